@@ -1,0 +1,3 @@
+module washeve
+
+go 1.26

@@ -1,0 +1,260 @@
+package model
+
+import (
+	"fmt"
+	"strings"
+
+	"washeve/model/quantity"
+)
+
+// Rig is what a person owns: the vehicles and everything that brings water to
+// them.
+type Rig struct {
+	Vehicles  []Vehicle
+	Beds      []Bed
+	Softeners []Softener
+	Sprayers  []Sprayer
+	Hoses     []Hose
+	Pens      []Pen
+	Defaults  Defaults
+}
+
+// Softener is a bed of cation resin in the sodium form.
+type Softener struct {
+	Name     string
+	Resin    quantity.Opt[quantity.Volume]
+	Diameter quantity.Opt[quantity.Length]
+	Salt     quantity.Opt[quantity.Dose]
+	Capacity quantity.Opt[quantity.Capacity]
+	SoFar    quantity.Opt[quantity.Volume] // since the last regeneration
+}
+
+// Fields lists what can be stated of a softener.
+func (s *Softener) Fields() []Field {
+	return []Field{
+		name("name", "name", "what you call this softener", "bay softener", &s.Name).required(),
+		measure("resin", "resin volume", "softening resin in the tank", "0.5 ft3", "0.02 ft3", "10 ft3", &s.Resin).required(),
+		measure("diameter", "tank diameter", "inside diameter of the tank", "8 in", "2 in", "36 in", &s.Diameter),
+		measure("salt", "salt per regeneration", "salt used per volume of resin at each regeneration; it sets the capacity", "8 lb/ft3", "2 lb/ft3", "30 lb/ft3", &s.Salt),
+		measure("capacity", "capacity", "grains it takes out between regenerations, where the maker states it", "12000 gr", "100 gr", "400000 gr", &s.Capacity),
+		measure("gallons_so_far", "gallons since regeneration", "water that has passed since the last regeneration", "120 gal", "0 gal", "100000 gal", &s.SoFar),
+	}
+}
+
+// Tool is the kind of a sprayer.
+type Tool string
+
+// The kinds of sprayer.
+const (
+	PressureWasher Tool = "pressure washer"
+	Nozzle         Tool = "nozzle"
+	OpenHose       Tool = "open hose"
+)
+
+// Sprayer is what puts water on the vehicle.
+type Sprayer struct {
+	Name     string
+	Tool     Tool
+	Flow     quantity.Opt[quantity.Flow]
+	Pressure quantity.Opt[quantity.Pressure]
+	Number   quantity.Opt[float64]
+	Coverage quantity.Opt[quantity.Coverage]
+}
+
+// Fields lists what can be stated of a sprayer.
+func (s *Sprayer) Fields() []Field {
+	return []Field{
+		name("name", "name", "what you call this sprayer", "small pressure washer", &s.Name).required(),
+		choice("tool", "kind", "a pressure washer draws its own flow; a nozzle or an open hose takes what the pressure pushes", []Tool{PressureWasher, Nozzle, OpenHose}, &s.Tool),
+		measure("flow", "flow", "rated flow of a pressure washer, or the flow of a nozzle at its pressure", "1.4 gpm", "0.1 gpm", "40 gpm", &s.Flow),
+		measure("pressure", "pressure", "pressure at which the flow or the nozzle is rated", "1600 psi", "5 psi", "6000 psi", &s.Pressure),
+		number("nozzle_number", "nozzle number", "orifice number: gpm at 4000 psi", "3", 0.5, 200, &s.Number),
+		measure("coverage", "coverage rate", "area you go over in a minute, one pass", "40 ft2/min", "2 ft2/min", "1000 ft2/min", &s.Coverage),
+	}
+}
+
+// Run is the part of the chain that a hose serves.
+type Run string
+
+// The runs, from the tap on.
+const (
+	SupplyRun Run = "supply" // tap to the first tank
+	MiddleRun Run = "middle" // softener to DI bed
+	SprayRun  Run = "spray"  // last tank to sprayer
+)
+
+// Hose is one length of hose.
+type Hose struct {
+	Name   string
+	Bore   quantity.Opt[quantity.Length]
+	Length quantity.Opt[quantity.Length]
+	Run    Run
+}
+
+// Fields lists what can be stated of a hose.
+func (h *Hose) Fields() []Field {
+	return []Field{
+		name("name", "name", "what you call this hose", "blue hose", &h.Name).required(),
+		measure("bore", "bore", "inside diameter", "5/8 in", "1/8 in", "3 in", &h.Bore).required(),
+		measure("length", "length", "length of the hose", "50 ft", "3 in", "1000 ft", &h.Length).required(),
+		choice("run", "where", "supply: tap to first tank; middle: softener to bed; spray: last tank to sprayer", []Run{SupplyRun, MiddleRun, SprayRun}, &h.Run),
+	}
+}
+
+// Pen is a TDS or conductivity pen.
+type Pen struct {
+	Name  string
+	Scale quantity.Opt[quantity.Scale]
+}
+
+// Fields lists what can be stated of a pen.
+func (p *Pen) Fields() []Field {
+	return []Field{
+		name("name", "name", "what you call this pen", "yellow pen", &p.Name).required(),
+		field("scale", "scale", "the scale printed on the pen or in its leaflet", quantity.ScaleExample, &p.Scale, quantity.ParseScale, quantity.Scale.String).required(),
+	}
+}
+
+// Units is the system of units that a rig is shown in.
+type Units string
+
+// The two systems, as written in a file.
+const (
+	UnitsUS     Units = "us"
+	UnitsMetric Units = "metric"
+)
+
+// Defaults are the user's own settings: what a wash uses where it does not say.
+type Defaults struct {
+	Units    Units
+	Vehicle  string
+	Bed      string
+	Softener string
+	Sprayer  string
+	Pen      string
+	Place    string
+	Limit    quantity.Opt[quantity.Reading]
+}
+
+// Fields lists the settings.
+func (d *Defaults) Fields() []Field {
+	return []Field{
+		choice("units", "units", "units that everything is shown in", []Units{UnitsUS, UnitsMetric}, &d.Units),
+		name("vehicle", "vehicle", "vehicle where a wash names none", "our coach", &d.Vehicle).refersTo("vehicle"),
+		name("bed", "bed", "DI bed where a wash names none", "half-foot tank", &d.Bed).refersTo("bed"),
+		name("softener", "softener", "softener where a wash names none", "bay softener", &d.Softener).refersTo("softener"),
+		name("sprayer", "sprayer", "sprayer for stages that name none", "small pressure washer", &d.Sprayer).refersTo("sprayer"),
+		name("pen", "pen", "pen that readings without a scale come from", "yellow pen", &d.Pen).refersTo("pen"),
+		name("place", "place", "place where a wash names none", "home", &d.Place).refersTo("place"),
+		reading("limit", "outlet limit", "outlet reading at which you stop using the bed", 200, &d.Limit),
+	}
+}
+
+// Faults finds what is wrong across the rig: names missing, doubled or
+// dangling, statements that contradict. Places are needed to check their names.
+func (r *Rig) Faults(places []string) []Fault {
+	var faults []Fault
+	known := map[string][]string{"place": places}
+	for _, s := range r.sections() {
+		names := make([]string, len(s.items))
+		for i, item := range s.items {
+			faults = append(faults, faultsOf(s.name, i, item)...)
+			names[i] = item.Fields()[0].Text()
+		}
+		faults = append(faults, doubled(s.name, names)...)
+		known[s.name] = names
+	}
+	return append(faults, dangling("defaults", 0, r.Defaults.Fields(), known)...)
+}
+
+// Item is a noun with fields.
+type Item interface{ Fields() []Field }
+
+// Checker is a noun whose statements can contradict each other.
+type Checker interface{ Contradictions() []Fault }
+
+type section struct {
+	name  string
+	items []Item
+}
+
+func (r *Rig) sections() []section {
+	return []section{
+		{"vehicle", items(r.Vehicles, func(v *Vehicle) Item { return v })},
+		{"bed", items(r.Beds, func(b *Bed) Item { return b })},
+		{"softener", items(r.Softeners, func(s *Softener) Item { return s })},
+		{"sprayer", items(r.Sprayers, func(s *Sprayer) Item { return s })},
+		{"hose", items(r.Hoses, func(h *Hose) Item { return h })},
+		{"pen", items(r.Pens, func(p *Pen) Item { return p })},
+	}
+}
+
+func items[T any](all []T, as func(*T) Item) []Item {
+	out := make([]Item, len(all))
+	for i := range all {
+		out[i] = as(&all[i])
+	}
+	return out
+}
+
+func faultsOf(section string, index int, item Item) []Fault {
+	var faults []Fault
+	for _, f := range item.Fields() {
+		if f.Required && !f.Given() {
+			faults = append(faults, Fault{section, index, f.Key, fmt.Sprintf("is missing; write for example %s = %q", f.Key, f.Example)})
+		}
+	}
+	if c, ok := item.(Checker); ok {
+		for _, f := range c.Contradictions() {
+			f.Section, f.Index = section, index
+			faults = append(faults, f)
+		}
+	}
+	return faults
+}
+
+func doubled(section string, names []string) []Fault {
+	var faults []Fault
+	first := map[string]int{}
+	for i, n := range names {
+		if n == "" {
+			continue
+		}
+		key := strings.ToLower(n)
+		if j, seen := first[key]; seen {
+			faults = append(faults, Fault{section, i, "name", fmt.Sprintf("%q is the name of %s %d already; give each its own name", n, section, j+1)})
+			continue
+		}
+		first[key] = i
+	}
+	return faults
+}
+
+func dangling(section string, index int, fields []Field, known map[string][]string) []Fault {
+	var faults []Fault
+	for _, f := range fields {
+		names, checked := known[f.Refers]
+		if f.Refers == "" || !f.Given() || !checked || Find(names, f.Text()) >= 0 {
+			continue
+		}
+		faults = append(faults, Fault{section, index, f.Key, nobody(f.Refers, f.Text(), names)})
+	}
+	return faults
+}
+
+func nobody(section, text string, names []string) string {
+	if len(names) == 0 {
+		return fmt.Sprintf("no %s is called %q: there is no %s yet", section, text, section)
+	}
+	return fmt.Sprintf("no %s is called %q; there is %s", section, text, strings.Join(names, ", "))
+}
+
+// Find gives the index of a name, whatever its capitals, or -1.
+func Find(names []string, wanted string) int {
+	for i, n := range names {
+		if strings.EqualFold(n, wanted) {
+			return i
+		}
+	}
+	return -1
+}

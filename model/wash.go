@@ -1,0 +1,206 @@
+package model
+
+import (
+	"fmt"
+	"strings"
+	"time"
+
+	"washeve/model/quantity"
+)
+
+// Water is what a stage is done with.
+type Water string
+
+// The three waters.
+const (
+	Raw      Water = "raw"
+	Softened Water = "softened"
+	DI       Water = "di"
+)
+
+// Position is how the slide-outs stand while washing.
+type Position string
+
+// The positions.
+const (
+	SlidesIn  Position = "in"
+	SlidesOut Position = "out"
+)
+
+// Answer is yes or no.
+type Answer string
+
+// The answers.
+const (
+	Yes Answer = "yes"
+	No  Answer = "no"
+)
+
+// Date is a day, without an hour or a zone.
+type Date struct {
+	Year  int
+	Month time.Month
+	Day   int
+}
+
+// ParseDate reads a day such as 2026-06-12.
+func ParseDate(text string) (Date, error) {
+	t, err := time.Parse(time.DateOnly, strings.TrimSpace(text))
+	if err != nil || t.Year() < 1990 || t.Year() > 2200 {
+		return Date{}, &quantity.ParseError{What: "date", Text: text, Reason: "is no day of the calendar", Example: "2026-06-12"}
+	}
+	return Date{t.Year(), t.Month(), t.Day()}, nil
+}
+
+func (d Date) String() string { return fmt.Sprintf("%04d-%02d-%02d", d.Year, d.Month, d.Day) }
+
+// Wash is one wash to be planned.
+type Wash struct {
+	Name     string
+	Date     quantity.Opt[Date]
+	Place    string
+	Vehicle  string
+	Bed      string
+	Softener string
+	Sprayer  string
+	Slides   Position
+	Feed     Answer // is the DI bed fed through the softener
+	Pause    quantity.Opt[quantity.Duration]
+	Limit    quantity.Opt[quantity.Reading]
+	Target   quantity.Opt[quantity.Reading]
+	Stages   []Stage
+}
+
+// Fields lists what can be stated of a wash, its stages apart.
+func (w *Wash) Fields() []Field {
+	return []Field{
+		name("name", "name", "what you call this wash", "Friday wash", &w.Name),
+		field("date", "date", "day of the wash", "2026-06-12", &w.Date, ParseDate, Date.String),
+		name("place", "place", "where the water comes from", "home", &w.Place).refersTo("place"),
+		name("vehicle", "vehicle", "what is washed", "our coach", &w.Vehicle).refersTo("vehicle"),
+		name("bed", "bed", "DI bed in use", "half-foot tank", &w.Bed).refersTo("bed"),
+		name("softener", "softener", "softener in use; none where you have none", "bay softener", &w.Softener).refersTo("softener"),
+		name("sprayer", "sprayer", "sprayer for stages that name none", "small pressure washer", &w.Sprayer).refersTo("sprayer"),
+		choice("slide_outs", "slide-outs", "in or out while washing", []Position{SlidesIn, SlidesOut}, &w.Slides),
+		choice("di_through_softener", "bed fed through softener", "is the softener in the line ahead of the DI bed", []Answer{Yes, No}, &w.Feed),
+		measure("pause", "drip before final rinse", "how long the vehicle drips before the final rinse", "60 s", "0 s", "30 min", &w.Pause),
+		reading("limit", "outlet limit", "outlet reading at which you stop using the bed", 200, &w.Limit),
+		reading("target", "target in the film", "what the water left on the faces may carry", 200, &w.Target),
+	}
+}
+
+// Stage is one step of a wash: which faces, with which water, from which
+// sprayer.
+type Stage struct {
+	Name     string
+	Faces    []Side
+	Water    Water
+	Sprayer  string
+	Passes   quantity.Opt[float64]
+	Coverage quantity.Opt[quantity.Coverage]
+	Final    bool // this stage replaces the film: the final rinse
+}
+
+// Fields lists what can be stated of a stage.
+func (s *Stage) Fields() []Field {
+	return []Field{
+		name("name", "name", "what is done", "final rinse", &s.Name).required(),
+		facesField(&s.Faces),
+		choice("water", "water", "raw, softened or di", []Water{Raw, Softened, DI}, &s.Water).required(),
+		name("sprayer", "sprayer", "sprayer of this stage", "small pressure washer", &s.Sprayer).refersTo("sprayer"),
+		number("passes", "passes", "how often the water goes over each spot", "1", 0, 10, &s.Passes),
+		measure("coverage", "coverage rate", "area you go over in a minute, one pass", "40 ft2/min", "2 ft2/min", "1000 ft2/min", &s.Coverage),
+		finalField(&s.Final),
+	}
+}
+
+func facesField(at *[]Side) Field {
+	words := func() string {
+		texts := make([]string, len(*at))
+		for i, s := range *at {
+			texts[i] = string(s)
+		}
+		return strings.Join(texts, ", ")
+	}
+	return Field{
+		Key: "faces", Label: "faces", Help: "which faces; all where none is named", Example: "left, right, front",
+		text: words,
+		set: func(text string) error {
+			sides, err := parseSides(text)
+			if err == nil {
+				*at = sides
+			}
+			return err
+		},
+		clear: func() { *at = nil },
+	}
+}
+
+func parseSides(text string) ([]Side, error) {
+	var sides []Side
+	for _, part := range strings.Split(text, ",") {
+		word := Side(strings.ToLower(strings.TrimSpace(part)))
+		if word == "all" {
+			return nil, nil
+		}
+		known := false
+		for _, s := range Sides() {
+			known = known || s == word
+		}
+		if !known {
+			return nil, &quantity.ParseError{What: "faces", Text: text, Reason: fmt.Sprintf("names %q, which is no face", word), Example: "left, right, front, rear, roof"}
+		}
+		sides = append(sides, word)
+	}
+	return sides, nil
+}
+
+func finalField(at *bool) Field {
+	return Field{
+		Key: "final", Label: "final rinse", Help: "yes where this stage replaces the film and then dries", Example: "yes",
+		Choices: []string{string(Yes), string(No)},
+		text: func() string {
+			if *at {
+				return string(Yes)
+			}
+			return ""
+		},
+		set: func(text string) error {
+			switch Answer(strings.ToLower(strings.TrimSpace(text))) {
+			case Yes:
+				*at = true
+			case No:
+				*at = false
+			default:
+				return &quantity.ParseError{What: "final rinse", Text: text, Reason: "is neither yes nor no", Example: "yes"}
+			}
+			return nil
+		},
+		clear: func() { *at = false },
+	}
+}
+
+// Faults finds what is wrong in the wash, given the names in the rig and the
+// places.
+func (w *Wash) Faults(rig *Rig, places Places) []Fault {
+	known := map[string][]string{"place": places.Names()}
+	for _, s := range rig.sections() {
+		for _, item := range s.items {
+			known[s.name] = append(known[s.name], item.Fields()[0].Text())
+		}
+		if known[s.name] == nil {
+			known[s.name] = []string{}
+		}
+	}
+	known["softener"] = append(known["softener"], NoSoftener)
+	faults := append(faultsOf("", 0, w), dangling("", 0, w.Fields(), known)...)
+	for i := range w.Stages {
+		stage := &w.Stages[i]
+		faults = append(faults, faultsOf("stage", i, stage)...)
+		faults = append(faults, dangling("stage", i, stage.Fields(), known)...)
+	}
+	return faults
+}
+
+// NoSoftener is the softener's name in a wash that is done without one.
+const NoSoftener = "none"
