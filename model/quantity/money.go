@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"strings"
+	"unicode"
 )
 
 // Money is a whole number of hundredths of a currency, as typed: nothing
@@ -41,7 +42,7 @@ func ParseMoney(text string) (Money, error) {
 		return fail("is below zero")
 	case number > 1e9:
 		return fail("is too large to be a price")
-	case len([]rune(sign+code)) > 3 || strings.ContainsAny(sign+code, "0123456789 \t\n\x1b"):
+	case len([]rune(sign+code)) > 3 || strings.ContainsFunc(sign+code, notOfCurrency):
 		return fail("has no known form of currency")
 	}
 	hundredths := math.Round(number * 100)
@@ -50,6 +51,8 @@ func ParseMoney(text string) (Money, error) {
 	}
 	return Money{Hundredths: int64(hundredths), Currency: sign + code}, nil
 }
+
+func notOfCurrency(r rune) bool { return !unicode.IsLetter(r) && !unicode.Is(unicode.Sc, r) }
 
 // String writes the money so that [ParseMoney] gives it back.
 func (m Money) String() string {

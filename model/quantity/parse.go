@@ -16,6 +16,9 @@ type ParseError struct {
 	Units   []string // the units that would be read, where that helps
 }
 
+// NoUnit is the reason of a [ParseError] for a bare number.
+const NoUnit = "has no unit"
+
 func (e *ParseError) Error() string {
 	msg := fmt.Sprintf("%q %s; write the %s like %s", clip(e.Text), e.Reason, e.What, e.Example)
 	if len(e.Units) > 0 {
@@ -71,7 +74,7 @@ func parse(k *Kind, text string) (float64, error) {
 			name = wordBeforeDigit(rest)
 		}
 		if name == "" {
-			return 0, &ParseError{What: k.Name, Text: text, Reason: "has no unit", Example: k.Example, Units: k.Symbols()}
+			return 0, &ParseError{What: k.Name, Text: text, Reason: NoUnit, Example: k.Example, Units: k.Symbols()}
 		}
 		unit, ok := k.unit(name)
 		if !ok {

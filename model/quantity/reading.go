@@ -91,7 +91,7 @@ func ParseReading(text string) (Reading, error) {
 	}
 	unit := strings.TrimSpace(trimmed[n:])
 	if unit == "" {
-		return fail("has no unit")
+		return fail(NoUnit)
 	}
 	if u, ok := conductivityKind.unit(unit); ok {
 		return Reading{Number: u.ToSI(number) / float64(MicroSiemensPerCm), Scale: ScaleConductivity}, nil

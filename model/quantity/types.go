@@ -204,6 +204,10 @@ func (l Load) MilligramsPerLitre() float64 { return float64(l) * CaCO3 }
 // In is what v of water of this load takes from a bed.
 func (l Load) In(v Volume) Capacity { return Capacity(float64(l) * float64(v)) }
 
+// Supply is how much water of this load takes c from a bed. Without load it
+// never ends.
+func (l Load) Supply(c Capacity) Volume { return Volume(float64(c) / float64(l)) }
+
 // Grains leaves the type, as CaCO3.
 func (c Capacity) Grains() float64 { return float64(c / Grain) }
 
