@@ -1,0 +1,90 @@
+package flow
+
+import (
+	"math"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+
+	"washeve/model/quantity"
+)
+
+// Head loss read from EPANET 2.3.5, and Darcy-Weisbach with Colebrook's
+// friction factor (fluids 1.0.22): hose-friction.csv.
+func TestHazenWilliamsAgreesWithEPANET(t *testing.T) {
+	for _, r := range reference(t, "hose-friction.csv") {
+		bore := quantity.Length(r.number(t, "bore_in")) * quantity.Inch
+		length := quantity.Length(r.number(t, "length_ft")) * quantity.Foot
+		flow := quantity.Flow(r.number(t, "flow_gpm")) * quantity.GPM
+		drop := HazenWilliams(flow, bore, length, 140)
+		head := float64(drop) / (waterDensity * gravity) / 0.3048
+		// The file prints six digits, which is up to 5e-6.
+		assert.InEpsilon(t, r.number(t, "hw_head_ft"), head, 5e-6, r)
+		assert.InEpsilon(t, r.number(t, "hw_psi"), drop.PSI(), 1e-5, r)
+		assert.InEpsilon(t, r.number(t, "dw_psi"), drop.PSI(), 0.15, r)
+	}
+}
+
+// The closed form that EPANET's values follow, in feet and cubic feet a second.
+func TestHazenWilliamsIsTheClosedFormInFeet(t *testing.T) {
+	flow, bore, length := 5*quantity.GPM, 0.625*quantity.Inch, 50*quantity.Foot
+	cubicFeet := float64(flow) / math.Pow(0.3048, 3)
+	feet := 4.727 * length.Feet() * math.Pow(cubicFeet, 1.852) / (math.Pow(140, 1.852) * math.Pow(bore.Feet(), 4.871))
+	head := float64(HazenWilliams(flow, bore, length, 140)) / (waterDensity * gravity) / 0.3048
+	assert.InEpsilon(t, feet, head, 1e-12)
+}
+
+// fluids 1.0.22, its docstring, and a tutorial's table: packed-bed-pressure-drop.csv.
+func TestErgunAgreesWithTheReference(t *testing.T) {
+	for _, r := range reference(t, "packed-bed-pressure-drop.csv") {
+		bead := quantity.Length(r.number(t, "bead_mm")) * quantity.Millimetre
+		depth, voids := quantity.Length(r.number(t, "depth_m")), quantity.Fraction(r.number(t, "voidage"))
+		v := r.number(t, "v_superficial_mm_s") / 1000
+		viscous, inertial := ergun(depth, bead, voids, r.number(t, "rho_kg_m3"), r.number(t, "mu_pa_s"))
+		assert.InEpsilon(t, r.number(t, "ergun_viscous_pa"), viscous*v, 1e-5, r)
+		assert.InEpsilon(t, r.number(t, "ergun_pa"), viscous*v+inertial*v*v, 1e-5, r)
+		if r["t_c"] == "" {
+			continue
+		}
+		drop := Ergun(quantity.Speed(v), depth, bead, voids, quantity.Celsius(r.number(t, "t_c")))
+		assert.InEpsilon(t, r.number(t, "ergun_pa"), float64(drop), 1e-3, r)
+	}
+}
+
+// Printed charts of the pressure-washer trade, and arithmetic for the plain
+// orifice: nozzle-flow.csv.
+func TestNozzlesAgreeWithTheCharts(t *testing.T) {
+	for _, r := range reference(t, "nozzle-flow.csv") {
+		pressure := quantity.Pressure(r.number(t, "pressure_psi")) * quantity.PSI
+		want := r.number(t, "flow_gpm")
+		switch r["kind"] {
+		case "chart A":
+			flow := NozzleFlow(r.number(t, "nozzle_no"), pressure)
+			assert.InEpsilon(t, want, flow.GPM(), 1e-5, r)
+			assert.InDelta(t, r.number(t, "flow_read_gpm"), flow.GPM(), 0.0101, r) // a unit of the last printed digit
+			assert.InEpsilon(t, r.number(t, "nozzle_no"), NozzleNumber(flow, pressure), 1e-12)
+		case "chart B":
+			flow := quantity.Flow(r.number(t, "flow_read_gpm")) * quantity.GPM
+			assert.InEpsilon(t, r.number(t, "number_or_exact"), NozzleNumber(flow, pressure), 1e-3, r)
+		case "orifice":
+			hole := quantity.Length(r.number(t, "hole_in")) * quantity.Inch
+			flow := OrificeFlow(hole, r.number(t, "cd"), pressure, quantity.Celsius(15))
+			assert.InEpsilon(t, want, flow.GPM(), 1e-5, r)
+			assert.InEpsilon(t, r.number(t, "number_or_exact"), NozzleNumber(flow, pressure), 1e-4, r)
+		}
+	}
+}
+
+// Velocity head by hand: 2 m/s at K 1 is 999.1026 x 4/2 = 1998 Pa.
+func TestFittingLossIsKVelocityHeads(t *testing.T) {
+	bore := 20 * quantity.Millimetre
+	flow := quantity.Flow(2 * math.Pi / 4 * 0.02 * 0.02)
+	assert.InEpsilon(t, 1998.2, float64(FittingLoss(flow, bore, 1)), 1e-4)
+	assert.InEpsilon(t, 3*1998.2, float64(Fitting("valve", bore, ValveK).Drop(flow)), 1e-4)
+}
+
+// 2.31 ft of water is one psi.
+func TestARiseTakesItsHead(t *testing.T) {
+	assert.InEpsilon(t, 1, Rise("roof", 2.309*quantity.Foot).Drop(0).PSI(), 1e-3)
+	assert.Less(t, float64(Rise("down", -quantity.Foot).Drop(0)), 0.0)
+}
