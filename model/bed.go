@@ -72,6 +72,7 @@ type Bed struct {
 	SoFar       quantity.Opt[quantity.Volume]
 	LastReading quantity.Opt[quantity.Reading]
 	LastFlow    quantity.Opt[quantity.Flow]
+	Flushed     Answer // was the standing water run out before that reading
 	Price       quantity.Opt[quantity.Money]
 }
 
@@ -116,8 +117,9 @@ func (b *Bed) limitFields() []Field {
 func (b *Bed) ageFields() []Field {
 	return []Field{
 		measure("gallons_so_far", "gallons so far", "DI water this fill has given; 0 gal when freshly filled", "300 gal", "0 gal", "1000000 gal", &b.SoFar),
-		reading("last_reading", "last outlet reading", "flushed reading after the bed", 5000, &b.LastReading),
+		reading("last_reading", "last outlet reading", "reading after the bed", 5000, &b.LastReading),
 		measure("last_reading_flow", "at a flow of", "flow at which that reading was taken", "1.4 gpm", "0.05 gpm", "100 gpm", &b.LastFlow),
+		choice("last_reading_flushed", "was it flushed", "yes where the standing water was run out first; a first cup after standing is not believed", []Answer{Yes, No}, &b.Flushed),
 		field("price", "price of a fill", "what a fill of resin costs you", "$185", &b.Price, quantity.ParseMoney, quantity.Money.String),
 	}
 }

@@ -6,6 +6,8 @@ import (
 	"fmt"
 	"strconv"
 	"strings"
+	"unicode"
+	"unicode/utf8"
 
 	"washeve/model/quantity"
 )
@@ -22,6 +24,7 @@ type Field struct {
 	Choices  []string // the only words allowed, where there are such
 	Refers   string   // the section whose names this field holds: "vehicle", "bed", ...
 	Scalar   bool     // in files a bare number or boolean, not a quoted quantity
+	List     bool     // in files an array of words, or one text with commas
 	text     func() string
 	set      func(string) error
 	clear    func()
@@ -64,7 +67,7 @@ func field[T any](key, label, help, example string, at *quantity.Opt[T], parse f
 		set: func(text string) error {
 			v, err := parse(text)
 			if err == nil {
-				*at = quantity.Typed(v, strings.TrimSpace(text))
+				*at = quantity.Typed(v, strings.Join(strings.Fields(text), " "))
 			}
 			return err
 		},
@@ -74,10 +77,9 @@ func field[T any](key, label, help, example string, at *quantity.Opt[T], parse f
 
 // measure is a field with a unit that must lie between two texts' values.
 func measure[Q quantity.Quantity](key, label, help, example, low, high string, at *quantity.Opt[Q]) Field {
-	lowest, highest := quantity.Must[Q](low), quantity.Must[Q](high)
 	parse := func(text string) (Q, error) {
 		q, err := quantity.Parse[Q](text)
-		if err == nil && (q < lowest || q > highest) {
+		if err == nil && (q < quantity.Must[Q](low) || q > quantity.Must[Q](high)) {
 			err = &quantity.ParseError{
 				What: label, Text: text, Example: example,
 				Reason: fmt.Sprintf("is outside %s to %s", low, high),
@@ -88,8 +90,12 @@ func measure[Q quantity.Quantity](key, label, help, example, low, high string, a
 	return field(key, label, help, example, at, parse, func(q Q) string { return quantity.Exact(q, quantity.US) })
 }
 
-// reading is a field that holds what a pen shows.
+// reading is a field that holds what a pen shows, up to most ppm.
 func reading(key, label, help string, most float64, at *quantity.Opt[quantity.Reading]) Field {
+	example := "240 ppm NaCl"
+	if most < 240 {
+		example = "10 ppm NaCl"
+	}
 	parse := func(text string) (quantity.Reading, error) {
 		r, err := quantity.ParseReading(text)
 		limit, unit := most, "ppm"
@@ -98,13 +104,13 @@ func reading(key, label, help string, most float64, at *quantity.Opt[quantity.Re
 		}
 		if err == nil && r.Number > limit {
 			err = &quantity.ParseError{
-				What: label, Text: text, Example: quantity.ReadingExample,
+				What: label, Text: text, Example: example,
 				Reason: fmt.Sprintf("is over %g %s, which is past what this program plans for", limit, unit),
 			}
 		}
 		return r, err
 	}
-	return field(key, label, help, "240 ppm NaCl", at, parse, quantity.Reading.String)
+	return field(key, label, help, example, at, parse, quantity.Reading.String)
 }
 
 // number is a field without a unit.
@@ -149,6 +155,9 @@ func name(key, label, help, example string, at *string) Field {
 		text: func() string { return *at },
 		set: func(text string) error {
 			trimmed := strings.TrimSpace(text)
+			if strings.ContainsFunc(trimmed, unshowable) || !utf8.ValidString(trimmed) {
+				return &quantity.ParseError{What: label, Text: text, Reason: "has characters in it that cannot be shown", Example: example}
+			}
 			if len([]rune(trimmed)) > most {
 				return &quantity.ParseError{What: label, Text: text, Reason: fmt.Sprintf("is longer than %d letters", most), Example: example}
 			}
@@ -157,6 +166,16 @@ func name(key, label, help, example string, at *string) Field {
 		},
 		clear: func() { *at = "" },
 	}
+}
+
+// unshowable tells the characters that a terminal would obey, or that turn the
+// order of the letters about. The two joiners are part of ordinary writing.
+func unshowable(r rune) bool {
+	const nonJoiner, joiner = '\u200c', '\u200d'
+	if r == nonJoiner || r == joiner {
+		return false
+	}
+	return unicode.In(r, unicode.Cc, unicode.Cf, unicode.Zl, unicode.Zp)
 }
 
 // choice is a field with a few words to choose from.

@@ -111,7 +111,7 @@ type Pen struct {
 func (p *Pen) Fields() []Field {
 	return []Field{
 		name("name", "name", "what you call this pen", "yellow pen", &p.Name).required(),
-		field("scale", "scale", "the scale printed on the pen or in its leaflet", quantity.ScaleExample, &p.Scale, quantity.ParseScale, quantity.Scale.String).required(),
+		field("scale", "scale", "the scale printed on the pen or in its leaflet", "NaCl", &p.Scale, quantity.ParseScale, quantity.Scale.String).required(),
 	}
 }
 
@@ -151,18 +151,28 @@ func (d *Defaults) Fields() []Field {
 }
 
 // Faults finds what is wrong across the rig: names missing, doubled or
-// dangling, statements that contradict. Places are needed to check their names.
+// dangling, statements that contradict. Places are needed to check their names;
+// nil means that they are unknown, and their names are not checked. The faces
+// count as the section "vehicle.face", through all vehicles.
 func (r *Rig) Faults(places []string) []Fault {
 	var faults []Fault
-	known := map[string][]string{"place": places}
+	known := map[string][]string{}
+	if places != nil {
+		known["place"] = places
+	}
 	for _, s := range r.sections() {
-		names := make([]string, len(s.items))
 		for i, item := range s.items {
 			faults = append(faults, faultsOf(s.name, i, item)...)
-			names[i] = item.Fields()[0].Text()
 		}
-		faults = append(faults, doubled(s.name, names)...)
-		known[s.name] = names
+		known[s.name] = s.names()
+		faults = append(faults, doubled(s.name, known[s.name])...)
+	}
+	face := 0
+	for i := range r.Vehicles {
+		for j := range r.Vehicles[i].Faces {
+			faults = append(faults, faultsOf("vehicle.face", face, &r.Vehicles[i].Faces[j])...)
+			face++
+		}
 	}
 	return append(faults, dangling("defaults", 0, r.Defaults.Fields(), known)...)
 }
@@ -187,6 +197,15 @@ func (r *Rig) sections() []section {
 		{"hose", items(r.Hoses, func(h *Hose) Item { return h })},
 		{"pen", items(r.Pens, func(p *Pen) Item { return p })},
 	}
+}
+
+// names lists the names of the items, each the first field.
+func (s section) names() []string {
+	names := make([]string, len(s.items))
+	for i, item := range s.items {
+		names[i] = item.Fields()[0].Text()
+	}
+	return names
 }
 
 func items[T any](all []T, as func(*T) Item) []Item {

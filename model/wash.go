@@ -2,6 +2,7 @@ package model
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 	"time"
 
@@ -123,7 +124,7 @@ func facesField(at *[]Side) Field {
 		return strings.Join(texts, ", ")
 	}
 	return Field{
-		Key: "faces", Label: "faces", Help: "which faces; all where none is named", Example: "left, right, front",
+		Key: "faces", Label: "faces", Help: "which faces; all where none is named", Example: "left, right, front", List: true,
 		text: words,
 		set: func(text string) error {
 			sides, err := parseSides(text)
@@ -143,12 +144,11 @@ func parseSides(text string) ([]Side, error) {
 		if word == "all" {
 			return nil, nil
 		}
-		known := false
-		for _, s := range Sides() {
-			known = known || s == word
-		}
-		if !known {
+		if !slices.Contains(Sides(), word) {
 			return nil, &quantity.ParseError{What: "faces", Text: text, Reason: fmt.Sprintf("names %q, which is no face", word), Example: "left, right, front, rear, roof"}
+		}
+		if slices.Contains(sides, word) {
+			return nil, &quantity.ParseError{What: "faces", Text: text, Reason: fmt.Sprintf("names %q twice", word), Example: "left, right, front, rear, roof"}
 		}
 		sides = append(sides, word)
 	}
@@ -181,18 +181,19 @@ func finalField(at *bool) Field {
 }
 
 // Faults finds what is wrong in the wash, given the names in the rig and the
-// places.
+// places. Names are not looked up in a nil rig or nil places: they are unknown.
 func (w *Wash) Faults(rig *Rig, places Places) []Fault {
-	known := map[string][]string{"place": places.Names()}
-	for _, s := range rig.sections() {
-		for _, item := range s.items {
-			known[s.name] = append(known[s.name], item.Fields()[0].Text())
-		}
-		if known[s.name] == nil {
-			known[s.name] = []string{}
-		}
+	known := map[string][]string{}
+	if places != nil {
+		known["place"] = places.Names()
 	}
-	known["softener"] = append(known["softener"], NoSoftener)
+	if rig != nil {
+		for _, s := range rig.sections() {
+			known[s.name] = s.names()
+		}
+		known["softener"] = append(known["softener"], NoSoftener)
+		known["sprayer"] = append(known["sprayer"], ByHand)
+	}
 	faults := append(faultsOf("", 0, w), dangling("", 0, w.Fields(), known)...)
 	for i := range w.Stages {
 		stage := &w.Stages[i]
@@ -202,5 +203,10 @@ func (w *Wash) Faults(rig *Rig, places Places) []Fault {
 	return faults
 }
 
-// NoSoftener is the softener's name in a wash that is done without one.
-const NoSoftener = "none"
+// Names that stand for nothing in the rig.
+const (
+	// NoSoftener is the softener of a wash that is done without one.
+	NoSoftener = "none"
+	// ByHand is the sprayer of a stage that is done with a mitt.
+	ByHand = "by hand"
+)

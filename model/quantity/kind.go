@@ -43,8 +43,9 @@ type Unit struct {
 	Zero   float64  // SI value at the zero of this unit (temperatures)
 }
 
-// ToSI turns a number of this unit into SI.
-func (u Unit) ToSI(v float64) float64 { return v*u.Factor + u.Zero }
+// ToSI turns a number of this unit into SI, with the same bits on every machine:
+// the conversion keeps the product from being fused with the sum.
+func (u Unit) ToSI(v float64) float64 { return float64(v*u.Factor) + u.Zero }
 
 // FromSI turns an SI value into a number of this unit.
 func (u Unit) FromSI(si float64) float64 { return (si - u.Zero) / u.Factor }
@@ -113,3 +114,6 @@ type Value struct {
 
 // ValueOf forgets the static type of q.
 func ValueOf[Q Quantity](q Q) Value { return Value{Kind: q.Kind(), SI: float64(q)} }
+
+// AsResin is a volume shown as the trade shows resin, in cubic feet.
+func (v Volume) AsResin() Value { return Value{Kind: &resinKind, SI: float64(v)} }

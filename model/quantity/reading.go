@@ -2,6 +2,7 @@ package quantity
 
 import (
 	"fmt"
+	"math"
 	"strings"
 )
 
@@ -94,7 +95,11 @@ func ParseReading(text string) (Reading, error) {
 		return fail(NoUnit)
 	}
 	if u, ok := conductivityKind.unit(unit); ok {
-		return Reading{Number: u.ToSI(number) / float64(MicroSiemensPerCm), Scale: ScaleConductivity}, nil
+		number *= u.Factor / float64(MicroSiemensPerCm)
+		if math.IsInf(number, 0) {
+			return fail("is too large to be real")
+		}
+		return Reading{Number: number, Scale: ScaleConductivity}, nil
 	}
 	for _, mark := range []string{"ppm", "mg/l"} {
 		if rest, found := strings.CutPrefix(strings.ToLower(unit), mark); found {

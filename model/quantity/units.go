@@ -23,7 +23,8 @@ var (
 		{Symbol: "fl oz", Also: []string{"floz"}, Factor: float64(Gallon) / 128},
 		{Symbol: "ft3", Also: []string{"ft^3", "ft³", "cu ft", "cuft"}, Factor: float64(CubicFoot)},
 	}}
-	flowKind = Kind{Name: "flow", Example: "1.4 gpm", us: "gpm", metric: "L/min", Units: []Unit{
+	resinKind = Kind{Name: "resin volume", Example: "0.5 ft3", us: "ft3", metric: "L", Units: volumeKind.Units}
+	flowKind  = Kind{Name: "flow", Example: "1.4 gpm", us: "gpm", metric: "L/min", Units: []Unit{
 		{Symbol: "m3/s", Factor: 1},
 		{Symbol: "gpm", Also: []string{"gal/min", "us gpm"}, Factor: float64(GPM)},
 		{Symbol: "gph", Also: []string{"gal/h", "gal/hr"}, Factor: float64(Gallon) / 3600},

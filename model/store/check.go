@@ -1,0 +1,128 @@
+package store
+
+import (
+	"path/filepath"
+	"strings"
+
+	"washeve/model"
+)
+
+// cross turns what the nouns find wrong among themselves into faults with
+// lines. What only follows from an error already told is left out.
+func (d *decoding) cross(faults []model.Fault) {
+	for _, f := range faults {
+		line, key := 1, f.Key
+		if tables := d.items[f.Section]; f.Index < len(tables) {
+			t := tables[f.Index]
+			if follows(f, t) {
+				continue
+			}
+			line = t.line
+			if e := t.entry(f.Key); e != nil {
+				line = e.line
+			}
+		}
+		d.fault(line, key, Error, "%s", f.Problem)
+	}
+}
+
+// follows tells whether a fault would go away with an error already told: it
+// is about a value that could not be read, or misses it.
+func follows(f model.Fault, t *table) bool {
+	for _, e := range t.entries {
+		if e.failed && (e.key == f.Key || strings.Contains(" "+f.Problem, " "+e.key+", which") || strings.Contains(" "+f.Problem, " "+e.key+" is missing")) {
+			return true
+		}
+	}
+	return false
+}
+
+// Check reads the file at path and gives every fault in it, changing nothing.
+// A rig, places or wash is known by the file's name and folder or, failing
+// that, by its sections. Names that it refers to are looked up in the files
+// beside it or in the folder above, where there are such.
+func Check(path string) []Fault {
+	data, line, problem := readFile(path)
+	if problem != "" {
+		return []Fault{{File: path, Line: line, Problem: problem}}
+	}
+	d := parse(path, data)
+	switch kindOf(path, d) {
+	case rigFile:
+		var rig model.Rig
+		return d.rig(&rig, names{places: neighbours(path).places})
+	case placesFile:
+		var places model.Places
+		return d.places(&places)
+	case washFolder:
+		var wash model.Wash
+		return d.wash(&wash, neighbours(path))
+	}
+	unknown := Fault{File: path, Problem: "is no file of this program: it has neither the name nor a section of a rig ([[vehicle]], [[bed]]), places ([[place]]) or a wash ([[stage]])"}
+	return append(d.faults, unknown)
+}
+
+// kindOf tells rigFile, placesFile, washFolder or "".
+func kindOf(path string, d *document) string {
+	base := strings.ToLower(filepath.Base(path))
+	full, err := filepath.Abs(path)
+	switch {
+	case base == rigFile || base == placesFile:
+		return base
+	case err == nil && filepath.Base(filepath.Dir(full)) == washFolder:
+		return washFolder
+	}
+	var (
+		rig    model.Rig
+		places model.Places
+		wash   model.Wash
+	)
+	for _, t := range d.tables {
+		switch {
+		case washSchema(&wash).section(t.name) != nil:
+			return washFolder
+		case placesSchema(&places).section(t.name) != nil:
+			return placesFile
+		case rigSchema(&rig).section(t.name) != nil:
+			return rigFile
+		}
+	}
+	return ""
+}
+
+// neighbours gives the rig and the places beside path or in the folder above,
+// where they are readable.
+func neighbours(path string) names {
+	var known names
+	if d := neighbour(path, rigFile); d != nil {
+		known.rig = new(model.Rig)
+		d.rig(known.rig, names{})
+	}
+	if d := neighbour(path, placesFile); d != nil {
+		known.places = model.Places{}
+		d.places(&known.places)
+	}
+	return known
+}
+
+func neighbour(path, name string) *document {
+	folder := filepath.Dir(path)
+	for _, dir := range []string{folder, filepath.Join(folder, "..")} {
+		full := filepath.Join(dir, name)
+		if data, _, problem := readFile(full); problem == "" {
+			return parse(full, data)
+		}
+	}
+	return nil
+}
+
+// ReadWash reads one wash file anywhere, its names looked up in the library.
+func ReadWash(path string, lib Library) (model.Wash, []Fault) {
+	var wash model.Wash
+	data, line, problem := readFile(path)
+	if problem != "" {
+		return wash, []Fault{{File: path, Line: line, Problem: problem}}
+	}
+	faults := parse(path, data).wash(&wash, names{rig: &lib.Rig, places: append(model.Places{}, lib.Places...)})
+	return wash, faults
+}

@@ -1,0 +1,181 @@
+// Package store keeps the nouns in plain TOML files that a person can edit:
+// rig.toml, places.toml and washes/*.toml in one folder. It reads them with the
+// line of every fault, changes single values without touching the rest, and
+// writes so that a crash or a full disk leaves the old file or the new one.
+package store
+
+import (
+	"cmp"
+	"os"
+	"path/filepath"
+	"slices"
+	"strings"
+	"sync"
+
+	"github.com/adrg/xdg"
+
+	"washeve/model"
+)
+
+const (
+	rigFile    = "rig.toml"
+	placesFile = "places.toml"
+	washFolder = "washes"
+
+	defaultsSection = "defaults"
+)
+
+// Locate gives the data folder: the flag, else what the environment says, else
+// the folder for the user's data.
+func Locate(flag, env string) string {
+	return cmp.Or(flag, env, filepath.Join(xdg.DataHome, "washeve"))
+}
+
+// A Store is a data folder. It remembers the files as it last read or wrote
+// them, so that a save tells when somebody else has changed one meanwhile. It
+// may be used by several goroutines.
+type Store struct {
+	dir  string
+	mu   sync.Mutex
+	seen map[string][]byte // by file, relative to dir; what it held, nil where it was not there
+}
+
+// Open makes a store of a folder, which need not be there yet.
+func Open(dir string) *Store { return &Store{dir: dir, seen: map[string][]byte{}} }
+
+// Dir is the data folder.
+func (s *Store) Dir() string { return s.dir }
+
+// A Library is all that a person has written down.
+type Library struct {
+	Rig    model.Rig
+	Places model.Places
+	Washes []WashFile // the latest day first
+	HasRig bool       // there is a rig.toml, faulty or not
+}
+
+// A WashFile is a wash and the name of its file in the folder washes.
+type WashFile struct {
+	File string
+	Wash model.Wash
+}
+
+// Load reads the folder. What could be read is in the library whatever the
+// faults; files that are not there are no fault. Each fault names its file.
+func (s *Store) Load() (Library, []Fault) {
+	s.mu.Lock()
+	defer s.mu.Unlock()
+	clear(s.seen)
+	var lib Library
+	placesDoc, placesFaults := s.read(placesFile)
+	rigDoc, rigFaults := s.read(rigFile)
+	lib.HasRig = rigDoc != nil || len(rigFaults) > 0
+	names := names{rig: &lib.Rig, places: model.Places{}}
+	if placesDoc != nil {
+		placesFaults = placesDoc.places(&lib.Places)
+		names.places = append(names.places, lib.Places...)
+	}
+	if len(placesFaults) > 0 && len(lib.Places) == 0 {
+		names.places = nil
+	}
+	if rigDoc != nil {
+		rigFaults = rigDoc.rig(&lib.Rig, names)
+	}
+	if len(rigFaults) > 0 && (rigDoc == nil || rigDoc.refused) {
+		names.rig = nil
+	}
+	washes, washFaults := s.washes(names)
+	lib.Washes = washes
+	return lib, slices.Concat(rigFaults, placesFaults, washFaults)
+}
+
+// names is where a file's names are looked up; in what is nil they are not,
+// because it is unknown.
+type names struct {
+	rig    *model.Rig
+	places model.Places
+}
+
+// read gives a document, or nil where the file is not there or unreadable.
+func (s *Store) read(file string) (*document, []Fault) {
+	path, shown := filepath.Join(s.dir, file), filepath.ToSlash(file)
+	if _, err := os.Lstat(path); os.IsNotExist(err) {
+		return nil, nil
+	}
+	data, line, problem := readFile(path)
+	if problem != "" {
+		return nil, []Fault{{File: shown, Line: line, Problem: problem}}
+	}
+	s.seen[file] = data
+	return parse(shown, data), nil
+}
+
+// washes reads the folder of the washes.
+func (s *Store) washes(known names) ([]WashFile, []Fault) {
+	entries, err := os.ReadDir(filepath.Join(s.dir, washFolder))
+	if err != nil {
+		if os.IsNotExist(err) {
+			return nil, nil
+		}
+		return nil, []Fault{{File: washFolder, Problem: whyNot(err)}}
+	}
+	var all []WashFile
+	var faults []Fault
+	days := map[string]string{}
+	for _, entry := range entries {
+		name := entry.Name()
+		if !strings.HasSuffix(name, ".toml") || strings.HasPrefix(name, ".") {
+			continue
+		}
+		d, more := s.read(filepath.Join(washFolder, name))
+		faults = append(faults, more...)
+		if d == nil {
+			continue
+		}
+		wash := WashFile{File: name}
+		faults = append(faults, d.wash(&wash.Wash, known)...)
+		days[name] = dayOf(entry, wash.Wash)
+		all = append(all, wash)
+	}
+	slices.SortStableFunc(all, func(a, b WashFile) int { return cmp.Compare(days[b.File], days[a.File]) })
+	return all, faults
+}
+
+// dayOf is the day of a wash or, where it has none, the day it was written.
+func dayOf(entry os.DirEntry, w model.Wash) string {
+	if date, given := w.Date.Get(); given {
+		return date.String()
+	}
+	info, err := entry.Info()
+	if err != nil {
+		return ""
+	}
+	return info.ModTime().Format("2006-01-02")
+}
+
+// rig reads a rig and gives every fault in it.
+func (d *document) rig(r *model.Rig, known names) []Fault {
+	var places []string
+	if known.places != nil {
+		places = known.places.Names()
+	}
+	return d.all(rigSchema(r), func() []model.Fault { return r.Faults(places) })
+}
+
+// places reads places and gives every fault in them.
+func (d *document) places(ps *model.Places) []Fault {
+	return d.all(placesSchema(ps), func() []model.Fault { return ps.Faults() })
+}
+
+// wash reads a wash and gives every fault in it.
+func (d *document) wash(w *model.Wash, known names) []Fault {
+	return d.all(washSchema(w), func() []model.Fault { return w.Faults(known.rig, known.places) })
+}
+
+func (d *document) all(s schema, cross func() []model.Fault) []Fault {
+	dec := d.decode(s)
+	if !d.refused {
+		dec.cross(cross())
+	}
+	return byLine(d.faults)
+}

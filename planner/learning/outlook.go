@@ -1,0 +1,150 @@
+package learning
+
+import (
+	"math"
+	"slices"
+
+	"washeve/planner/bed"
+)
+
+// LoadSpread is how far the load of a water may be off where it is worked out
+// from conductivity alone: within 10 %, taken as two standard deviations.
+// PUBLISHED: Standard Methods 1030 E for the 10 % (MEMORY).
+const LoadSpread = 0.05
+
+// Job is what a wash asks of the bed.
+type Job struct {
+	Uses       []Use
+	Main       Use     // one gallon of the final rinse: its units and capacities
+	Limit      float64 // outlet over feed at which the bed is stopped
+	LoadSpread float64 // of ln(load)
+}
+
+// Quantiles are the values below which one in ten, one in two and nine in ten
+// lie.
+type Quantiles [3]float64
+
+// Outlook is what follows for a job. Fractions are outlet over feed.
+type Outlook struct {
+	Remaining   Quantiles // gallons of the main use until the limit
+	ChanceLasts float64
+	Now, AtEnd  Quantiles // outlet over feed
+}
+
+// Outlook works a job out over all the ways in which the bed may stand.
+// Job.Main.Capacities is per gallon, so Remaining is in gallons.
+func (j Job) Outlook(states []State) Outlook {
+	loads := []weighted{{1, 1}}
+	if j.LoadSpread > 0 {
+		loads = threePoints(j.LoadSpread)
+	}
+	remaining := make([]weighted, 0, len(states)*len(loads))
+	now, end := make([]weighted, len(states)), make([]weighted, len(states))
+	chance := 0.0
+	for i, s := range states {
+		n := s.Efficiency * j.Main.Units
+		left := s.Column.Until(n, j.Limit) * s.Factor
+		for _, load := range loads {
+			weight := s.Weight * load.weight
+			remaining = append(remaining, weighted{left / (load.value * j.Main.Capacities), weight})
+			if j.holds(s, left, load.value) {
+				chance += weight
+			}
+		}
+		now[i] = weighted{s.Column.Outlet(n), s.Weight}
+		end[i] = weighted{j.outletAtEnd(s), s.Weight}
+	}
+	return Outlook{
+		Remaining: quantiles(remaining), ChanceLasts: math.Min(chance, 1),
+		Now: quantiles(now), AtEnd: quantiles(end),
+	}
+}
+
+// holds tells whether the outlet stays under the limit through the whole job.
+// left is what the bed can still be fed at the main flow, in stated capacities.
+func (j Job) holds(s State, left, load float64) bool {
+	if len(j.Uses) == 1 && j.Uses[0].Units == j.Main.Units {
+		return left > 0 && left >= load*j.Uses[0].Capacities
+	}
+	c := s.Column
+	for _, u := range j.Uses {
+		c = s.under(c, u, load)
+		if c.Outlet(s.Efficiency*u.Units) > j.Limit {
+			return false
+		}
+	}
+	return true
+}
+
+func (j Job) outletAtEnd(s State) float64 {
+	c, units := s.Column, j.Main.Units
+	for _, u := range j.Uses {
+		c, units = s.under(c, u, 1), u.Units
+	}
+	return c.Outlet(s.Efficiency * units)
+}
+
+// Curve is outlet over feed after each number of capacities fed at units, from
+// fresh.
+func Curve(b Belief, units float64, capacities []float64) []Quantiles {
+	curve := make([]Quantiles, len(capacities))
+	at := make([]weighted, len(b))
+	for k, fed := range capacities {
+		for i, h := range b {
+			n := h.Efficiency * units
+			at[i] = weighted{bed.ClosedForm(n, fed/h.Factor), h.Weight}
+		}
+		curve[k] = quantiles(at)
+	}
+	return curve
+}
+
+type weighted struct{ value, weight float64 }
+
+// threePoints stands for a lognormal factor about 1: the Gauss-Hermite rule of
+// three points.
+func threePoints(spread float64) []weighted {
+	step := spread * math.Sqrt(3)
+	return []weighted{{math.Exp(-step), 1.0 / 6}, {1, 2.0 / 3}, {math.Exp(step), 1.0 / 6}}
+}
+
+// quantiles sorts the values and reads off one in ten, one in two, nine in ten,
+// going in a straight line between the middles of the weights.
+func quantiles(values []weighted) Quantiles {
+	slices.SortFunc(values, func(a, b weighted) int {
+		switch {
+		case a.value < b.value:
+			return -1
+		case a.value > b.value:
+			return 1
+		}
+		return 0
+	})
+	total := 0.0
+	for _, v := range values {
+		total += v.weight
+	}
+	var out Quantiles
+	for k, p := range [3]float64{0.1, 0.5, 0.9} {
+		out[k] = quantileAt(values, p*total)
+	}
+	return out
+}
+
+func quantileAt(values []weighted, want float64) float64 {
+	if len(values) == 0 {
+		return math.NaN()
+	}
+	below, last, lastMiddle := 0.0, values[0].value, 0.0
+	for i, v := range values {
+		middle := below + v.weight/2
+		if middle >= want {
+			if i == 0 || math.IsInf(v.value, 0) || middle == lastMiddle {
+				return v.value
+			}
+			return last + (v.value-last)*(want-lastMiddle)/(middle-lastMiddle)
+		}
+		below, last, lastMiddle = below+v.weight, v.value, middle
+	}
+	return last
+}

@@ -1,0 +1,92 @@
+package planner
+
+import (
+	"fmt"
+
+	"washeve/model/quantity"
+	"washeve/planner/bed"
+	"washeve/planner/flow"
+	"washeve/planner/learning"
+	"washeve/planner/rinse"
+	"washeve/planner/tag"
+	"washeve/planner/water"
+)
+
+// ledger collects, while a plan is made, what went into it.
+type ledger struct {
+	assumptions []Assumption
+	reasons     []Reason
+	warnings    []Note
+}
+
+var yours = tag.Source{Tag: tag.Yours, Text: "you stated it"}
+
+func practice(text string) tag.Source { return tag.Source{Tag: tag.Practice, Text: text} }
+
+// take is the value given, else the fallback; either way it is written down.
+func take[Q quantity.Quantity](l *ledger, name string, given quantity.Opt[Q], fallback Q, source tag.Source) Q {
+	v, ok := given.Get()
+	if ok {
+		source = yours
+	} else {
+		v = fallback
+	}
+	l.assume(Assumption{Name: name, Value: quantity.ValueOf(v), Source: source})
+	return v
+}
+
+// takeResin is [take] for a volume of resin, which must be stated.
+func takeResin(l *ledger, name string, given quantity.Opt[quantity.Volume]) quantity.Volume {
+	v := given.Or(0)
+	l.assume(Assumption{Name: name, Value: v.AsResin(), Source: yours})
+	return v
+}
+
+// takeWords is [take] for what is no quantity.
+func takeWords(l *ledger, name, given, fallback string, source tag.Source) string {
+	if given != "" {
+		l.assume(Assumption{Name: name, Words: given, Source: yours})
+		return given
+	}
+	l.assume(Assumption{Name: name, Words: fallback, Source: source})
+	return fallback
+}
+
+func (l *ledger) assume(a Assumption) { l.assumptions = append(l.assumptions, a) }
+
+func (l *ledger) warn(code, format string, values ...quantity.Value) {
+	l.warnings = append(l.warnings, Note{Code: code, Format: format, Values: values})
+}
+
+func (l *ledger) explain(r Reason) { l.reasons = append(l.reasons, r) }
+
+// input is one line under a formula.
+func input[Q quantity.Quantity](name string, q Q) Assumption {
+	return Assumption{Name: name, Value: quantity.ValueOf(q)}
+}
+
+// plain is one line under a formula, for a number without a unit.
+func plain(name string, v float64) Assumption {
+	return Assumption{Name: name, Words: quantity.Round(v)}
+}
+
+func ppm(name string, v float64, scale quantity.Scale) Assumption {
+	return Assumption{Name: name, Words: showPPM(v, scale)}
+}
+
+func ppmAssumption(name string, v float64, scale quantity.Scale, source tag.Source) Assumption {
+	return Assumption{Name: name, Words: showPPM(v, scale), Source: source}
+}
+
+func showPPM(v float64, scale quantity.Scale) string {
+	return fmt.Sprintf("%s ppm %s", quantity.Round(v), scale)
+}
+
+// constants adds what every plan rests on, whatever the user stated.
+func (l *ledger) constants() {
+	l.assumptions = append(l.assumptions, water.Constants()...)
+	l.assumptions = append(l.assumptions, flow.Constants()...)
+	l.assumptions = append(l.assumptions, bed.Constants()...)
+	l.assumptions = append(l.assumptions, learning.Constants()...)
+	l.assumptions = append(l.assumptions, rinse.Constants()...)
+}

@@ -1,0 +1,251 @@
+// Package planner answers the evening's questions: how much DI water the wash
+// takes, how fast it may run through the bed, and whether the bed will last.
+//
+// [Make] is a pure function from the model's nouns to a [Plan]. The parts are in
+// packages of their own: water, flow, bed, surface, rinse.
+package planner
+
+import (
+	"washeve/model"
+	"washeve/model/quantity"
+	"washeve/planner/tag"
+)
+
+// Verdict says whether the bed lasts the wash.
+type Verdict string
+
+// The verdicts, by the chance that the outlet stays under the limit to the end:
+// at least 90 %, at least 50 %, below.
+const (
+	Lasts       Verdict = "lasts"
+	Tight       Verdict = "tight"
+	WillNotLast Verdict = "will-not-last"
+)
+
+// Band is an uncertain quantity: one in ten lies below P10, one in ten above P90.
+type Band[T any] struct{ P10, P50, P90 T }
+
+// Plan is the answer. Everything shown is in here, and nothing else is.
+type Plan struct {
+	Wash      string
+	Date      quantity.Opt[model.Date]
+	Vehicle   string
+	Place     string
+	BedName   string
+	Verdict   Verdict
+	Raw       Water
+	Softened  Water
+	DI        Use
+	DIBand    Band[quantity.Volume] // by a quicker or a slower hand
+	Soft      Use
+	Untreated Use // raw water used
+	Cap       FlowCap
+	Sprayer   SprayerCheck
+	Bed       BedOutlook
+	Softener  *SoftenerOutlook // nil where there is none
+	Stages    []StagePlan
+	Faces     []FacePlan
+	Flush     Use // standing water to run out before a reading counts
+	Cost      Cost
+	Claim     *Claim           // nil unless the capacity was stated as "good for"
+	Limit     quantity.Reading // outlet limit, on its scale
+	Target    quantity.Reading // what the film may carry
+
+	Drip Drip
+
+	Warnings    []Note
+	Cautions    []Note
+	Assumptions []Assumption
+	Reasons     []Reason
+}
+
+// Water is what a water is like, as the plan sees it.
+type Water struct {
+	Conductivity quantity.Conductivity
+	TDS          quantity.Reading // in ppm on the scale in use
+	Hardness     quantity.Hardness
+	HardnessSaid bool          // measured, or assumed
+	Load         quantity.Load // what a volume of it takes from the bed
+	Temperature  quantity.Temperature
+}
+
+// Use is water used and the time it runs.
+type Use struct {
+	Volume   quantity.Volume
+	Duration quantity.Duration
+}
+
+// Bound names what limits the flow through the bed.
+type Bound string
+
+// The five limits.
+const (
+	ByRating       Bound = "rated"
+	ByContactTime  Bound = "contact-time"
+	ByFaceVelocity Bound = "face-velocity"
+	ByExchange     Bound = "exchange"
+	ByPressure     Bound = "pressure"
+)
+
+// Cap is one limit on the flow. Only the limits that apply are listed.
+type Cap struct {
+	Name Bound
+	Flow quantity.Flow
+}
+
+// FlowCap is the least of the caps, the one that binds.
+type FlowCap struct {
+	Flow       quantity.Flow
+	BoundBy    Bound
+	Caps       []Cap
+	JugSeconds quantity.Duration // to fill a one-gallon jug at the cap
+}
+
+// SprayerCheck sets the sprayer against the cap.
+type SprayerCheck struct {
+	Name         string
+	Flow         quantity.Flow
+	WithinCap    bool
+	OpenHose     quantity.Flow     // what the hose would push without the sprayer
+	PressureLeft quantity.Pressure // at the sprayer
+	PressureNeed quantity.Pressure
+	Enough       bool // the supply gives the sprayer what it needs
+}
+
+// Layers are the parts of a bed's depth, which add up to one: used up, taking
+// ions now, and untouched.
+type Layers struct{ Spent, Working, Fresh quantity.Fraction }
+
+// CurvePoint is the outlet after a volume counted from the fill.
+type CurvePoint struct {
+	Volume quantity.Volume
+	Outlet Band[float64] // ppm on the limit's scale
+}
+
+// BedOutlook is the state of the bed and where the wash takes it.
+type BedOutlook struct {
+	Resin         quantity.Volume
+	Capacity      quantity.Capacity // stated, operating
+	Whole         quantity.Capacity // stoichiometric
+	Used          quantity.Capacity // before the wash
+	ContactTime   quantity.Duration // empty-bed, at the sprayer's flow
+	Units         float64           // transfer units at the sprayer's flow
+	SoFar         quantity.Volume
+	Remaining     Band[quantity.Volume]
+	ChanceLasts   quantity.Fraction
+	OutletNow     Band[float64] // ppm on the limit's scale
+	OutletAtEnd   Band[float64]
+	Before, After Layers // median
+	Curve         []CurvePoint
+	DropAcross    quantity.Pressure
+}
+
+// SoftenerOutlook is what is left in the softener.
+type SoftenerOutlook struct {
+	Name      string
+	Capacity  quantity.Capacity
+	Remaining quantity.Volume // of this place's water
+	Takes     quantity.Volume // that this wash sends through it
+	Lasts     bool
+}
+
+// Valve is how one unit of the chain stands.
+type Valve struct {
+	Unit    string // "softener", "DI bed"
+	Through bool   // or bypassed
+}
+
+// StagePlan is one step of the wash.
+type StagePlan struct {
+	Name     string
+	Water    model.Water
+	Faces    []model.Side
+	Sprayer  string
+	Flow     quantity.Flow
+	Area     quantity.Area
+	Passes   float64
+	Coverage quantity.Coverage
+	Use
+	Valves []Valve
+	Final  bool
+}
+
+// Spots is the outlook for a face when it has dried.
+type Spots string
+
+// The outlooks. They are bands of what the film carries.
+const (
+	NoSpots Spots = "none"
+	Faint   Spots = "faint"
+	Seen    Spots = "seen"
+	Towel   Spots = "towel"
+)
+
+// Governs says what sets the water of a final rinse.
+type Governs string
+
+// Either the hand must reach every spot once, or the film must be replaced.
+const (
+	ByCoverage Governs = "coverage"
+	ByDilution Governs = "dilution"
+)
+
+// FacePlan is one face of the vehicle.
+type FacePlan struct {
+	Name     model.Side
+	Area     quantity.Area
+	Water    model.Water // of the last water that touches it
+	DI       quantity.Volume
+	ToCover  quantity.Volume
+	ToDilute quantity.Volume
+	Governs  Governs
+	Film     quantity.Film
+	PPMLeft  float64 // in the film, on the limit's scale
+	Residue  quantity.Residue
+	Spots    Spots
+	Surfaces []SurfaceShare
+}
+
+// SurfaceShare is a part of a face.
+type SurfaceShare struct {
+	Surface model.Surface
+	Share   quantity.Fraction
+	Spots   Spots
+}
+
+// Cost is what the wash takes from a fill of resin. Not known without a price.
+type Cost struct {
+	Known     bool
+	Currency  string
+	Wash      float64
+	PerGallon float64
+}
+
+// Claim sets a seller's "good for so many gallons" against this water.
+type Claim struct {
+	Stated  quantity.Volume
+	Implied quantity.Hardness // feed that the claim means, at the default capacity
+	Here    quantity.Volume   // what to expect on this water
+}
+
+// Note is a warning or a caution.
+type Note = tag.Note
+
+// Assumption is an input of the plan, given or assumed.
+type Assumption = tag.Assumption
+
+// Reason tells where a number comes from.
+type Reason struct {
+	Number  string // "DI gallons"
+	Result  string // for values that are no quantity
+	Value   quantity.Value
+	Formula string // in words
+	Inputs  []Assumption
+	Source  tag.Source
+}
+
+// Drip is what a longer pause before the final rinse would save.
+type Drip struct {
+	Pause, Longer quantity.Duration
+	Saves         quantity.Volume
+}

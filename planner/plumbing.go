@@ -1,0 +1,190 @@
+package planner
+
+import (
+	"strings"
+
+	"washeve/model"
+	"washeve/model/quantity"
+	"washeve/planner/bed"
+	"washeve/planner/flow"
+	"washeve/planner/tag"
+)
+
+// plumbing is everything between the tap and the spray: which tanks a water
+// goes through, and what flows.
+type plumbing struct {
+	supply      flow.Supply
+	hoses       []model.Hose
+	softener    *flow.Packing
+	bed         flow.Packing
+	temperature quantity.Temperature
+	feedsBed    bool // the softener stands ahead of the bed
+	tools       []tool
+	main        string // name of the sprayer of the wash
+}
+
+// tool is one sprayer, or the hand, with the flow it takes of each water.
+type tool struct {
+	name     string
+	kind     model.Tool
+	coverage quantity.Opt[quantity.Coverage]
+	end      flow.Sprayer
+	flows    map[model.Water]quantity.Flow
+}
+
+func (t tool) flowOf(w model.Water) quantity.Flow { return t.flows[w] }
+
+// Usual hoses of a rig that states none. PRACTICE.
+var (
+	usualBore   = quantity.Some(0.625 * quantity.Inch)
+	usualLength = quantity.Some(50 * quantity.Foot)
+)
+
+func usualHoses() []model.Hose {
+	return []model.Hose{
+		{Name: "hose to the tanks", Bore: usualBore, Length: usualLength, Run: model.SupplyRun},
+		{Name: "hose to the sprayer", Bore: usualBore, Length: usualLength, Run: model.SprayRun},
+	}
+}
+
+// layPlumbing decides the chain and finds what every sprayer draws from it.
+func layPlumbing(l *ledger, c chosen, r resin, temperature quantity.Temperature) plumbing {
+	p := plumbing{
+		supply: flow.SupplyOf(&c.place), hoses: c.hoses, temperature: temperature,
+		bed: packing(r.tank.Resin, r.tank.Diameter),
+	}
+	for _, a := range p.supply.Assumed {
+		l.assume(a)
+	}
+	l.warnings = append(l.warnings, p.supply.Contradictions...)
+	if len(p.hoses) == 0 {
+		p.hoses = usualHoses()
+		l.assume(Assumption{Name: "hoses", Words: "5/8 in x 50 ft before and after the tanks", Source: practice("a usual set")})
+	}
+	if s := c.softener; s != nil {
+		resin := s.Resin.Or(0)
+		packed := packing(resin, take(l, "softener tank diameter", s.Diameter, bed.UsualDiameter(resin), practice("the proportions of half a cubic foot in 8 in")))
+		p.softener = &packed
+		feeds := takeWords(l, "bed fed through softener", string(c.wash.Feed), string(model.Yes), practice("the softener stands ahead of the bed"))
+		p.feedsBed = model.Answer(feeds) == model.Yes
+	}
+	p.addTools(l, c)
+	return p
+}
+
+func packing(resin quantity.Volume, diameter quantity.Length) flow.Packing {
+	return flow.Packing{Resin: resin, Diameter: diameter, Bead: bed.Bead, Voids: bed.Voids}
+}
+
+// addTools works out every sprayer of the rig, the one of the wash first.
+func (p *plumbing) addTools(l *ledger, c chosen) {
+	first := model.Sprayer{Name: "small pressure washer", Tool: model.PressureWasher}
+	if c.sprayer != nil {
+		first = *c.sprayer
+	}
+	p.main = first.Name
+	for _, s := range append([]model.Sprayer{first}, c.sprayers...) {
+		if _, known := p.find(s.Name); known {
+			continue
+		}
+		t := tool{name: s.Name, kind: s.Tool, coverage: s.Coverage, end: flow.SprayerOf(&s)}
+		if len(p.tools) == 0 {
+			for _, a := range t.end.Assumed {
+				l.assume(a)
+			}
+		}
+		t.flows = map[model.Water]quantity.Flow{}
+		for _, w := range []model.Water{model.Raw, model.Softened, model.DI} {
+			t.flows[w] = flow.Operate(p.chain(t.end, w)).Flow
+		}
+		p.tools = append(p.tools, t)
+	}
+	p.tools = append(p.tools, tool{name: model.ByHand})
+}
+
+func (p *plumbing) find(name string) (tool, bool) {
+	for _, t := range p.tools {
+		if strings.EqualFold(t.name, name) {
+			return t, true
+		}
+	}
+	return tool{}, false
+}
+
+// toolOf is the sprayer of a stage, that of the wash where it names none.
+func (p *plumbing) toolOf(s model.Stage) tool {
+	if t, known := p.find(s.Sprayer); known {
+		return t
+	}
+	t, _ := p.find(p.main)
+	return t
+}
+
+// through tells which tanks a water goes through.
+func (p *plumbing) through(w model.Water) (softener, di bool) {
+	softener = p.softener != nil && (w == model.Softened || w == model.DI && p.feedsBed)
+	return softener, w == model.DI
+}
+
+// valves states how the tanks stand for a water.
+func (p *plumbing) valves(w model.Water) []Valve {
+	softener, di := p.through(w)
+	valves := []Valve{{Unit: "DI bed", Through: di}}
+	if p.softener != nil {
+		valves = append([]Valve{{Unit: "softener", Through: softener}}, valves...)
+	}
+	return valves
+}
+
+// chain is the way of a water from the supply to an end.
+func (p *plumbing) chain(end flow.Sprayer, w model.Water) flow.Chain {
+	softener, di := p.through(w)
+	elements := flow.HosesIn(model.SupplyRun, p.hoses)
+	if softener {
+		elements = append(elements, flow.Tank("softener", *p.softener, p.temperature))
+	}
+	elements = append(elements, flow.HosesIn(model.MiddleRun, p.hoses)...)
+	if di {
+		elements = append(elements, flow.Tank("DI bed", p.bed, p.temperature))
+	}
+	elements = append(elements, flow.HosesIn(model.SprayRun, p.hoses)...)
+	return flow.Chain{Supply: p.supply, Elements: elements, Sprayer: end}
+}
+
+// check sets the sprayer that DI runs through against the cap and the supply.
+func (p *plumbing) check(t tool, limit quantity.Flow) (SprayerCheck, quantity.Pressure, flow.Operating) {
+	chain := p.chain(t.end, model.DI)
+	at := flow.Operate(chain)
+	return SprayerCheck{
+		Name: t.name, Flow: at.Flow, WithinCap: at.Flow <= limit,
+		OpenHose: flow.OpenHose(chain), PressureLeft: at.Pressure, PressureNeed: at.Need, Enough: at.Enough,
+	}, p.bed.Drop(at.Flow, p.temperature), at
+}
+
+// pressureCap is the most flow that pressure allows through the bed.
+func (p *plumbing) pressureCap(t tool) quantity.Flow {
+	return flow.LimitOf(p.chain(t.end, model.DI), p.bed, p.temperature).Flow()
+}
+
+// standing is the water between the bed's resin and the sprayer.
+func (p *plumbing) hoseAfterBed() quantity.Volume {
+	total := quantity.Volume(0)
+	for _, h := range p.hoses {
+		if h.Run == model.SprayRun {
+			bore := h.Bore.Or(0)
+			total += quantity.Volume(0.7853981633974483 * float64(bore) * float64(bore) * float64(h.Length.Or(0)))
+		}
+	}
+	return total
+}
+
+// scaleOf is the scale that ppm are shown on: that of the limit, else of the
+// pen, else the usual one.
+func scaleOf(limit quantity.Opt[quantity.Reading], pen model.Pen, usual quantity.Scale) (quantity.Scale, tag.Source) {
+	for _, s := range []quantity.Scale{limit.Or(quantity.Reading{}).Scale, pen.Scale.Or(quantity.ScaleUnsaid)} {
+		if s != quantity.ScaleUnsaid && s != quantity.ScaleConductivity {
+			return s, yours
+		}
+	}
+	return usual, practice("most pens")
+}

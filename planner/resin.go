@@ -1,0 +1,177 @@
+package planner
+
+import (
+	"math"
+
+	"washeve/model"
+	"washeve/model/quantity"
+	"washeve/planner/bed"
+	"washeve/planner/learning"
+	"washeve/planner/tag"
+	"washeve/planner/water"
+)
+
+// resin is the bed of the rig with everything about it decided.
+type resin struct {
+	tank   bed.Tank
+	share  quantity.Fraction // cation resin
+	rated  bed.Rated
+	stated quantity.Capacity // operating
+	whole  quantity.Capacity // stoichiometric
+	claim  *Claim
+	feed   water.Analysis
+	load   quantity.Load
+}
+
+// decideResin turns the ways of stating a bed into one.
+func decideResin(l *ledger, b model.Bed, feed water.Analysis, pen quantity.Scale) resin {
+	volume := takeResin(l, "bed resin volume", b.Resin)
+	r := resin{feed: feed, load: feed.Effective()}
+	r.tank = bed.Tank{
+		Resin:    volume,
+		Diameter: take(l, "bed tank diameter", b.Diameter, bed.UsualDiameter(volume), practice("the proportions of half a cubic foot in 8 in")),
+	}
+	r.share = take(l, "bed cation share", b.CationShare, bed.CationShare, tag.Source{Tag: tag.Published, Text: "DOE-HDBK-1015/2-93, Chemistry, module 4: about 2 parts cation to 3 parts anion resin"})
+	r.rated = bed.Rated{
+		Flow:     take(l, "bed rated flow", b.RatedFlow, quantity.Flow(float64(bed.RatedService)*float64(volume)), practice("3 gpm/ft3")),
+		EndPoint: take(l, "bed end point", b.EndPoint, bed.EndPoint, practice("outlet at 5 % of the feed")),
+	}
+	r.rated.Units = r.tank.Units(r.rated.Flow, water.Diffusivity(water.Sodium, quantity.Celsius(25)), r.share)
+	r.stateCapacity(l, b, pen)
+	return r
+}
+
+// stateCapacity takes the way in which the user states the capacity, or the
+// usual capacity of such resin.
+func (r *resin) stateCapacity(l *ledger, b model.Bed, pen quantity.Scale) {
+	volume := r.tank.Resin
+	state := model.ResinState(takeWords(l, "bed resin", string(b.State), string(model.NewResin), practice("what most people fill in")))
+	usual := bed.PerVolume(state)
+	goodFor, claimed := b.GoodFor.Get()
+	claimedOn, onKnownWater := b.GoodForTDS.Get()
+	rating, rated := b.Rating.Get()
+	switch {
+	case rated:
+		r.stated = rating.Total
+		if rating.PerVolume > 0 {
+			r.stated = rating.PerVolume.Of(volume)
+		}
+		l.assume(Assumption{Name: "bed capacity", Value: quantity.ValueOf(r.stated), Source: yours})
+	case b.CationCapacity.Given() && b.AnionCapacity.Given():
+		r.fromData(l, b)
+		return
+	case claimed && onKnownWater:
+		on := water.Analyse(water.Facts{TDS: claimedOn, Pen: pen})
+		r.stated = on.Load.In(goodFor)
+		l.assume(Assumption{Name: "bed capacity", Value: quantity.ValueOf(r.stated), Source: tag.Source{Tag: tag.Yours, Text: "your gallons times the load of the water they are for"}})
+	default:
+		r.stated = usual.Of(volume)
+		l.assume(Assumption{Name: "bed capacity", Value: quantity.ValueOf(r.stated), Source: practice("10000 gr/ft3 for new resin, 9000 regenerated")})
+	}
+	r.whole = r.rated.Stoichiometric(r.stated)
+	if claimed {
+		r.claim = &Claim{Stated: goodFor, Implied: bed.ImpliedFeed(r.stated, goodFor), Here: r.load.Supply(r.stated)}
+	}
+}
+
+func (r *resin) fromData(l *ledger, b model.Bed) {
+	sheet := practice("resin in good order")
+	data := bed.ResinData{
+		Cation: take(l, "cation resin capacity", b.CationCapacity, 0, yours), Anion: take(l, "anion resin capacity", b.AnionCapacity, 0, yours),
+		CationRegenerated: take(l, "cation regenerated", b.CationRegenerated, 0.99, sheet),
+		AnionRegenerated:  take(l, "anion regenerated", b.AnionRegenerated, 0.90, sheet),
+		CationShare:       r.share,
+	}
+	r.whole, _ = data.Whole(r.tank.Resin)
+	r.stated = r.rated.Operating(r.whole)
+	l.assume(Assumption{Name: "bed capacity", Value: quantity.ValueOf(r.stated), Source: tag.Source{Tag: tag.Yours, Text: "the scarcer of the two resins, less what has not been used when the end point comes"}})
+}
+
+// units at a flow, of a perfect bed on this feed.
+func (r *resin) units(f quantity.Flow) float64 {
+	return r.tank.Units(f, r.feed.Diffusivity(), r.share)
+}
+
+// capacities is what v of this feed takes, over the whole capacity.
+func (r *resin) capacities(v quantity.Volume) float64 {
+	return float64(r.load.In(v)) / float64(r.whole)
+}
+
+// use is v of this feed at a flow.
+func (r *resin) use(v quantity.Volume, f quantity.Flow) learning.Use {
+	return learning.Use{Capacities: r.capacities(v), Units: r.units(f)}
+}
+
+// stand is how the bed stands before the wash.
+type stand struct {
+	age    learning.Age
+	states []learning.State
+	middle learning.State
+	soFar  quantity.Volume
+}
+
+// decideAge reads how old the fill is: gallons so far, a reading, both, or
+// nothing, which is taken as fresh. feedPPM is on the limit's scale.
+func (r *resin) decideAge(l *ledger, b model.Bed, scale quantity.Scale, flow quantity.Flow) stand {
+	var s stand
+	gallons, gallonsGiven := b.SoFar.Get()
+	reading, readingGiven := b.LastReading.Get()
+	if readingGiven && b.Flushed == model.No {
+		l.warn("unflushed", "The last outlet reading was a first cup after standing: such water reads low, so it is shown and not used. Flush, and read again.")
+		readingGiven = false
+	}
+	if !gallonsGiven && !readingGiven {
+		l.assume(Assumption{Name: "bed age", Words: "freshly filled", Source: practice("nothing was said of the bed's age: state gallons_so_far or last_reading")})
+	}
+	if gallonsGiven {
+		take(l, "bed gallons so far", b.SoFar, 0, yours)
+		if gallons > 0 {
+			s.age.History = []learning.Use{r.use(gallons, flow)}
+		}
+	}
+	if readingGiven {
+		l.assume(Assumption{Name: "bed last reading", Words: reading.String(), Source: yours})
+		at := take(l, "flow of the last reading", b.LastFlow, flow, practice("the sprayer's flow"))
+		s.age.Reading = &learning.Evidence{Read: ppmOn(scale, reading), Feed: r.feed.PPM(scale).Number, Units: r.units(at)}
+	}
+	belief := learning.Prior()
+	s.states = learning.States(belief, s.age)
+	s.middle = learning.Middle(s.states, s.age)
+	s.soFar = r.load.Supply(r.whole * quantity.Capacity(s.middle.Factor*s.middle.Column.Used()))
+	if gallonsGiven {
+		s.soFar = gallons
+	}
+	return s
+}
+
+// ppmOn is a reading on another scale.
+func ppmOn(scale quantity.Scale, r quantity.Reading) float64 {
+	if r.Scale == scale {
+		return r.Number
+	}
+	return water.PPM(water.Conductivity(r, scale), scale).Number
+}
+
+// layersOf gives the layers of a column: the working layer reaches to where the
+// resin is loaded to 5 %.
+func layersOf(c bed.Column) Layers {
+	const working = 0.05
+	spent := c.Spent()
+	if c.Loading(spent) <= working {
+		return Layers{Spent: quantity.Fraction(spent), Fresh: quantity.Fraction(1 - spent)}
+	}
+	low, high := spent, 1.0
+	if c.Loading(1) > working {
+		low = 1
+	}
+	for range 40 {
+		middle := (low + high) / 2
+		if c.Loading(middle) > working {
+			low = middle
+		} else {
+			high = middle
+		}
+	}
+	end := math.Min(low, 1)
+	return Layers{Spent: quantity.Fraction(spent), Working: quantity.Fraction(end - spent), Fresh: quantity.Fraction(1 - end)}
+}

@@ -1,0 +1,56 @@
+package planner
+
+import (
+	"washeve/model"
+	"washeve/planner/rinse"
+	"washeve/planner/surface"
+)
+
+// The bands of what a film carries, in ppm. PRACTICE.
+const (
+	noneBelow  = 10
+	faintBelow = 25
+	seenBelow  = 50
+)
+
+// spotsAt is the outlook where a spot shows fully.
+func spotsAt(ppm float64) Spots {
+	switch {
+	case ppm < noneBelow:
+		return NoSpots
+	case ppm < faintBelow:
+		return Faint
+	case ppm <= seenBelow:
+		return Seen
+	}
+	return Towel
+}
+
+// hides is under which a surface forgives a band: a rubber roof does not show
+// what glass does.
+const hides = 0.3
+
+// spotsOn is the outlook for a surface that shows spots so much.
+func spotsOn(shows, ppm float64) Spots {
+	if shows >= hides {
+		return spotsAt(ppm)
+	}
+	return spotsAt(ppm * shows / hides)
+}
+
+// settle fills in what dries on the face: the last water, which where it is DI
+// has been over a film of dirty ppm.
+func (f *FacePlan) settle(shares []surface.Share, dirty, clean float64) {
+	f.PPMLeft = dirty
+	if f.Water == model.DI {
+		f.PPMLeft = rinse.PPMAfter(dirty, clean, f.DI, f.Area, f.Film, rinse.MixingEfficiency)
+	}
+	f.Residue = rinse.Residue(f.Film, f.PPMLeft)
+	f.Spots = spotsOn(surface.FaceShows(shares), f.PPMLeft)
+	f.Surfaces = make([]SurfaceShare, len(shares))
+	for i, s := range shares {
+		f.Surfaces[i] = SurfaceShare{Surface: s.Surface, Share: s.Part, Spots: spotsOn(surface.Shows(s.Surface), f.PPMLeft)}
+	}
+}
+
+func showsOf(f face) float64 { return surface.FaceShows(f.shares) }

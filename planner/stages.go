@@ -1,0 +1,164 @@
+package planner
+
+import (
+	"slices"
+
+	"washeve/model"
+	"washeve/model/quantity"
+	"washeve/planner/rinse"
+	"washeve/planner/tag"
+)
+
+// program is the wash, worked out.
+type program struct {
+	stages []StagePlan
+	faces  []FacePlan
+	di     []diUse // what goes through the bed, in order
+}
+
+// diUse is DI water drawn at one flow.
+type diUse struct {
+	flow   quantity.Flow
+	volume quantity.Volume
+}
+
+// rinser is what the final rinse works against.
+type rinser struct {
+	raw, softened, clean, target float64 // ppm on the limit's scale
+	quick                        float64 // 1; over the usual coverage rate in a band
+	mixing                       float64
+}
+
+func (r rinser) ppm(w model.Water) float64 {
+	switch w {
+	case model.DI:
+		return r.clean
+	case model.Softened:
+		return r.softened
+	}
+	return r.raw
+}
+
+// stagesOf gives the stages of the wash, the usual ones where none is stated,
+// and warns of softened water without a softener.
+func stagesOf(l *ledger, c chosen) []model.Stage {
+	stages := c.wash.Stages
+	if len(stages) == 0 {
+		l.assume(Assumption{Name: "stages", Words: "pre-rinse, soap, contact wash, rinse, final rinse", Source: practice("the usual order")})
+		stages = rinse.UsualStages(c.softener != nil)
+	}
+	out := make([]model.Stage, len(stages))
+	for i, s := range stages {
+		if s.Water == model.Softened && c.softener == nil {
+			l.warn("no-softener", "A stage asks for softened water, but there is no softener in this wash: it is planned with raw water.")
+			s.Water = model.Raw
+		}
+		if len(s.Faces) == 0 {
+			s.Faces = model.Sides()
+		}
+		out[i] = s
+	}
+	return out
+}
+
+// work goes through the stages face by face.
+func work(l *ledger, stages []model.Stage, faces []face, chain plumbing, r rinser) program {
+	var p program
+	last := make(map[model.Side]model.Water, len(faces))
+	p.faces = make([]FacePlan, len(faces))
+	for i, f := range faces {
+		last[f.side] = model.Raw
+		p.faces[i] = FacePlan{Name: f.side, Area: f.area, Film: f.film, Water: model.Raw}
+	}
+	for _, s := range stages {
+		tool := chain.toolOf(s)
+		sp := StagePlan{
+			Name: s.Name, Water: s.Water, Faces: s.Faces, Sprayer: tool.name, Flow: tool.flowOf(s.Water), Final: s.Final,
+			Passes:   takeNumber(l, s.Name+" passes", s.Passes, 1),
+			Coverage: r.coverage(l, s, tool), Valves: chain.valves(s.Water),
+		}
+		for i := range p.faces {
+			if f := &p.faces[i]; slices.Contains(s.Faces, f.Name) {
+				f.wet(&sp, s, r, last[f.Name])
+				last[f.Name], f.Water = s.Water, s.Water
+			}
+		}
+		if s.Water == model.DI && sp.Volume > 0 {
+			p.di = append(p.di, diUse{sp.Flow, sp.Volume})
+		}
+		p.stages = append(p.stages, sp)
+	}
+	for i, f := range faces {
+		p.faces[i].settle(f.shares, r.dirtyOf(stages, f.side), r.clean)
+	}
+	return p
+}
+
+// coverage is the rate at which a stage goes over the body.
+func (r rinser) coverage(l *ledger, s model.Stage, tool tool) quantity.Coverage {
+	given := s.Coverage
+	if !given.Given() {
+		given = tool.coverage
+	}
+	rate := take(l, s.Name+" coverage rate", given, rinse.UsualCoverage(s, tool.kind), practice("a steady hand; your own logged washes are better"))
+	return quantity.Coverage(float64(rate) * r.quick)
+}
+
+// wet adds one face to a stage. A final rinse of DI takes what replaces the
+// film where that is more than going over it once.
+func (f *FacePlan) wet(sp *StagePlan, s model.Stage, r rinser, before model.Water) {
+	volume, duration := rinse.Cover(f.Area, sp.Passes, sp.Coverage, sp.Flow)
+	if s.Water == model.DI {
+		f.ToCover += volume
+		f.Governs = ByCoverage
+		if s.Final {
+			need, possible := rinse.ToReach(r.target, r.ppm(before), r.clean, f.Area, f.Film, r.mixing)
+			f.ToDilute = need
+			if possible && need > volume {
+				volume, duration = need, sp.Flow.Time(need)
+				f.Governs = ByDilution
+			}
+		}
+		f.DI += volume
+	}
+	sp.Area += f.Area
+	sp.Volume += volume
+	sp.Duration += duration
+}
+
+// dirtyOf is what the film of a face holds from the last water but DI.
+func (r rinser) dirtyOf(stages []model.Stage, side model.Side) float64 {
+	last := model.Raw
+	for _, s := range stages {
+		if s.Water != model.DI && slices.Contains(s.Faces, side) {
+			last = s.Water
+		}
+	}
+	return r.ppm(last)
+}
+
+// totals adds the stages up by water.
+func (p program) totals() (di, soft, raw Use) {
+	for _, s := range p.stages {
+		at := &raw
+		switch s.Water {
+		case model.DI:
+			at = &di
+		case model.Softened:
+			at = &soft
+		}
+		at.Volume += s.Volume
+		at.Duration += s.Duration
+	}
+	return di, soft, raw
+}
+
+func takeNumber(l *ledger, name string, given quantity.Opt[float64], fallback float64) float64 {
+	v, ok := given.Get()
+	source := tag.Source{Tag: tag.Yours, Text: yours.Text}
+	if !ok {
+		v, source = fallback, practice("once over")
+	}
+	l.assume(Assumption{Name: name, Words: quantity.Round(v), Source: source})
+	return v
+}
