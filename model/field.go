@@ -28,10 +28,29 @@ type Field struct {
 	text     func() string
 	set      func(string) error
 	clear    func()
+	exact    func() string // the value in the program's own units, whatever was typed
+	hold     func() func() // keeps the value of now, and gives what puts it back
 }
 
 // Text is the value as it was typed, or "" where it was not given.
 func (f Field) Text() string { return f.text() }
+
+// Exact is the value in one way of writing: equal values have equal texts,
+// whatever unit they were typed in.
+func (f Field) Exact() string {
+	if f.exact == nil {
+		return f.text()
+	}
+	return f.exact()
+}
+
+// held is the hold of a field whose value lies at one place.
+func held[T any](at *T) func() func() {
+	return func() func() {
+		v := *at
+		return func() { *at = v }
+	}
+}
 
 // Given tells whether there is a value.
 func (f Field) Given() bool { return f.text() != "" }
@@ -67,12 +86,27 @@ func field[T any](key, label, help, example string, at *quantity.Opt[T], parse f
 		set: func(text string) error {
 			v, err := parse(text)
 			if err == nil {
-				*at = quantity.Typed(v, strings.Join(strings.Fields(text), " "))
+				*at = quantity.Typed(v, tidy(text))
 			}
 			return err
 		},
 		clear: func() { *at = quantity.Opt[T]{} },
+		exact: func() string {
+			if v, given := at.Get(); given {
+				return write(v)
+			}
+			return ""
+		},
+		hold: held(at),
 	}
+}
+
+// tidy makes each run of spaces one.
+func tidy(text string) string {
+	if !strings.Contains(text, "  ") && !strings.ContainsFunc(text, func(r rune) bool { return r != ' ' && unicode.IsSpace(r) }) {
+		return strings.Trim(text, " ")
+	}
+	return strings.Join(strings.Fields(text), " ")
 }
 
 // measure is a field with a unit that must lie between two texts' values.
@@ -147,9 +181,13 @@ func count(key, label, help, example string, low, high int, at *quantity.Opt[int
 	return f
 }
 
-// name is a field of free words: shown, never obeyed.
+// name is a field of a few free words: shown, never obeyed.
 func name(key, label, help, example string, at *string) Field {
-	const most = 60
+	return words(key, label, help, example, 60, at)
+}
+
+// words is a field of free words, as many letters as most: shown, never obeyed.
+func words(key, label, help, example string, most int, at *string) Field {
 	return Field{
 		Key: key, Label: label, Help: help, Example: example,
 		text: func() string { return *at },
@@ -165,6 +203,7 @@ func name(key, label, help, example string, at *string) Field {
 			return nil
 		},
 		clear: func() { *at = "" },
+		hold:  held(at),
 	}
 }
 
@@ -198,6 +237,7 @@ func choice[T ~string](key, label, help string, words []T, at *T) Field {
 			return &quantity.ParseError{What: label, Text: text, Reason: "is none of the choices", Example: strings.Join(choices, ", ")}
 		},
 		clear: func() { *at = "" },
+		hold:  held(at),
 	}
 }
 

@@ -220,7 +220,7 @@ func faultsOf(section string, index int, item Item) []Fault {
 	var faults []Fault
 	for _, f := range item.Fields() {
 		if f.Required && !f.Given() {
-			faults = append(faults, Fault{section, index, f.Key, fmt.Sprintf("is missing; write for example %s = %q", f.Key, f.Example)})
+			faults = append(faults, missing(section, index, f))
 		}
 	}
 	if c, ok := item.(Checker); ok {
@@ -230,6 +230,10 @@ func faultsOf(section string, index int, item Item) []Fault {
 		}
 	}
 	return faults
+}
+
+func missing(section string, index int, f Field) Fault {
+	return Fault{section, index, f.Key, fmt.Sprintf("is missing; write for example %s = %q", f.Key, f.Example)}
 }
 
 func doubled(section string, names []string) []Fault {

@@ -6,6 +6,8 @@ type (
 	HeatTransfer float64
 	// SpecificEnergy in joules a kilogram: latent heat.
 	SpecificEnergy float64
+	// SpecificHeat in joules a kilogram and kelvin.
+	SpecificHeat float64
 	// Evaporation in kilograms a square metre and second; below zero it is dew.
 	Evaporation float64
 	// HumidityRatio in kilograms of water a kilogram of dry air.
@@ -34,6 +36,11 @@ var (
 		{Symbol: "kJ/kg", Factor: 1e3},
 		{Symbol: "Btu/lb", Factor: 2326},
 	}}
+	specificHeatKind = Kind{Name: "specific heat", Example: "1.02 kJ/(kg K)", us: "Btu/(lb F)", metric: "kJ/(kg K)", Units: []Unit{
+		{Symbol: "J/(kg K)", Factor: 1},
+		{Symbol: "kJ/(kg K)", Factor: 1e3},
+		{Symbol: "Btu/(lb F)", Factor: 4186.8},
+	}}
 	evaporationKind = Kind{Name: "evaporation", Example: "0.2 mm/h", us: "mm/h", metric: "mm/h", signed: true, Units: []Unit{
 		{Symbol: "kg/(m2 s)", Factor: 1},
 		{Symbol: "mm/h", Also: []string{"kg/(m2 h)"}, Factor: float64(MillimetrePerHour)},
@@ -50,6 +57,9 @@ func (HeatTransfer) Kind() *Kind { return &heatTransferKind }
 
 // Kind names the dimension and its units.
 func (SpecificEnergy) Kind() *Kind { return &specificEnergyKind }
+
+// Kind names the dimension and its units.
+func (SpecificHeat) Kind() *Kind { return &specificHeatKind }
 
 // Kind names the dimension and its units.
 func (Evaporation) Kind() *Kind { return &evaporationKind }

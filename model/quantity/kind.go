@@ -85,6 +85,11 @@ func (k *Kind) Symbols() []string {
 }
 
 func (k *Kind) unit(name string) (Unit, bool) {
+	for _, u := range k.Units {
+		if u.Symbol == name { // as the program writes it, which is most often
+			return u, true
+		}
+	}
 	name = strings.ToLower(strings.Join(strings.Fields(name), " "))
 	for _, u := range k.Units {
 		if strings.ToLower(u.Symbol) == name {

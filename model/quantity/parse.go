@@ -85,12 +85,13 @@ func parse(k *Kind, text string) (float64, error) {
 		if !first && math.Signbit(number) {
 			return fail("has a sign in the middle")
 		}
-		if first {
+		switch {
+		case first:
 			negative = math.Signbit(number)
 			total = unit.ToSI(number)
-		} else if negative {
+		case negative:
 			total -= unit.ToSI(number)
-		} else {
+		default:
 			total += unit.ToSI(number)
 		}
 	}
@@ -117,8 +118,7 @@ func wordBeforeDigit(text string) string {
 // scanNumber reads "12", "1.4", "5/8", "1 1/2" or "2e-3" at the start of text
 // and gives the bytes it took, or the reason why there is no number.
 func scanNumber(text string) (value float64, n int, reason string) {
-	lower := strings.ToLower(strings.TrimLeft(text, "+-"))
-	if strings.HasPrefix(lower, "nan") || strings.HasPrefix(lower, "inf") {
+	if notFinite(text) {
 		return 0, 0, "is not a finite number"
 	}
 	sign := 1.0
@@ -146,6 +146,11 @@ func scanNumber(text string) (value float64, n int, reason string) {
 		return 0, 0, "is too large to be real"
 	}
 	return sign * whole, n, ""
+}
+
+func notFinite(text string) bool {
+	word := strings.TrimLeft(text, "+-")
+	return len(word) >= 3 && (strings.EqualFold(word[:3], "nan") || strings.EqualFold(word[:3], "inf"))
 }
 
 // scanFraction goes on after a number: "/8" makes it a numerator, " 5/8" adds

@@ -101,16 +101,21 @@ func create(path string, data []byte) (made bool, err error) {
 	return true, replace(path, data)
 }
 
-// writeTemp writes data to a new file beside path, with the rights that path
-// has, and leaves none behind on error.
+// writeTemp writes data to a file beside path, with the rights that path has,
+// and leaves none behind on error. One that a killed program left there goes:
+// the folder is locked, so nobody is writing it.
 func writeTemp(path string, data []byte) (name string, err error) {
-	file, err := os.CreateTemp(filepath.Dir(path), "."+filepath.Base(path)+".*.tmp")
+	name = filepath.Join(filepath.Dir(path), "."+filepath.Base(path)+".tmp")
+	if err := os.Remove(name); err != nil && !errors.Is(err, fs.ErrNotExist) {
+		return "", err
+	}
+	file, err := os.OpenFile(name, os.O_WRONLY|os.O_CREATE|os.O_EXCL, fileMode)
 	if err != nil {
 		return "", err
 	}
 	defer func() {
 		if err != nil {
-			_ = os.Remove(file.Name()) // the first error is the one to tell
+			_ = os.Remove(name) // the first error is the one to tell
 		}
 	}()
 	mode := fs.FileMode(fileMode)
@@ -124,7 +129,7 @@ func writeTemp(path string, data []byte) (name string, err error) {
 	if err == nil {
 		err = file.Sync()
 	}
-	return file.Name(), errors.Join(err, file.Close())
+	return name, errors.Join(err, file.Close())
 }
 
 // syncFolder makes a rename last through a power cut. Windows has no such call
