@@ -2,6 +2,7 @@ package planner
 
 import (
 	"fmt"
+	"slices"
 
 	"washeve/model/quantity"
 	"washeve/planner/bed"
@@ -82,11 +83,7 @@ func showPPM(v float64, scale quantity.Scale) string {
 	return fmt.Sprintf("%s ppm %s", quantity.Round(v), scale)
 }
 
-// constants adds what every plan rests on, whatever the user stated.
-func (l *ledger) constants() {
-	l.assumptions = append(l.assumptions, water.Constants()...)
-	l.assumptions = append(l.assumptions, flow.Constants()...)
-	l.assumptions = append(l.assumptions, bed.Constants()...)
-	l.assumptions = append(l.assumptions, learning.Constants()...)
-	l.assumptions = append(l.assumptions, rinse.Constants()...)
+// constants is what every plan rests on, whatever the user stated.
+func constants() []Assumption {
+	return slices.Concat(water.Constants(), flow.Constants(), bed.Constants(), learning.Constants(), rinse.Constants())
 }

@@ -76,9 +76,9 @@ func Make(rig model.Rig, places model.Places, wash model.Wash) (Plan, error) {
 	p.Cost = price(c.bed.Price, r, ask.volume)
 	p.Verdict = verdictOf(p.Bed.ChanceLasts)
 	p.tell(l, c, r, raw, ask, at)
-	p.reason(l, r, chain, feed, before, ask, faces)
-	l.constants()
+	p.reason(l, r, feed, before, ask, faces)
 	p.Assumptions, p.Reasons, p.Warnings = l.assumptions, l.reasons, l.warnings
+	p.Constants = constants()
 	return p, nil
 }
 

@@ -2,6 +2,7 @@ package planner_test
 
 import (
 	"math"
+	"slices"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -53,7 +54,7 @@ func TestThreeFactsMakeAPlan(t *testing.T) {
 func TestEveryAssumptionAndReasonHasASource(t *testing.T) {
 	lib := store.Example()
 	p := mustMake(t, lib.Rig, lib.Places, lib.Washes[0].Wash)
-	for _, a := range p.Assumptions {
+	for _, a := range slices.Concat(p.Assumptions, p.Constants) {
 		assert.NotEmpty(t, a.Name)
 		assert.NotEmpty(t, a.Source.Tag, a.Name)
 		assert.NotEmpty(t, a.Source.Text, a.Name)

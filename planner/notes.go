@@ -12,7 +12,7 @@ import (
 func (p *Plan) tell(l *ledger, c chosen, r resin, raw water.Analysis, a asked, at flow.Operating) {
 	l.warnings = append(l.warnings, raw.Contradictions...)
 	p.tellBed(l, c, r, a)
-	p.tellFlow(l, c, r, at)
+	p.tellFlow(l, c, at)
 	p.tellSoftener(l, raw)
 	l.warnings = append(l.warnings, raw.Warnings...)
 	if c.softener != nil {
@@ -47,7 +47,7 @@ func (p *Plan) tellBed(l *ledger, c chosen, r resin, a asked) {
 	}
 }
 
-func (p *Plan) tellFlow(l *ledger, c chosen, r resin, at flow.Operating) {
+func (p *Plan) tellFlow(l *ledger, c chosen, at flow.Operating) {
 	if !p.Sprayer.WithinCap && p.Sprayer.Flow > 0 {
 		l.warn("over-cap", "The sprayer takes %s and the cap is %s: shut it down, or fill a 1-gallon jug in no less than the jug time.", quantity.ValueOf(p.Sprayer.Flow), quantity.ValueOf(p.Cap.Flow))
 	}

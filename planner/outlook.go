@@ -48,17 +48,6 @@ func askBed(p program, flush quantity.Volume, main quantity.Flow) ([]diUse, quan
 	return uses, total
 }
 
-// mainFlow is the flow of the DI stage that uses the most.
-func (p program) mainFlow(fallback quantity.Flow) quantity.Flow {
-	most, flow := quantity.Volume(0), fallback
-	for _, u := range p.di {
-		if u.volume > most {
-			most, flow = u.volume, u.flow
-		}
-	}
-	return flow
-}
-
 func (r *resin) job(a asked) learning.Job {
 	j := learning.Job{Main: r.use(quantity.Gallon, a.main), Limit: a.fraction(), LoadSpread: a.loadOff}
 	for _, u := range a.uses {

@@ -55,7 +55,8 @@ type Plan struct {
 
 	Warnings    []Note
 	Cautions    []Note
-	Assumptions []Assumption
+	Assumptions []Assumption // what was stated, and what was taken instead
+	Constants   []Assumption // what the formulas rest on in any case
 	Reasons     []Reason
 }
 

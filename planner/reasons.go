@@ -16,13 +16,13 @@ import (
 
 // reason writes down, for every number that is shown, the formula in words, its
 // inputs and its source.
-func (p *Plan) reason(l *ledger, r resin, chain plumbing, feed water.Analysis, before stand, a asked, faces []face) {
+func (p *Plan) reason(l *ledger, r resin, feed water.Analysis, before stand, a asked, faces []face) {
 	p.reasonWater(l, feed, a)
 	p.reasonUse(l)
 	p.reasonCap(l, r, a)
 	p.reasonBed(l, r, before, a)
 	p.reasonFaces(l, faces, a)
-	p.reasonRest(l, r, chain)
+	p.reasonRest(l, r)
 }
 
 func published(text string) tag.Source { return tag.Source{Tag: tag.Published, Text: text} }
@@ -125,7 +125,7 @@ func governed(f FacePlan) string {
 	return string(f.Governs)
 }
 
-func (p *Plan) reasonRest(l *ledger, r resin, chain plumbing) {
+func (p *Plan) reasonRest(l *ledger, r resin) {
 	if s := p.Softener; s != nil {
 		l.explain(quantityReason("softener left", s.Remaining, "capacity by its salt / hardness, less the gallons since regeneration; DI counts where it is fed through", practice("the trade's salt table"), input("capacity", s.Capacity), input("hardness", p.Raw.Hardness), input("this wash takes", s.Takes)))
 	}

@@ -39,7 +39,7 @@ func Constants() []tag.Assumption {
 		tag.Quantity("heavy load from", heavyLoad, tag.FromPractice("500 mg/L as CaCO3")),
 		tag.Text("hardness classes", "60, 120, 180 mg/L as CaCO3", tag.Source{Tag: tag.Published, Text: "US Geological Survey, Hardness of Water"}),
 		tag.Text("density of water", "polynomial in C", tag.Source{Tag: tag.Memory, Text: "Kell, J. Chem. Eng. Data 20 (1975) 97, equation 16; within 0.0004 % of IAPWS-95"}),
-		tag.Text("viscosity of water", "four powers of T/300 K", tag.Source{Tag: tag.Memory, Text: "Pátek and others, J. Phys. Chem. Ref. Data 38 (2009) 21; within 0.003 % of IAPWS R12-08"}),
+		tag.Text("viscosity of water", "four powers of T/300 K", tag.Source{Tag: tag.Memory, Text: "Patek and others, J. Phys. Chem. Ref. Data 38 (2009) 21; within 0.003 % of IAPWS R12-08"}),
 		tag.Text("gas constant", number(gasConstant, "J/(mol K)"), tag.Source{Tag: tag.Published, Text: "CODATA 2018, exact"}),
 		tag.Text("Faraday constant", number(faradayConstant, "C/mol"), tag.Source{Tag: tag.Published, Text: "CODATA 2018, exact"}),
 		tag.Quantity("diffusivity of sodium at 25 C", Diffusivity(Sodium, quantity.Celsius(25)), crc),

@@ -20,7 +20,7 @@ func Density(t quantity.Temperature) quantity.Density {
 
 // Viscosity of water (dynamic) at 1 atm, for 0 to 60 C.
 //
-// Four powers of T/300 K: J. Pátek and others, J. Phys. Chem. Ref. Data 38
+// Four powers of T/300 K: J. Patek and others, J. Phys. Chem. Ref. Data 38
 // (2009) 21, equation for 0.1 MPa, given for 253 to 383 K and taken over by
 // IAPWS. MEMORY: not opened. Within 0.003 % of the IAPWS R12-08 formulation,
 // which itself is good to 1 %.

@@ -1,0 +1,85 @@
+package clock
+
+import (
+	"fmt"
+	"strconv"
+	"strings"
+	"time"
+
+	"washeve/model/quantity"
+)
+
+// TimeOfDay is what a clock shows.
+type TimeOfDay struct {
+	Hour   int // 0 to 23
+	Minute int // 0 to 59
+}
+
+// TimeExample shows how a time of day is written.
+const TimeExample = `"7:30", "7:30 pm" or "19:30"`
+
+// TimeOfDayAt is what the clock of the instant's zone shows.
+func TimeOfDayAt(at time.Time) TimeOfDay { return TimeOfDay{at.Hour(), at.Minute()} }
+
+func (t TimeOfDay) String() string { return fmt.Sprintf("%02d:%02d", t.Hour, t.Minute) }
+
+// Minutes since the clock showed 00:00.
+func (t TimeOfDay) Minutes() int { return 60*t.Hour + t.Minute }
+
+// ParseTimeOfDay reads "7:30", "07:30", "7:30 pm", "7 am", "noon" or
+// "midnight". Errors are of type [*quantity.ParseError].
+func ParseTimeOfDay(text string) (TimeOfDay, error) {
+	fail := func(reason string) (TimeOfDay, error) {
+		return TimeOfDay{}, &quantity.ParseError{What: "time of day", Text: text, Reason: reason, Example: TimeExample}
+	}
+	rest := strings.ToLower(strings.Join(strings.Fields(text), " "))
+	switch rest {
+	case "":
+		return fail("is empty")
+	case "noon":
+		return TimeOfDay{Hour: 12}, nil
+	case "midnight":
+		return TimeOfDay{}, nil
+	}
+	rest, half := cutHalf(rest)
+	hourText, minuteText, colon := strings.Cut(rest, ":")
+	if !colon && half == "" {
+		return fail("has neither minutes nor am or pm")
+	}
+	hour, okHour := digits(hourText, 1)
+	minute, okMinute := 0, true
+	if colon {
+		minute, okMinute = digits(minuteText, 2)
+	}
+	switch {
+	case !okHour || !okMinute:
+		return fail("is no time of day")
+	case half != "" && (hour < 1 || hour > 12):
+		return fail("has an hour that does not go with am or pm")
+	case hour > 23 || minute > 59:
+		return fail("is past the end of the day")
+	case half == "am" && hour == 12:
+		hour = 0
+	case half == "pm" && hour < 12:
+		hour += 12
+	}
+	return TimeOfDay{hour, minute}, nil
+}
+
+func cutHalf(text string) (rest, half string) {
+	for _, h := range []string{"am", "pm"} {
+		if cut, ok := strings.CutSuffix(text, h); ok {
+			return strings.TrimSpace(cut), h
+		}
+	}
+	return text, ""
+}
+
+// digits reads a number of at least that many and at most two digits.
+func digits(text string, least int) (int, bool) {
+	if len(text) < least || len(text) > 2 || strings.Trim(text, "0123456789") != "" {
+		return 0, false
+	}
+	v, err := strconv.Atoi(text)
+	return v, err == nil
+}

@@ -1,0 +1,121 @@
+package drying_test
+
+import (
+	"math"
+	"testing"
+	"time"
+
+	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
+
+	"washeve/model"
+	"washeve/model/quantity"
+	"washeve/planner/drying"
+	"washeve/planner/drying/heading"
+	"washeve/planner/drying/panel"
+	"washeve/planner/drying/sky"
+)
+
+func anyInput(t *rapid.T) drying.Input {
+	in := coach()
+	in.Date = model.Date{Year: 2026, Month: time.Month(rapid.IntRange(1, 12).Draw(t, "month")), Day: rapid.IntRange(1, 28).Draw(t, "day")}
+	in.Place.Latitude = quantity.Angle(rapid.Float64Range(-70, 70).Draw(t, "latitude")) * deg
+	in.Heading = quantity.Some(heading.Of(quantity.Angle(rapid.Float64Range(0, 360).Draw(t, "heading")) * deg))
+	low := rapid.Float64Range(2, 28).Draw(t, "low")
+	in.Weather.Low, in.Weather.High = quantity.Some(quantity.Celsius(low)), quantity.Some(quantity.Celsius(low+rapid.Float64Range(0, 18).Draw(t, "swing")))
+	in.Weather.DewPoint = quantity.Some(quantity.Celsius(low - rapid.Float64Range(0, 15).Draw(t, "dry")))
+	in.Weather.Wind = quantity.Some(quantity.Speed(rapid.Float64Range(0, 12).Draw(t, "wind")))
+	in.Weather.Cloud = quantity.Some(rapid.SampledFrom(sky.Clouds()).Draw(t, "cloud"))
+	in.Coverage = quantity.Some(quantity.Coverage(rapid.Float64Range(2, 300).Draw(t, "pace")) * quantity.SquareFootPerMinute)
+	return in
+}
+
+// each calls f with the same face at the same moment of two forecasts.
+func each(a, b drying.Forecast, f func(x, y drying.FaceMoment)) {
+	for i := range a.Steps {
+		for j := range a.Steps[i].Faces {
+			f(a.Steps[i].Faces[j], b.Steps[i].Faces[j])
+		}
+	}
+}
+
+func TestASectionNeverTakesLongerThanItsFilmLasts(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		in := anyInput(t)
+		pace := in.Coverage.Or(0)
+		f := day(t, in)
+		each(f, f, func(x, _ drying.FaceMoment) {
+			require.LessOrEqual(t, float64(pace.Time(x.Section.Or(0))), float64(x.Dries.Or(0))*(1+1e-9))
+			require.False(t, math.IsNaN(float64(x.Dries.Or(0))))
+		})
+	})
+}
+
+func TestADarkerColourNeverDriesSlower(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		in := anyInput(t)
+		dark := day(t, in)
+		for i := range in.Faces {
+			in.Faces[i].Colour = quantity.Some(panel.White)
+		}
+		each(dark, day(t, in), func(x, y drying.FaceMoment) {
+			require.LessOrEqual(t, float64(x.Dries.Or(0)), float64(y.Dries.Or(0))*1.001)
+		})
+	})
+}
+
+// Shade may dry a face faster where a clear sky would cool it more than the
+// sun warms it; with the sun on it, it never does.
+func TestShadeNeverHurriesASunnyFace(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		in := anyInput(t)
+		open := day(t, in)
+		for _, f := range in.Faces {
+			in.Shades = append(in.Shades, drying.Shade{Side: f.Side})
+		}
+		each(open, day(t, in), func(x, y drying.FaceMoment) {
+			require.False(t, y.Sunlit)
+			require.LessOrEqual(t, float64(y.Irradiance), float64(x.Irradiance)+1e-9)
+			if x.Irradiance-y.Irradiance > 150 {
+				require.LessOrEqual(t, float64(x.Dries.Or(0)), float64(y.Dries.Or(0))*1.001)
+			}
+		})
+	})
+}
+
+func TestTheHalfTurnSwapsTheSides(t *testing.T) {
+	opposite := map[model.Side]model.Side{model.Left: model.Right, model.Right: model.Left, model.Front: model.Rear, model.Rear: model.Front, model.Roof: model.Roof}
+	rapid.Check(t, func(t *rapid.T) {
+		in := anyInput(t)
+		there := day(t, in)
+		in.Heading = quantity.Some(heading.Of(in.Heading.Or(0).Angle() + 180*deg))
+		back := day(t, in)
+		for i, m := range there.Steps {
+			for _, x := range m.Faces {
+				y, _ := back.Steps[i].Face(opposite[x.Side])
+				require.InDelta(t, float64(x.Irradiance), float64(y.Irradiance), 1e-6)
+			}
+		}
+	})
+}
+
+// In a window every face can be done whole, and a job that starts in time ends
+// in it.
+func TestWindowsKeepTheirPromise(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		f := day(t, anyInput(t))
+		for _, w := range f.Windows {
+			for _, m := range f.Steps {
+				if m.At.Before(w.From) || m.At.After(w.To) {
+					continue
+				}
+				for _, face := range m.Faces {
+					require.True(t, m.Light && !face.Hurries)
+				}
+			}
+		}
+		for _, o := range f.Orders {
+			require.Len(t, o.Turns, 5)
+		}
+	})
+}
