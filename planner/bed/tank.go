@@ -29,8 +29,10 @@ const (
 	// a reading counts. PRACTICE.
 	FlushFactor = 1.5
 
-	// LowestReynolds and HighestReynolds bound the correlation behind [Tank.Units].
-	LowestReynolds, HighestReynolds = 0.0016, 55.0
+	// LowestReynolds bounds the correlation behind [Tank.Units] from below.
+	LowestReynolds = 0.0016
+	// HighestReynolds bounds it from above.
+	HighestReynolds = 55.0
 )
 
 // Tank is the shape of a bed.

@@ -13,16 +13,11 @@ type Age struct {
 	Reading *Evidence // a flushed outlet reading taken now
 }
 
-// Evidence is one flushed outlet reading.
-type Evidence struct {
-	Read, Feed float64 // ppm on one scale
-	Units      float64 // of a perfect bed at the flow of the reading
-}
-
 // State is a bed as it may stand now.
 type State struct {
 	Hypothesis
 	Column bed.Column
+	luck   float64 // with the load of the water to come: standard normal
 }
 
 // States works out how the bed may stand, with the weight of each possibility.
@@ -49,7 +44,7 @@ func States(b Belief, age Age) []State {
 	if age.Reading != nil {
 		states = age.Reading.weigh(states)
 	}
-	return states
+	return thin(states, mostStates)
 }
 
 func (h Hypothesis) after(history []Use, scale weighted) State {
@@ -75,18 +70,16 @@ func everyAge(b Belief, units float64) []State {
 	return states
 }
 
-// weigh multiplies each possibility by how well it explains the reading. Where
-// nothing explains it at all the weights stay, and the caller warns.
+// weigh multiplies each possibility by how well it explains the reading. One
+// that nothing explains is taken for an odd one and leaves the weights as they are.
 func (e Evidence) weigh(states []State) []State {
+	r := Reading{Evidence: e}.sight(0, 0)
 	total := 0.0
 	weighed := make([]State, len(states))
 	for i, s := range states {
-		s.Weight *= likelihood(e.Read, e.Feed*s.Column.Outlet(s.Efficiency*e.Units))
+		s.Weight *= r.weight(shown(e.Feed * s.Column.Outlet(s.Efficiency*e.Units)))
 		total += s.Weight
 		weighed[i] = s
-	}
-	if total < 1e-12 {
-		return states
 	}
 	kept := weighed[:0]
 	for _, s := range weighed {

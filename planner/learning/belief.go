@@ -1,5 +1,7 @@
 // Package learning says how sure the planner is of a bed: what it believes of
-// the bed's capacity and contact, and what follows for the gallons left.
+// the bed's capacity and contact before any reading, what the readings of a fill
+// teach ([Outset.Learn]), what past fills say of the next ([After]), and what
+// follows for the gallons left ([Job.Outlook]).
 package learning
 
 import (
@@ -15,11 +17,16 @@ const (
 	CapacitySpread = 0.35
 	// LeastEfficiency is the poorest contact considered. PRACTICE.
 	LeastEfficiency = 0.3
-	// ThroughputSpread is how far the gallons of the past may be off. PRACTICE.
+	// ThroughputSpread is how far the gallons of the past may be off, as the
+	// standard deviation of ln(gallons): one factor for all of a fill, since a
+	// person who guesses short guesses short every time. PRACTICE.
 	ThroughputSpread = 0.10
 	// PenFloor (ppm) and PenSpread are how a pen errs: ln(reading + floor) is
 	// normal about the truth. PRACTICE: pens are sold as good to 2 ppm or 2 %.
 	PenFloor, PenSpread = 2.0, 0.25
+	// Reach is how many standard deviations a bed may be from the middle. What
+	// lies beyond is taken for a fault, not for a bed. PRACTICE.
+	Reach = 3.0
 )
 
 // Hypothesis is one thing that may be true of a fill of resin.
@@ -32,32 +39,9 @@ type Hypothesis struct {
 // Belief is a set of hypotheses with their weights.
 type Belief []Hypothesis
 
-// Prior is what is believed of a bed that nobody has measured. The factor is
-// lognormal about 1. The efficiency leans to 1 and reaches down to
-// [LeastEfficiency]: e = 0.3 + 0.7 B, B of the beta distribution (4, 1), whose
-// quantile is u^(1/4).
-func Prior() Belief {
-	const factors, efficiencies, reach = 31, 5, 3.0
-	belief := make(Belief, 0, factors*efficiencies)
-	total := 0.0
-	for i := range factors {
-		z := reach * (2*float64(i)/(factors-1) - 1)
-		for j := range efficiencies {
-			u := (float64(j) + 0.5) / efficiencies
-			h := Hypothesis{
-				Factor:     math.Exp(CapacitySpread * z),
-				Efficiency: LeastEfficiency + (1-LeastEfficiency)*math.Pow(u, 0.25),
-				Weight:     math.Exp(-z * z / 2),
-			}
-			total += h.Weight
-			belief = append(belief, h)
-		}
-	}
-	for i := range belief {
-		belief[i].Weight /= total
-	}
-	return belief
-}
+// Prior is what is believed of a bed that nobody has measured:
+// [Start], as a belief.
+func Prior() Belief { return Start().Belief() }
 
 // Middle is the hypothesis of median factor and median efficiency.
 func (b Belief) Middle() Hypothesis {
@@ -75,13 +59,16 @@ type Use struct {
 	Units      float64 // transfer units of a perfect bed at that flow
 }
 
-// under is the column that a history leaves if h is true.
+// sound tells a use that feeds something from one that cannot be.
+func (u Use) sound() bool {
+	return u.Capacities > 0 && u.Units > 0 && !math.IsInf(u.Capacities, 0) && !math.IsInf(u.Units, 0)
+}
+
+// under is the column that a use leaves if h is true.
 func (h Hypothesis) under(c bed.Column, u Use, scale float64) bed.Column {
 	return c.Feed(h.Efficiency*u.Units, scale*u.Capacities/h.Factor)
 }
 
-// likelihood of reading one value where another would be true, in ppm.
-func likelihood(read, truth float64) float64 {
-	miss := (math.Log(read+PenFloor) - math.Log(truth+PenFloor)) / PenSpread
-	return math.Exp(-miss * miss / 2)
-}
+// shown is how a pen shows a water of so many ppm, in the measure in which its
+// error is the same everywhere.
+func shown(ppm float64) float64 { return math.Log(ppm + PenFloor) }

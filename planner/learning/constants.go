@@ -10,11 +10,16 @@ import (
 // Constants lists the numbers that this package rests on, each with where it
 // comes from.
 func Constants() []tag.Assumption {
-	practice := func(text string) tag.Source { return tag.Source{Tag: tag.Practice, Text: text} }
+	practice := tag.FromPractice
+	spread := func(v float64) string { return "spread " + strconv.FormatFloat(v, 'g', -1, 64) }
 	return []tag.Assumption{
-		tag.Text("true capacity over stated", "lognormal about 1, spread "+strconv.FormatFloat(CapacitySpread, 'g', -1, 64), practice("before any reading")),
+		tag.Text("true capacity over stated", "lognormal about 1, "+spread(CapacitySpread), practice("before any reading")),
+		tag.Text("the same, from fill to fill of one user", "lognormal about the user's own, "+spread(FillSpread), practice("the same tank, seller and hand; the last "+strconv.Itoa(MostPast)+" fills count")),
 		tag.Quantity("poorest contact", quantity.Fraction(LeastEfficiency), practice("channelling; most beds are near 100 %")),
-		tag.Quantity("gallons so far may be off by", quantity.Fraction(ThroughputSpread), practice("nobody has a meter")),
+		tag.Quantity("gallons so far may be off by", quantity.Fraction(ThroughputSpread), practice("nobody has a meter; one factor for all of a fill")),
 		tag.Text("a pen errs by", "2 ppm and a quarter", practice("pens are sold as good to 2 ppm or 2 %; a quarter stands for the rest")),
+		tag.Quantity("readings with a cause that no bed explains", quantity.Fraction(OddShare), practice("a bypass, a first cup, a slip")),
+		tag.Text("your coverage rate over the usual one", "lognormal about 1, "+spread(PaceSpread), practice("before any logged wash")),
+		tag.Text("coverage rate from wash to wash", "lognormal about your own, "+spread(HandSpread), practice("a hand is no machine")),
 	}
 }

@@ -34,25 +34,20 @@ type Outlook struct {
 // Outlook works a job out over all the ways in which the bed may stand.
 // Job.Main.Capacities is per gallon, so Remaining is in gallons.
 func (j Job) Outlook(states []State) Outlook {
-	loads := []weighted{{1, 1}}
-	if j.LoadSpread > 0 {
-		loads = threePoints(j.LoadSpread)
-	}
-	remaining := make([]weighted, 0, len(states)*len(loads))
+	remaining := make([]weighted, len(states))
 	now, end := make([]weighted, len(states)), make([]weighted, len(states))
 	chance := 0.0
 	for i, s := range states {
 		n := s.Efficiency * j.Main.Units
 		left := s.Column.Until(n, j.Limit) * s.Factor
-		for _, load := range loads {
-			weight := s.Weight * load.weight
-			remaining = append(remaining, weighted{left / (load.value * j.Main.Capacities), weight})
-			if j.holds(s, left, load.value) {
-				chance += weight
-			}
+		load := math.Exp(j.LoadSpread * s.luck)
+		remaining[i] = weighted{left / (load * j.Main.Capacities), s.Weight}
+		last, held := j.run(s, left, load)
+		if held {
+			chance += s.Weight
 		}
 		now[i] = weighted{s.Column.Outlet(n), s.Weight}
-		end[i] = weighted{j.outletAtEnd(s), s.Weight}
+		end[i] = weighted{last, s.Weight}
 	}
 	return Outlook{
 		Remaining: quantiles(remaining), ChanceLasts: math.Min(chance, 1),
@@ -60,28 +55,20 @@ func (j Job) Outlook(states []State) Outlook {
 	}
 }
 
-// holds tells whether the outlet stays under the limit through the whole job.
-// left is what the bed can still be fed at the main flow, in stated capacities.
-func (j Job) holds(s State, left, load float64) bool {
-	if len(j.Uses) == 1 && j.Uses[0].Units == j.Main.Units {
-		return left > 0 && left >= load*j.Uses[0].Capacities
-	}
-	c := s.Column
-	for _, u := range j.Uses {
-		c = s.under(c, u, load)
-		if c.Outlet(s.Efficiency*u.Units) > j.Limit {
-			return false
-		}
-	}
-	return true
-}
-
-func (j Job) outletAtEnd(s State) float64 {
+// run does the job with one bed: what the outlet gives at the end, and whether
+// it stayed under the limit all the way. left is what the bed can still be fed
+// at the main flow, in stated capacities.
+func (j Job) run(s State, left, load float64) (last float64, held bool) {
 	c, units := s.Column, j.Main.Units
+	held = true
 	for _, u := range j.Uses {
-		c, units = s.under(c, u, 1), u.Units
+		c, units = s.under(c, u, load), u.Units
+		held = held && c.Outlet(s.Efficiency*units) <= j.Limit
 	}
-	return c.Outlet(s.Efficiency * units)
+	if len(j.Uses) == 1 && units == j.Main.Units {
+		held = left > 0 && left >= load*j.Uses[0].Capacities
+	}
+	return c.Outlet(s.Efficiency * units), held
 }
 
 // Curve is outlet over feed after each number of capacities fed at units, from
@@ -112,13 +99,7 @@ func threePoints(spread float64) []weighted {
 // going in a straight line between the middles of the weights.
 func quantiles(values []weighted) Quantiles {
 	slices.SortFunc(values, func(a, b weighted) int {
-		switch {
-		case a.value < b.value:
-			return -1
-		case a.value > b.value:
-			return 1
-		}
-		return 0
+		return ascending(a.value, b.value)
 	})
 	total := 0.0
 	for _, v := range values {

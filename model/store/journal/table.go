@@ -1,0 +1,160 @@
+package journal
+
+import (
+	"bufio"
+	"encoding/csv"
+	"errors"
+	"fmt"
+	"io"
+	"slices"
+	"strings"
+	"time"
+
+	"washeve/model"
+	"washeve/model/quantity"
+)
+
+// WriteCSV writes a log as a table for a spreadsheet: every entry as it was
+// written, corrections too, in the columns of a system of units.
+func WriteCSV(w io.Writer, log model.Log, sys quantity.System) error {
+	columns := columnsOf(sys)
+	names := make([]string, len(columns))
+	for i, c := range columns {
+		names[i] = c.name
+	}
+	table := csv.NewWriter(w)
+	if err := table.Write(names); err != nil {
+		return err
+	}
+	for i := range log {
+		if err := table.Write(rowOf(&log[i], columns)); err != nil {
+			return err
+		}
+	}
+	table.Flush()
+	return table.Error()
+}
+
+func rowOf(e *model.Entry, columns []column) []string {
+	texts := map[string]string{kindKey: string(e.Kind())}
+	for _, f := range e.Fields() {
+		texts[f.Key] = f.Text()
+	}
+	cells := make([]string, len(columns))
+	for i, c := range columns {
+		cells[i] = c.cell(texts[c.key])
+	}
+	return cells
+}
+
+// ReadCSV reads such a table, or one that a person made: any of the columns, in
+// any order. A moment without its offset from UTC is taken in zone. Rows without
+// an identifier get one that follows from what they say. Where any row is
+// faulty there are no entries at all. A fault's Line is the row, the names of the
+// columns being row 1.
+func ReadCSV(r io.Reader, name string, zone *time.Location) ([]model.Entry, []Fault) {
+	t := table{faults: faults{file: name}, zone: zone, reader: model.NewEntryReader(), alike: map[string]int{}}
+	t.read(r)
+	if HasErrors(t.all) {
+		return nil, t.all
+	}
+	return t.entries, t.all
+}
+
+type table struct {
+	faults
+	zone    *time.Location
+	columns []column // by place; without a key where it is not read
+	reader  *model.EntryReader
+	alike   map[string]int
+	entries []model.Entry
+	rows    []int // of the entries
+}
+
+func (t *table) read(r io.Reader) {
+	buffered := bufio.NewReader(r)
+	rows := csv.NewReader(buffered)
+	rows.Comma, rows.FieldsPerRecord, rows.ReuseRecord = separator(buffered), -1, true
+	for row := 1; ; row++ {
+		cells, err := rows.Read()
+		switch {
+		case errors.Is(err, io.EOF):
+			if row == 1 {
+				t.add(Error, 1, "", "the table is empty; the first row must name the columns")
+			}
+			return
+		case err != nil:
+			t.broken(row, err)
+			return
+		case row == 1:
+			if !t.head(cells) {
+				return
+			}
+		case slices.ContainsFunc(cells, func(c string) bool { return strings.TrimSpace(c) != "" }):
+			t.row(row, cells)
+		}
+	}
+}
+
+func (t *table) broken(row int, err error) {
+	var at *csv.ParseError
+	if errors.As(err, &at) {
+		t.add(Error, row, "", fmt.Sprintf("cannot be read: %v, at letter %d; a cell with quotes or commas in it stands in quotes, and a quote in it is written twice", at.Err, at.Column))
+		return
+	}
+	t.add(Error, row, "", "cannot be read: "+err.Error())
+}
+
+// separator skips a byte order mark, and looks at the names of the columns for
+// what is between them.
+func separator(r *bufio.Reader) rune {
+	if mark, _ := r.Peek(len(byteOrderMark)); string(mark) == byteOrderMark {
+		_, _ = r.Discard(len(byteOrderMark))
+	}
+	start, _ := r.Peek(r.Size())
+	names, _, _ := strings.Cut(string(start), "\n")
+	for _, mark := range ",;\t" {
+		if strings.ContainsRune(names, mark) {
+			return mark
+		}
+	}
+	return ','
+}
+
+// head reads the names of the columns, and tells whether to go on.
+func (t *table) head(names []string) bool {
+	known := readable()
+	t.columns = make([]column, len(names))
+	seen := map[string]string{}
+	for i, name := range names {
+		name = strings.ToLower(strings.TrimSpace(name))
+		at := slices.IndexFunc(known, func(c column) bool { return c.name == name })
+		if at < 0 {
+			t.unknown(name)
+			continue
+		}
+		t.columns[i] = known[at]
+		if other, twice := seen[known[at].key]; twice {
+			t.add(Error, 1, name, "states the same as the column "+other+"; keep one")
+		}
+		seen[known[at].key] = name
+	}
+	for _, needed := range []string{kindKey, "at"} {
+		if seen[needed] == "" {
+			t.add(Error, 1, needed, "is missing; every row needs it")
+		}
+	}
+	return !HasErrors(t.all)
+}
+
+func (t *table) unknown(name string) {
+	var names []string
+	for _, c := range readable() {
+		names = append(names, c.name)
+	}
+	if hint := meant(name, names); hint != "" {
+		t.add(Error, 1, name, "is no column of the log"+hint)
+	} else if name != "" {
+		t.add(Notice, 1, name, "is no column of the log, and is left out")
+	}
+}
