@@ -135,10 +135,21 @@ type Log []Entry
 // one of those that say the same. It takes the slice over.
 func NewLog(entries []Entry) Log {
 	log := Log(entries)
-	if !slices.IsSortedFunc(log, order) {
-		slices.SortStableFunc(log, order)
+	if log.settled() {
+		return log
 	}
+	slices.SortStableFunc(log, order)
 	return log.compact()
+}
+
+// settled tells whether the entries are in order, and no two could be the same.
+func (l Log) settled() bool {
+	for i := 1; i < len(l); i++ {
+		if c := l[i-1].At.Compare(l[i].At); c > 0 || c == 0 && l[i-1].ID >= l[i].ID {
+			return false
+		}
+	}
+	return true
 }
 
 // compact keeps the first of neighbours that say the same.

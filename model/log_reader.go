@@ -32,11 +32,16 @@ type kindReader struct {
 
 type slot struct {
 	field Field
-	last  int               // the count at which it was stated last
-	given bool              // and not as blank
-	known map[string]func() // puts back what a text meant
-	text  string            // the text that was read last
-	again func()            // puts back what it meant
+	last  int  // the count at which it was stated last
+	given bool // and not as blank
+	known map[string]*meaning
+	now   *meaning // of the text that was read last
+}
+
+// A meaning is a text and what puts back the value that it had.
+type meaning struct {
+	text  string
+	again func()
 }
 
 // mostKnown bounds the memory for texts that never come again.
@@ -50,7 +55,7 @@ func NewEntryReader() *EntryReader {
 func newKindReader(body Body) *kindReader {
 	k := &kindReader{entry: Entry{Body: body}}
 	for _, f := range k.entry.Fields() {
-		k.slots = append(k.slots, slot{field: f, known: map[string]func(){}})
+		k.slots = append(k.slots, slot{field: f, known: map[string]*meaning{}})
 	}
 	return k
 }
@@ -96,25 +101,23 @@ func (r *EntryReader) Set(key, text string) error {
 }
 
 func (s *slot) set(text string) error {
-	if s.again != nil && text == s.text {
-		s.again()
-		return nil
-	}
 	if s.field.hold == nil {
 		return s.field.Set(strings.Clone(text))
 	}
-	again, known := s.known[text]
-	if known {
-		again()
-		s.text, s.again = strings.Clone(text), again
+	if s.now == nil || s.now.text != text {
+		s.now = s.known[text]
+	}
+	if s.now != nil {
+		s.now.again()
 		return nil
 	}
 	text = strings.Clone(text)
 	if err := s.field.Set(text); err != nil {
 		return err
 	}
+	s.now = &meaning{text, s.field.hold()}
 	if len(s.known) < mostKnown {
-		s.known[text] = s.field.hold()
+		s.known[text] = s.now
 	}
 	return nil
 }

@@ -15,7 +15,7 @@ import (
 func nouns() map[string]Item {
 	return map[string]Item{
 		"vehicle": &Vehicle{}, "face": &Face{}, "bed": &Bed{}, "softener": &Softener{}, "sprayer": &Sprayer{},
-		"hose": &Hose{}, "pen": &Pen{}, "defaults": &Defaults{}, "place": &Place{}, "wash": &Wash{}, "stage": &Stage{},
+		"hose": &Hose{}, "pen": &Pen{}, "defaults": &Defaults{}, "place": &Place{}, "wash": &Wash{}, "stage": &Stage{}, "shade": &Shade{},
 	}
 }
 

@@ -3,6 +3,7 @@ package model
 import (
 	"fmt"
 	"strings"
+	"time"
 
 	"washeve/model/quantity"
 )
@@ -37,6 +38,12 @@ type Place struct {
 	PumpPressure quantity.Opt[quantity.Pressure] // shut off
 	PumpFlow     quantity.Opt[quantity.Flow]     // wide open
 	OnHand       quantity.Opt[quantity.Volume]
+
+	// Where it lies, for the sun and the clock.
+	Latitude  quantity.Opt[quantity.Angle] // north positive
+	Longitude quantity.Opt[quantity.Angle] // east positive
+	Zone      quantity.Opt[*time.Location]
+	Elevation quantity.Opt[quantity.Length]
 }
 
 // Fields lists what can be stated of a place.
@@ -52,7 +59,17 @@ func (p *Place) Fields() []Field {
 		measure("iron", "iron", "from a water report", "0.1 mg/L", "0 mg/L", "50 mg/L", &p.Iron),
 		measure("temperature", "water temperature", "what a thermometer shows in the stream", "68 F", "33 F", "140 F", &p.Temperature),
 	}
-	return append(fields, p.pushFields()...)
+	return append(append(fields, p.pushFields()...), p.positionFields()...)
+}
+
+func (p *Place) positionFields() []Field {
+	degrees := func(a quantity.Angle) string { return quantity.Exact(a, quantity.US) }
+	return []Field{
+		field("latitude", "latitude", "from a map or a phone's compass; it places the sun", "38.6 N", &p.Latitude, ParseLatitude, degrees),
+		field("longitude", "longitude", "from a map or a phone's compass; it places the sun", "109.5 W", &p.Longitude, ParseLongitude, degrees),
+		field("zone", "time zone", "name of the time zone, which knows of daylight saving", "America/Denver", &p.Zone, ParseZone, (*time.Location).String),
+		measure("elevation", "elevation", "above the sea; 0 ft where it is below", "4000 ft", "0 ft", "19000 ft", &p.Elevation),
+	}
 }
 
 func (p *Place) pushFields() []Field {
@@ -84,6 +101,7 @@ func (p *Place) Contradictions() []Fault {
 	pair("flowing_pressure", "flowing_flow", p.FlowingAt.Given(), p.Flowing.Given())
 	pair("bucket", "bucket_time", p.Bucket.Given(), p.BucketTime.Given())
 	pair("pump_pressure", "pump_flow", p.PumpPressure.Given(), p.PumpFlow.Given())
+	pair("latitude", "longitude", p.Latitude.Given(), p.Longitude.Given())
 	static, okStatic := p.Pressure.Get()
 	flowing, okFlowing := p.FlowingAt.Get()
 	if okStatic && okFlowing && flowing >= static {

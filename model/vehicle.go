@@ -66,6 +66,7 @@ type Vehicle struct {
 	SlideOuts quantity.Opt[int]
 	Skin      Surface // what the painted parts are: paint or gel coat
 	RoofSkin  Surface
+	Colour    Colour
 	Faces     []Face
 }
 
@@ -81,6 +82,7 @@ func (v *Vehicle) Fields() []Field {
 		count("slide_outs", "slide-outs", "rooms that slide out", "3", 0, 6, &v.SlideOuts),
 		choice("skin", "skin", "what most of the sides is made of", []Surface{Paint, GelCoat, Aluminium, Vinyl}, &v.Skin),
 		choice("roof_skin", "roof skin", "what the roof is made of", []Surface{RubberRoof, Paint, GelCoat, Aluminium}, &v.RoofSkin),
+		choice("colour", "colour", "how dark most of it is, which is how hot it gets in the sun", Colours(), &v.Colour),
 	}
 }
 
@@ -114,6 +116,7 @@ type Face struct {
 	Side   Side
 	Area   quantity.Opt[quantity.Area]
 	Film   quantity.Opt[quantity.Film] // left after dripping
+	Colour Colour
 	Shares []quantity.Opt[quantity.Fraction]
 }
 
@@ -122,7 +125,7 @@ func NewFace(side Side) Face {
 	return Face{Side: side, Shares: make([]quantity.Opt[quantity.Fraction], len(Surfaces()))}
 }
 
-// Fields lists what can be stated of a face: its area, its film, and the share
+// Fields lists what can be stated of a face: its area, its film, its colour, and the share
 // of each surface, whose key is the surface's name with underscores.
 func (f *Face) Fields() []Field {
 	if len(f.Shares) == 0 {
@@ -132,6 +135,7 @@ func (f *Face) Fields() []Field {
 		choice("side", "side", "which face this is", Sides(), &f.Side).required(),
 		measure("area", "area", "washable area, where you have measured it", "320 ft2", "1 ft2", "1500 ft2", &f.Area),
 		measure("film", "film after drip", "water left on the face when it has dripped", "60 mL/m2", "5 mL/m2", "500 mL/m2", &f.Film),
+		choice("colour", "colour", "where it is not the vehicle's colour", Colours(), &f.Colour),
 	}
 	for i, s := range Surfaces() {
 		fields = append(fields, measure(keyOf(string(s)), string(s), "share of this face that is "+string(s), "20 %", "0 %", "100 %", &f.Shares[i]))

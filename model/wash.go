@@ -69,12 +69,25 @@ type Wash struct {
 	Pause    quantity.Opt[quantity.Duration]
 	Limit    quantity.Opt[quantity.Reading]
 	Target   quantity.Opt[quantity.Reading]
-	Stages   []Stage
+
+	// The day: where the nose points, when it begins, and the weather.
+	Heading    quantity.Opt[Heading]
+	Start      quantity.Opt[TimeOfDay]
+	Low        quantity.Opt[quantity.Temperature]
+	High       quantity.Opt[quantity.Temperature]
+	Humidity   quantity.Opt[quantity.Fraction]
+	HumidityAt quantity.Opt[TimeOfDay]
+	DewPoint   quantity.Opt[quantity.Temperature]
+	Wind       quantity.Opt[quantity.Speed]
+	Sky        Sky
+	Shades     []Shade
+
+	Stages []Stage
 }
 
-// Fields lists what can be stated of a wash, its stages apart.
+// Fields lists what can be stated of a wash, its shades and stages apart.
 func (w *Wash) Fields() []Field {
-	return []Field{
+	fields := []Field{
 		name("name", "name", "what you call this wash", "Friday wash", &w.Name),
 		field("date", "date", "day of the wash", "2026-06-12", &w.Date, ParseDate, Date.String),
 		name("place", "place", "where the water comes from", "home", &w.Place).refersTo("place"),
@@ -88,6 +101,7 @@ func (w *Wash) Fields() []Field {
 		reading("limit", "outlet limit", "outlet reading at which you stop using the bed", 200, &w.Limit),
 		reading("target", "target in the film", "what the water left on the faces may carry", 200, &w.Target),
 	}
+	return append(fields, w.dayFields()...)
 }
 
 // Stage is one step of a wash: which faces, with which water, from which
@@ -195,6 +209,9 @@ func (w *Wash) Faults(rig *Rig, places Places) []Fault {
 		known["sprayer"] = append(known["sprayer"], ByHand)
 	}
 	faults := append(faultsOf("", 0, w), dangling("", 0, w.Fields(), known)...)
+	for i := range w.Shades {
+		faults = append(faults, faultsOf("shade", i, &w.Shades[i])...)
+	}
 	for i := range w.Stages {
 		stage := &w.Stages[i]
 		faults = append(faults, faultsOf("stage", i, stage)...)

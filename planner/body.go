@@ -13,7 +13,21 @@ type face struct {
 	side   model.Side
 	area   quantity.Area
 	film   quantity.Film
+	pause  quantity.Duration // drip before the final rinse
+	colour model.Colour
 	shares []surface.Share
+
+	tall     quantity.Length
+	nu       quantity.KinematicViscosity
+	measured bool // the film is stated, whatever the pause
+}
+
+// filmAt is what is left on the face after a drip.
+func (f face) filmAt(pause quantity.Duration) quantity.Film {
+	if f.measured {
+		return f.film
+	}
+	return surface.Film(f.side, f.tall, f.nu, max(pause, leastPause))
 }
 
 // UsualPause is the drip before the final rinse where nobody says. PRACTICE.
@@ -44,10 +58,10 @@ func measureBody(l *ledger, c chosen, temperature quantity.Temperature) []face {
 	faces := make([]face, 0, len(model.Sides()))
 	for _, side := range model.Sides() {
 		f := face{
-			side: side, area: b.Area(side),
-			film:   surface.Film(side, b.Tall(), nu, max(pause, leastPause)),
+			side: side, area: b.Area(side), pause: pause, colour: v.Colour, tall: b.Tall(), nu: nu,
 			shares: surface.Shares(shape, side, skin, roof),
 		}
+		f.film = f.filmAt(pause)
 		faces = append(faces, f.known(l, v.Faces))
 	}
 	return faces
@@ -71,7 +85,10 @@ func (f face) known(l *ledger, stated []model.Face) face {
 			f.area = take(l, name+" area", s.Area, 0, yours)
 		}
 		if s.Film.Given() {
-			f.film = take(l, name+" film", s.Film, 0, yours)
+			f.film, f.measured = take(l, name+" film", s.Film, 0, yours), true
+		}
+		if s.Colour != "" {
+			f.colour = s.Colour
 		}
 		if shares := statedShares(s); len(shares) > 0 {
 			f.shares = shares

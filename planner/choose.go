@@ -38,6 +38,7 @@ type chosen struct {
 	hoses    []model.Hose
 	sprayers []model.Sprayer
 	defaults model.Defaults
+	past     *Past // nil: no log
 }
 
 // choose finds what the wash names, else what the defaults name, else the first

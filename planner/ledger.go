@@ -3,9 +3,11 @@ package planner
 import (
 	"fmt"
 	"slices"
+	"strings"
 
 	"washeve/model/quantity"
 	"washeve/planner/bed"
+	"washeve/planner/drying"
 	"washeve/planner/flow"
 	"washeve/planner/learning"
 	"washeve/planner/rinse"
@@ -59,6 +61,11 @@ func (l *ledger) warn(code, format string, values ...quantity.Value) {
 	l.warnings = append(l.warnings, Note{Code: code, Format: format, Values: values})
 }
 
+// warnWords is [ledger.warn] for words that are done, whatever is in them.
+func (l *ledger) warnWords(code, words string) {
+	l.warn(code, strings.ReplaceAll(words, "%", "%%"))
+}
+
 func (l *ledger) explain(r Reason) { l.reasons = append(l.reasons, r) }
 
 // input is one line under a formula.
@@ -85,5 +92,5 @@ func showPPM(v float64, scale quantity.Scale) string {
 
 // constants is what every plan rests on, whatever the user stated.
 func constants() []Assumption {
-	return slices.Concat(water.Constants(), flow.Constants(), bed.Constants(), learning.Constants(), rinse.Constants())
+	return slices.Concat(water.Constants(), flow.Constants(), bed.Constants(), learning.Constants(), rinse.Constants(), drying.Constants())
 }

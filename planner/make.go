@@ -4,6 +4,7 @@ import (
 	"washeve/model"
 	"washeve/model/quantity"
 	"washeve/planner/bed"
+	"washeve/planner/drying"
 	"washeve/planner/flow"
 	"washeve/planner/rinse"
 	"washeve/planner/water"
@@ -25,61 +26,133 @@ type aims struct {
 // and a TDS there is no plan: the error is then a [*Missing] that says what is
 // lacking. Everything else has a default, which the plan lists.
 func Make(rig model.Rig, places model.Places, wash model.Wash) (Plan, error) {
+	return makePlan(rig, places, wash, sources{day: drying.Day})
+}
+
+// sources is what a plan is made from beside the nouns.
+type sources struct {
+	day  forecaster
+	past *Past // nil where there is no log
+}
+
+// making is a plan on its way: what was decided, step by step.
+type making struct {
+	ledger
+	chosen
+
+	foretells forecaster
+
+	raw, soft, feed water.Analysis
+	faces           []face
+	aim             aims
+	resin           resin
+	chain           plumbing
+	stages          []model.Stage
+	main            tool // that the final rinse is done with
+	against         rinser
+	before          stand
+	ask             asked
+	done            program
+	flush           quantity.Volume
+	drips           []drip
+	plan            Plan
+}
+
+func makePlan(rig model.Rig, places model.Places, wash model.Wash, from sources) (Plan, error) {
 	c, err := choose(rig, places, wash)
 	if err != nil {
 		return Plan{}, err
 	}
-	l := &ledger{}
-	raw, soft := analyse(l, c)
-	faces := measureBody(l, c, raw.Temperature)
-	feed := raw
-	if c.softener != nil && c.wash.Feed != model.No {
-		feed = soft
+	c.past = from.past
+	m := &making{chosen: c, foretells: from.day}
+	m.remember()
+	m.decide()
+	m.rinse()
+	m.answer()
+	m.account()
+	return m.plan, nil
+}
+
+// decide settles waters, faces, bed, pipes, stages and the day.
+func (m *making) decide() {
+	l, c := &m.ledger, m.chosen
+	m.raw, m.soft = analyse(l, c)
+	m.faces = measureBody(l, c, m.raw.Temperature)
+	m.feed = feedOf(c, m.raw, m.soft)
+	m.aim = decideAims(l, c)
+	m.resin = decideResin(l, c.bed, m.feed, penScale(c.pen))
+	m.chain = layPlumbing(l, c, m.resin, m.raw.Temperature)
+	m.stages = stagesOf(l, c)
+	m.plan.Day, m.plan.DayNote = foretell(l, c, m.stages, m.faces, m.chain, m.foretells)
+	m.drips = m.plan.Day.settle(m.stages, m.faces)
+	m.main = m.chain.toolOf(mainStage(m.stages))
+}
+
+// rinse works through the stages, and gathers what they ask of the bed.
+func (m *making) rinse() {
+	l := &m.ledger
+	flow := m.main.flowOf(model.DI)
+	m.against = rinserOf(m.chosen, m.raw, m.soft, m.aim)
+	m.before = m.stands(flow)
+	m.ask = asked{
+		main: flow, limit: m.aim.limit, scale: m.aim.scale, feed: m.feed.PPM(m.aim.scale).Number,
+		loadOff: loadSpread(m.feed),
 	}
-	aim := decideAims(l, c)
-	r := decideResin(l, c.bed, feed, penScale(c.pen))
-	chain := layPlumbing(l, c, r, raw.Temperature)
-	stages := stagesOf(l, c)
-	main := chain.toolOf(mainStage(stages))
-	against := rinser{
+	m.against.clean = m.before.outlet(m.resin, m.ask)
+	m.done = work(l, m.stages, m.faces, m.chain, m.against)
+	m.flush = flushOf(l, m.bed, m.resin, m.chain)
+	m.ask.uses, m.ask.volume = askBed(m.done, m.flush, flow)
+}
+
+// answer fills the plan in.
+func (m *making) answer() {
+	l, c, p := &m.ledger, m.chosen, &m.plan
+	p.Wash, p.Date, p.Vehicle, p.Place, p.BedName = c.wash.Name, c.wash.Date, c.vehicle.Name, c.place.Name, c.bed.Name
+	p.Raw, p.Softened = waterOf(m.raw, m.aim.scale), waterOf(m.soft, m.aim.scale)
+	p.Limit, p.Target = quantity.PPM(m.aim.limit, m.aim.scale), quantity.PPM(m.aim.target, m.aim.scale)
+	p.Stages, p.Faces, p.Claim = m.done.stages, m.done.faces, m.resin.claim
+	p.Bed = m.resin.foresee(m.before, m.ask)
+	p.Cap = m.resin.caps(l, bedLimits{c.bed.MaxFlow, c.bed.ContactTime}, m.before, m.ask, m.chain.pressureCap(m.main))
+	p.DI, p.Soft, p.Untreated = m.done.totals()
+	p.Flush = Use{Volume: m.flush, Duration: m.ask.main.Time(m.flush)}
+	p.settleFaces(m.stages, m.faces, m.against)
+	p.vary(m.stages, m.faces, m.chain, m.against, c)
+	p.Softener = lookAtSoftener(l, c, m.raw, p.throughSoftener(m.chain, m.ask))
+	p.Cost, p.Verdict = price(c.bed.Price, m.resin, m.ask.volume), verdictOf(p.Bed.ChanceLasts)
+}
+
+// account writes down what to heed, and where everything comes from.
+func (m *making) account() {
+	l, p := &m.ledger, &m.plan
+	var at flow.Operating
+	p.Sprayer, p.Bed.DropAcross, at = m.chain.check(m.main, p.Cap.Flow)
+	p.tell(l, m.chosen, m.resin, m.raw, m.ask, at)
+	p.tellDay(l, m.drips)
+	m.tellPast()
+	p.reason(l, m.resin, m.feed, m.before, m.ask, m.faces)
+	p.Cautions = cautions(m.chosen)
+	p.Assumptions, p.Reasons, p.Warnings = l.assumptions, l.reasons, l.warnings
+	p.Constants = constants()
+}
+
+// feedOf is the water that the bed is fed with.
+func feedOf(c chosen, raw, soft water.Analysis) water.Analysis {
+	if c.softener != nil && c.wash.Feed != model.No {
+		return soft
+	}
+	return raw
+}
+
+// rinserOf is what the final rinse works against, the bed's outlet apart.
+func rinserOf(c chosen, raw, soft water.Analysis, aim aims) rinser {
+	r := rinser{
 		raw: raw.PPM(aim.scale).Number, softened: soft.PPM(aim.scale).Number,
 		target: aim.target, quick: 1, mixing: rinse.MixingEfficiency,
 	}
 	if c.softener == nil {
-		against.softened = against.raw
+		r.softened = r.raw
 	}
-	before := r.decideAge(l, c.bed, aim.scale, main.flowOf(model.DI))
-	ask := asked{
-		main: main.flowOf(model.DI), limit: aim.limit, scale: aim.scale, feed: feed.PPM(aim.scale).Number,
-		loadOff: loadSpread(feed),
-	}
-	against.clean = before.outlet(r, ask)
-	done := work(l, stages, faces, chain, against)
-	flush := flushOf(l, c.bed, r, chain)
-	ask.uses, ask.volume = askBed(done, flush, ask.main)
-
-	p := Plan{
-		Wash: wash.Name, Date: wash.Date, Vehicle: c.vehicle.Name, Place: c.place.Name, BedName: c.bed.Name,
-		Raw: waterOf(raw, aim.scale), Softened: waterOf(soft, aim.scale),
-		Stages: done.stages, Faces: done.faces, Claim: r.claim, Cautions: cautions(c),
-		Limit: quantity.PPM(aim.limit, aim.scale), Target: quantity.PPM(aim.target, aim.scale),
-	}
-	p.Bed = r.foresee(before, ask)
-	p.Cap = r.caps(l, bedLimits{c.bed.MaxFlow, c.bed.ContactTime}, before, ask, chain.pressureCap(main))
-	var at flow.Operating
-	p.Sprayer, p.Bed.DropAcross, at = chain.check(main, p.Cap.Flow)
-	p.DI, p.Soft, p.Untreated = done.totals()
-	p.Flush = Use{Volume: flush, Duration: ask.main.Time(flush)}
-	p.settleFaces(stages, faces, against)
-	p.vary(stages, faces, chain, against, c)
-	p.Softener = lookAtSoftener(l, c, raw, p.throughSoftener(chain, ask))
-	p.Cost = price(c.bed.Price, r, ask.volume)
-	p.Verdict = verdictOf(p.Bed.ChanceLasts)
-	p.tell(l, c, r, raw, ask, at)
-	p.reason(l, r, feed, before, ask, faces)
-	p.Assumptions, p.Reasons, p.Warnings = l.assumptions, l.reasons, l.warnings
-	p.Constants = constants()
-	return p, nil
+	return r
 }
 
 func analyse(l *ledger, c chosen) (raw, soft water.Analysis) {
@@ -159,6 +232,7 @@ func (p *Plan) settleFaces(stages []model.Stage, faces []face, against rinser) {
 	against.clean = max(against.clean, p.Bed.OutletAtEnd.P50)
 	for i := range p.Faces {
 		p.Faces[i].settle(faces[i].shares, against.dirtyOf(stages, faces[i].side), against.clean)
+		p.Faces[i].Dries = p.Day.dries(faces[i].side)
 	}
 }
 
@@ -197,5 +271,6 @@ func (p *Plan) vary(stages []model.Stage, faces []face, chain plumbing, against 
 	p.Drip = Drip{Pause: pause, Longer: max(2*pause, 2*quantity.Minute)}
 	c.wash.Pause = quantity.Some(p.Drip.Longer)
 	dripped := measureBody(&ledger{}, c, p.Raw.Temperature)
+	p.Day.bound(stages, dripped)
 	p.Drip.Saves = p.DI.Volume - volume(against, dripped)
 }

@@ -190,10 +190,3 @@ func TestSoftenerCountsTheDIThatIsFedThroughIt(t *testing.T) {
 	around := mustMake(t, lib.Rig, lib.Places, wash)
 	assert.InDelta(t, float64(through.DI.Volume+through.Flush.Volume), float64(through.Softener.Takes-around.Softener.Takes), 1e-3)
 }
-
-func BenchmarkMake(b *testing.B) {
-	lib := store.Example()
-	for b.Loop() {
-		mustMake(b, lib.Rig, lib.Places, lib.Washes[0].Wash)
-	}
-}

@@ -53,6 +53,11 @@ type Plan struct {
 
 	Drip Drip
 
+	// Day is nil where the plan does not know which day and where, and DayNote
+	// then says what is not known.
+	Day     *DayPlan
+	DayNote Note
+
 	Warnings    []Note
 	Cautions    []Note
 	Assumptions []Assumption // what was stated, and what was taken instead
@@ -201,7 +206,9 @@ type FacePlan struct {
 	ToDilute quantity.Volume
 	Governs  Governs
 	Film     quantity.Film
-	PPMLeft  float64 // in the film, on the limit's scale
+	Pause    quantity.Duration               // drip before its final rinse, as far as drying allows it
+	Dries    quantity.Opt[quantity.Duration] // the least its film lasts while its turn comes; +Inf where it does not dry
+	PPMLeft  float64                         // in the film, on the limit's scale
 	Residue  quantity.Residue
 	Spots    Spots
 	Surfaces []SurfaceShare

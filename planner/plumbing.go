@@ -1,12 +1,14 @@
 package planner
 
 import (
+	"fmt"
 	"strings"
 
 	"washeve/model"
 	"washeve/model/quantity"
 	"washeve/planner/bed"
 	"washeve/planner/flow"
+	"washeve/planner/rinse"
 	"washeve/planner/tag"
 )
 
@@ -30,9 +32,26 @@ type tool struct {
 	coverage quantity.Opt[quantity.Coverage]
 	end      flow.Sprayer
 	flows    map[model.Water]quantity.Flow
+	past     *Past
 }
 
 func (t tool) flowOf(w model.Water) quantity.Flow { return t.flows[w] }
+
+// rate is how fast a stage goes over the body: as the wash states it, as the log
+// of such stages teaches, as the sprayer states it, or a usual one.
+func (t tool) rate(s model.Stage) (quantity.Coverage, tag.Source) {
+	if stated, given := s.Coverage.Get(); given {
+		return stated, yours
+	}
+	usual := t.coverage.Or(rinse.UsualCoverage(s, t.kind))
+	if pace, learned := t.past.pace(t.name, s.Name, usual); learned {
+		return pace.P50, tag.Source{Tag: tag.Yours, Text: fmt.Sprintf("learned from %d logged stages", pace.Count)}
+	}
+	if t.coverage.Given() {
+		return usual, yours
+	}
+	return usual, practice("a steady hand; your own logged washes are better")
+}
 
 // Usual hoses of a rig that states none. PRACTICE.
 var (
@@ -87,7 +106,7 @@ func (p *plumbing) addTools(l *ledger, c chosen) {
 		if _, known := p.find(s.Name); known {
 			continue
 		}
-		t := tool{name: s.Name, kind: s.Tool, coverage: s.Coverage, end: flow.SprayerOf(&s)}
+		t := tool{name: s.Name, kind: s.Tool, coverage: s.Coverage, end: flow.SprayerOf(&s), past: c.past}
 		if len(p.tools) == 0 {
 			for _, a := range t.end.Assumed {
 				l.assume(a)
@@ -99,7 +118,7 @@ func (p *plumbing) addTools(l *ledger, c chosen) {
 		}
 		p.tools = append(p.tools, t)
 	}
-	p.tools = append(p.tools, tool{name: model.ByHand})
+	p.tools = append(p.tools, tool{name: model.ByHand, past: c.past})
 }
 
 func (p *plumbing) find(name string) (tool, bool) {

@@ -23,6 +23,7 @@ func (p *Plan) reason(l *ledger, r resin, feed water.Analysis, before stand, a a
 	p.reasonBed(l, r, before, a)
 	p.reasonFaces(l, faces, a)
 	p.reasonRest(l, r)
+	p.reasonDay(l)
 }
 
 func published(text string) tag.Source { return tag.Source{Tag: tag.Published, Text: text} }

@@ -105,6 +105,7 @@ func (r *resin) use(v quantity.Volume, f quantity.Flow) learning.Use {
 // stand is how the bed stands before the wash.
 type stand struct {
 	age    learning.Age
+	belief learning.Belief
 	states []learning.State
 	middle learning.State
 	soFar  quantity.Volume
@@ -134,8 +135,8 @@ func (r *resin) decideAge(l *ledger, b model.Bed, scale quantity.Scale, flow qua
 		at := take(l, "flow of the last reading", b.LastFlow, flow, practice("the sprayer's flow"))
 		s.age.Reading = &learning.Evidence{Read: ppmOn(scale, reading), Feed: r.feed.PPM(scale).Number, Units: r.units(at)}
 	}
-	belief := learning.Prior()
-	s.states = learning.States(belief, s.age)
+	s.belief = learning.Prior()
+	s.states = learning.States(s.belief, s.age)
 	s.middle = learning.Middle(s.states, s.age)
 	s.soFar = r.load.Supply(r.whole * quantity.Capacity(s.middle.Factor*s.middle.Column.Used()))
 	if gallonsGiven {

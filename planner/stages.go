@@ -68,7 +68,7 @@ func work(l *ledger, stages []model.Stage, faces []face, chain plumbing, r rinse
 	p.faces = make([]FacePlan, len(faces))
 	for i, f := range faces {
 		last[f.side] = model.Raw
-		p.faces[i] = FacePlan{Name: f.side, Area: f.area, Film: f.film, Water: model.Raw}
+		p.faces[i] = FacePlan{Name: f.side, Area: f.area, Film: f.film, Pause: f.pause, Water: model.Raw}
 	}
 	for _, s := range stages {
 		tool := chain.toolOf(s)
@@ -94,13 +94,10 @@ func work(l *ledger, stages []model.Stage, faces []face, chain plumbing, r rinse
 	return p
 }
 
-// coverage is the rate at which a stage goes over the body.
+// coverage writes down the rate at which a stage goes over the body.
 func (r rinser) coverage(l *ledger, s model.Stage, tool tool) quantity.Coverage {
-	given := s.Coverage
-	if !given.Given() {
-		given = tool.coverage
-	}
-	rate := take(l, s.Name+" coverage rate", given, rinse.UsualCoverage(s, tool.kind), practice("a steady hand; your own logged washes are better"))
+	rate, source := tool.rate(s)
+	l.assume(Assumption{Name: s.Name + " coverage rate", Value: quantity.ValueOf(rate), Source: source})
 	return quantity.Coverage(float64(rate) * r.quick)
 }
 

@@ -19,6 +19,7 @@ func TestExampleIsWithoutFault(t *testing.T) {
 	require.Len(t, lib.Washes, 1)
 	wash := lib.Washes[0].Wash
 	assert.Empty(t, wash.Faults(&lib.Rig, lib.Places))
+	require.Len(t, wash.Shades, 1)
 	require.Len(t, wash.Stages, 5)
 	last := wash.Stages[4]
 	assert.True(t, last.Final && last.Water == model.DI)

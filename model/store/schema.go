@@ -103,7 +103,7 @@ func placesSchema(ps *model.Places) schema {
 }
 
 func washSchema(w *model.Wash) schema {
-	return schema{title: "a wash", top: w.Fields(), sections: []section{list("stage", &w.Stages)}}
+	return schema{title: "a wash", top: w.Fields(), sections: []section{list("shade", &w.Shades), list("stage", &w.Stages)}}
 }
 
 // otherHome names the file that a section belongs in, where it is not this one.

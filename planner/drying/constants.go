@@ -1,6 +1,7 @@
 package drying
 
 import (
+	"washeve/model"
 	"washeve/model/quantity"
 	"washeve/planner/drying/panel"
 	"washeve/planner/drying/sky"
@@ -26,10 +27,12 @@ func Constants() []tag.Assumption {
 		tag.Text("water from wind", "Lewis relation, Lewis number 1", memory("W. Lewis, Trans. ASME 44 (1922) 325")),
 		tag.Quantity("emissivity of a panel", quantity.Fraction(panel.Emissivity), memory("tables of emissivities: paint 0.90 to 0.95, water 0.96")),
 		tag.Quantity("panel too hot to wash", hotPanel, tag.FromPractice("too hot to touch")),
+		tag.Text("humidity without its hour", "at the mean of low and high", tag.FromPractice("a day's humidity is its mean")),
+		tag.Text("one face after the other", "each is finished before the next is begun", tag.FromPractice("so that no film waits")),
 		tag.Text("roof first", "before the sides", tag.FromPractice("what runs off it wets the sides again")),
 	}
-	for _, c := range panel.Colours() {
-		out = append(out, tag.Quantity("sunlight absorbed by a "+string(c)+" panel", c.Absorptance(), c.Source()))
+	for _, c := range model.Colours() {
+		out = append(out, tag.Quantity("sunlight absorbed by a "+string(c)+" panel", panel.Absorptance(c), panel.Source(c)))
 	}
 	return out
 }

@@ -13,10 +13,6 @@ import (
 	"washeve/model"
 	"washeve/model/quantity"
 	"washeve/planner/drying"
-	"washeve/planner/drying/clock"
-	"washeve/planner/drying/heading"
-	"washeve/planner/drying/panel"
-	"washeve/planner/drying/sky"
 	"washeve/planner/drying/sun"
 )
 
@@ -30,6 +26,9 @@ func zone(name string) *time.Location {
 	return loc
 }
 
+// pace is that of everybody here, for a section and for the rinse.
+const pace = 40 * quantity.SquareFootPerMinute
+
 // coach is a June day at Oklahoma City, nose to the north: left faces west.
 func coach() drying.Input {
 	areas := map[model.Side]quantity.Area{model.Left: 32, model.Right: 32, model.Front: 7, model.Rear: 7, model.Roof: 30}
@@ -37,20 +36,31 @@ func coach() drying.Input {
 	for _, side := range model.Sides() {
 		faces = append(faces, drying.Face{
 			Side: side, Area: quantity.Some(areas[side]),
-			Film: quantity.Some(60 * quantity.MillilitrePerSquareMetre), Colour: quantity.Some(panel.Dark),
+			Film: quantity.Some(60 * quantity.MillilitrePerSquareMetre), Colour: model.DarkColour,
 		})
 	}
-	return drying.Input{
+	in := drying.Input{
 		Date: model.Date{Year: 2026, Month: 6, Day: 12}, Zone: zone("America/Chicago"),
-		Place:    sun.Place{Latitude: 35.47 * deg, Longitude: -97.52 * deg},
-		Heading:  quantity.Some(heading.Of(0)),
-		Faces:    faces,
-		Coverage: quantity.Some(40 * quantity.SquareFootPerMinute),
+		Elevation: quantity.Some(quantity.Length(365)),
+		Place:     sun.Place{Latitude: 35.47 * deg, Longitude: -97.52 * deg},
+		Heading:   quantity.Some(model.HeadingOf(0)),
+		Faces:     faces,
 		Weather: drying.Weather{
 			Low: quantity.Some(quantity.Celsius(18)), High: quantity.Some(quantity.Celsius(32)),
 			DewPoint: quantity.Some(quantity.Celsius(15)), Wind: quantity.Some(2 * quantity.MetrePerSecond),
-			Cloud: quantity.Some(sky.Clear),
+			Sky: model.ClearSky,
 		},
+	}
+	atPace(in, pace)
+	return in
+}
+
+// atPace sets how fast the hand goes.
+func atPace(in drying.Input, pace quantity.Coverage) {
+	for i := range in.Faces {
+		f := &in.Faces[i]
+		work := pace.Time(f.Area.Or(0))
+		f.Pace, f.Work, f.Rinse = quantity.Some(pace), quantity.Some(work), quantity.Some(work)
 	}
 }
 
@@ -83,10 +93,12 @@ func TestMorningSunIsOnTheRight(t *testing.T) {
 	assert.True(t, at(t, f, 13, model.Roof).Sunlit)
 }
 
-func sides(o drying.Order) []model.Side {
-	var out []model.Side
-	for _, turn := range o.Turns {
-		out = append(out, turn.Side)
+func hourly(f drying.Forecast) []drying.Start {
+	var out []drying.Start
+	for _, s := range f.Starts {
+		if s.FullHour {
+			out = append(out, s)
+		}
 	}
 	return out
 }
@@ -95,31 +107,22 @@ func sides(o drying.Order) []model.Side {
 // before the front's, and the sunny right last.
 func TestOrderGoesAheadOfTheSun(t *testing.T) {
 	f := day(t, coach())
-	for _, o := range f.Orders {
-		if o.Label != "10:00" {
-			continue
-		}
-		got := sides(o)
-		assert.Equal(t, model.Roof, got[0])
-		assert.Less(t, index(got, model.Left), index(got, model.Right))
-		for _, turn := range o.Turns {
-			assert.NotEmpty(t, turn.Why)
-			if turn.Side == model.Left {
-				assert.Contains(t, turn.Why, "in the shade until 13:")
-			}
-		}
-		return
-	}
-	t.Fatal("no order for 10:00")
-}
-
-func index(all []model.Side, side model.Side) int {
-	for i, s := range all {
-		if s == side {
-			return i
+	s, notes, err := f.Starting(model.TimeOfDay{Hour: 10})
+	require.NoError(t, err)
+	assert.Empty(t, notes)
+	assert.Equal(t, "10:00", s.Label)
+	var got []model.Side
+	for n, turn := range s.Turns {
+		got = append(got, turn.Side)
+		assert.NotEmpty(t, turn.Why)
+		if n > 0 {
+			assert.Equal(t, s.Turns[n-1].To, turn.From)
 		}
 	}
-	return -1
+	assert.Equal(t, []model.Side{model.Roof, model.Left, model.Front, model.Rear, model.Right}, got)
+	left, _ := s.Turn(model.Left)
+	assert.Contains(t, left.Why, "in the shade until 13:")
+	assert.InDelta(t, float64(f.Job.Or(0)), s.End.Sub(s.At).Seconds(), 1e-3)
 }
 
 func TestWindowsAreEarlyOrLate(t *testing.T) {
@@ -128,11 +131,36 @@ func TestWindowsAreEarlyOrLate(t *testing.T) {
 	for _, w := range f.Windows {
 		assert.True(t, w.From.Before(w.To))
 		assert.True(t, w.To.Hour() < 10 || w.From.Hour() > 17, "%s to %s", w.From, w.To)
-		if start, ok := w.LatestStart.Get(); ok {
-			assert.InDelta(t, f.Job.Or(0).Seconds(), w.To.Sub(start).Seconds(), 1)
-		}
 		assert.NotEmpty(t, w.Why)
 	}
+}
+
+func TestRecommendedStartIsTheFirstThatHurriesNobody(t *testing.T) {
+	f := day(t, coach())
+	s, given := f.Recommended.Get()
+	require.True(t, given)
+	assert.True(t, s.Easy)
+	assert.False(t, s.At.Before(f.Sun.Rise.Or(time.Time{})))
+	assert.False(t, s.At.Before(f.NotBefore.Or(time.Time{})) || s.At.After(f.NotAfter.Or(time.Time{})))
+	assert.Less(t, f.NotAfter.Or(time.Time{}).Hour(), 11)
+}
+
+// A slow hand in the heat is hurried whenever it begins: the start that hurries
+// least is in the cool.
+func TestWhereEveryStartHurriesTheLeastOneIsRecommended(t *testing.T) {
+	in := coach()
+	atPace(in, 2*quantity.SquareFootPerMinute)
+	for i := range in.Faces {
+		in.Faces[i].Film = quantity.Some(20 * quantity.MillilitrePerSquareMetre)
+	}
+	f := day(t, in)
+	s, given := f.Recommended.Get()
+	require.True(t, given)
+	assert.False(t, s.Easy)
+	assert.Contains(t, s.Why, "dries before it can be rinsed whole")
+	assert.False(t, f.NotBefore.Given() || f.NotAfter.Given())
+	assert.Empty(t, f.Windows)
+	assert.Greater(t, s.Turns[0].Section.Or(0), quantity.Area(0))
 }
 
 // Without weather: sun and shade, the order, and a list of what is not known.
@@ -142,9 +170,10 @@ func TestWithoutWeather(t *testing.T) {
 	f := day(t, in)
 	assert.Empty(t, f.Windows)
 	assert.Empty(t, f.Limits)
-	assert.NotEmpty(t, f.Orders)
+	assert.NotEmpty(t, f.Starts)
+	assert.False(t, f.Recommended.Given())
 	assert.NotEmpty(t, f.Sunlit)
-	for _, word := range []string{"low and high", "humidity", "wind", "cloud"} {
+	for _, word := range []string{"low and high", "humidity", "wind", "sky"} {
 		assert.Contains(t, strings.Join(f.Unknown, "\n"), word)
 	}
 	face := at(t, f, 9, model.Right)
@@ -154,12 +183,13 @@ func TestWithoutWeather(t *testing.T) {
 
 func TestWithoutHeading(t *testing.T) {
 	in := coach()
-	in.Heading = quantity.Opt[heading.Heading]{}
+	in.Heading = quantity.Opt[model.Heading]{}
 	f := day(t, in)
 	assert.False(t, at(t, f, 9, model.Right).Known)
 	assert.True(t, at(t, f, 9, model.Roof).Dries.Given())
 	assert.Empty(t, f.Windows)
-	assert.Len(t, f.Orders[5].Turns, 1)
+	assert.Len(t, f.Starts[5].Turns, 1)
+	assert.False(t, f.Recommended.Given())
 }
 
 func TestBareInput(t *testing.T) {
@@ -173,75 +203,11 @@ func TestHumidityAtAnHourIsTheSameAsItsDewPoint(t *testing.T) {
 	in := coach()
 	in.Weather.DewPoint = quantity.Opt[quantity.Temperature]{}
 	in.Weather.Humidity = quantity.Some(quantity.Fraction(0.35))
-	in.Weather.HumidityAt = quantity.Some(clock.TimeOfDay{Hour: 15})
+	in.Weather.HumidityAt = quantity.Some(model.TimeOfDay{Hour: 15})
 	got := day(t, in)
 	m, _ := got.At(time.Date(2026, 6, 12, 15, 0, 0, 0, in.Zone))
 	assert.InDelta(t, 31.9, m.Air.Or(0).Celsius(), 0.3)
 	assert.InDelta(t, 20.3, m.WetBulb.Or(0).Celsius(), 0.5) // psychrometrics.csv: 30 C, 40 %: 20.1; 35 C, 30 %: 21.5
-}
-
-func TestShadeKeepsTheSunOff(t *testing.T) {
-	in := coach()
-	open := at(t, day(t, in), 9, model.Right)
-	in.Shades = []drying.Shade{{Side: model.Right, From: clock.TimeOfDay{Hour: 8}, To: clock.TimeOfDay{Hour: 11}, By: "the oak"}}
-	f := day(t, in)
-	shaded := at(t, f, 9, model.Right)
-	assert.True(t, shaded.Shaded)
-	assert.False(t, shaded.Sunlit)
-	assert.Less(t, shaded.Irradiance, open.Irradiance/3)
-	assert.Greater(t, shaded.Dries.Or(0), open.Dries.Or(0))
-	assert.True(t, at(t, f, 11, model.Right).Sunlit)
-}
-
-func TestShadePastMidnightAndAllDay(t *testing.T) {
-	in := coach()
-	in.Shades = []drying.Shade{{Side: model.Right, From: clock.TimeOfDay{Hour: 20}, To: clock.TimeOfDay{Hour: 9}}, {Side: model.Roof}}
-	f := day(t, in)
-	assert.True(t, at(t, f, 8, model.Right).Shaded)
-	assert.False(t, at(t, f, 9, model.Right).Shaded)
-	assert.False(t, at(t, f, 13, model.Roof).Sunlit)
-}
-
-func codes(f drying.Forecast) string {
-	var out []string
-	for _, l := range f.Limits {
-		out = append(out, l.Note.Code)
-	}
-	for _, n := range f.Notes {
-		out = append(out, n.Code)
-	}
-	return strings.Join(out, " ")
-}
-
-func TestLimits(t *testing.T) {
-	in := coach()
-	assert.Contains(t, codes(day(t, in)), "hot-panel")
-	assert.NotContains(t, codes(day(t, in)), "freezing")
-	in.TankLimit = quantity.Some(quantity.Celsius(30))
-	hot := day(t, in)
-	assert.Contains(t, codes(hot), "hot-tank")
-	for _, l := range hot.Limits {
-		assert.False(t, l.To.Before(l.From))
-		assert.NotContains(t, l.Note.Text(quantity.US), "%!")
-	}
-	in = coach()
-	in.Date = model.Date{Year: 2026, Month: 1, Day: 12}
-	in.Weather.Low, in.Weather.High = quantity.Some(quantity.Celsius(-6)), quantity.Some(quantity.Celsius(5))
-	in.Weather.DewPoint = quantity.Some(quantity.Celsius(-8))
-	assert.Contains(t, codes(day(t, in)), "freezing")
-}
-
-func TestPolarDaysAndChangingClocks(t *testing.T) {
-	in := coach()
-	in.Place, in.Zone = sun.Place{Latitude: 71 * deg, Longitude: 25.8 * deg}, zone("Europe/Oslo")
-	in.Date = model.Date{Year: 2026, Month: 6, Day: 21}
-	assert.Contains(t, codes(day(t, in)), "polar-day")
-	in.Date = model.Date{Year: 2026, Month: 12, Day: 21}
-	assert.Contains(t, codes(day(t, in)), "polar-night")
-	in.Date = model.Date{Year: 2026, Month: 3, Day: 29}
-	f := day(t, in)
-	assert.Contains(t, codes(f), "clocks-change")
-	assert.Len(t, f.Steps, 92)
 }
 
 func TestWrongInput(t *testing.T) {
@@ -253,15 +219,16 @@ func TestWrongInput(t *testing.T) {
 		"latitude":          func(in *drying.Input) { in.Place.Latitude = 100 * deg },
 		"stated twice":      func(in *drying.Input) { in.Faces = append(in.Faces, in.Faces[0]) },
 		"no face":           func(in *drying.Input) { in.Faces[0].Side = "deck" },
-		"no face to shade":  func(in *drying.Input) { in.Shades = []drying.Shade{{Side: "deck"}} },
-		"coverage rate":     func(in *drying.Input) { in.Coverage = quantity.Some(quantity.Coverage(0)) },
+		"no face to shade":  func(in *drying.Input) { in.Shades = []model.Shade{{Side: "deck"}} },
+		"pace":              func(in *drying.Input) { in.Faces[0].Pace = quantity.Some(quantity.Coverage(0)) },
+		"rinse":             func(in *drying.Input) { in.Faces[0].Rinse = quantity.Some(quantity.Duration(-1)) },
 		"film":              func(in *drying.Input) { in.Faces[0].Film = quantity.Some(quantity.Film(-1)) },
 		"relative humidity": func(in *drying.Input) { in.Weather.Humidity = quantity.Some(quantity.Fraction(50)) },
 		"does not exist": func(in *drying.Input) {
 			in.Date = model.Date{Year: 2026, Month: 3, Day: 8}
 			in.Weather.DewPoint = quantity.Opt[quantity.Temperature]{}
 			in.Weather.Humidity = quantity.Some(quantity.Fraction(0.5))
-			in.Weather.HumidityAt = quantity.Some(clock.TimeOfDay{Hour: 2, Minute: 30})
+			in.Weather.HumidityAt = quantity.Some(model.TimeOfDay{Hour: 2, Minute: 30})
 		},
 	}
 	for word, spoil := range wrong {

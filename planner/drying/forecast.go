@@ -22,21 +22,27 @@ type Forecast struct {
 	Dusk  quantity.Opt[time.Time]
 	Steps []Moment // every 15 minutes of the whole day
 
-	Orders []Order  // for each full hour with light
+	Starts []Start  // for each step with light
 	Sunlit []Sunlit // when the sun is on each face
 
-	// Job is how long all faces take at the person's pace.
+	// Job is how long all faces take, one after the other.
 	Job     quantity.Opt[quantity.Duration]
-	Windows []Window // when no face hurries anyone
-	// NotBefore and NotAfter bound the start of a job that fits a window: the
-	// earliest start, and the latest. Neither is given where no window is long
-	// enough, or not enough is known.
-	NotBefore quantity.Opt[time.Time]
-	NotAfter  quantity.Opt[time.Time]
+	Windows []Window // when no face hurries anyone, whichever is done
+
+	// Recommended is the start that leaves no face in a hurry while its turn
+	// comes, else the one that hurries least; not given where the weather is not
+	// known or forbids washing all day. NotBefore and NotAfter are the first and
+	// the last start about it that hurry nobody; not given where each does.
+	Recommended quantity.Opt[Start]
+	NotBefore   quantity.Opt[time.Time]
+	NotAfter    quantity.Opt[time.Time]
 
 	Limits  []Limit
 	Notes   []tag.Note // polar day or night, clocks that change
 	Unknown []string   // what was not known, and what that leaves open
+
+	hours clock.Day
+	faces []Face
 }
 
 // Moment is the state of all faces at an instant.
@@ -45,10 +51,13 @@ type Moment struct {
 	Label    string // clock time, as [clock.Day.Label] writes it
 	FullHour bool
 	Light    bool // enough to work by: the sun above -6 deg
+	Up       bool // the sun is up
 	Sun      sun.Position
 	Air      quantity.Opt[quantity.Temperature]
 	WetBulb  quantity.Opt[quantity.Temperature]
 	Faces    []FaceMoment // in the order of the input
+
+	forbidden string // what keeps anyone from washing, or ""
 }
 
 // FaceMoment is the state of one face at an instant. What the input leaves
@@ -63,7 +72,7 @@ type FaceMoment struct {
 	Wet        quantity.Opt[quantity.Temperature] // of the wet panel
 	Dries      quantity.Opt[quantity.Duration]    // how long the film lasts; +Inf where it does not dry
 	Section    quantity.Opt[quantity.Area]        // largest that can be soaped and rinsed before it dries
-	Hurries    bool                               // the whole face takes longer than its film lasts
+	Hurries    bool                               // the rinse of the whole face takes longer than its film lasts
 }
 
 // Day foretells a day. It fails where date, zone or place are not known or
@@ -80,6 +89,8 @@ func Day(in Input) (Forecast, error) {
 		Date:    in.Date,
 		Sun:     in.Place.Day(hours.Start(), hours.End()),
 		Unknown: in.unknown(),
+		hours:   hours,
+		faces:   in.Faces,
 	}
 	scene, err := newScene(in, hours, f.Sun)
 	if err != nil {
@@ -88,11 +99,10 @@ func Day(in Input) (Forecast, error) {
 	f.Steps = scene.moments()
 	f.light()
 	f.Notes = notes(hours, f.Sun)
-	f.Orders = ordersOf(f.Steps)
 	f.Sunlit = sunlitOf(f.Steps)
 	f.Job = in.job()
-	f.Windows = windowsOf(f.Steps, f.Job)
-	f.NotBefore, f.NotAfter = starts(f.Windows)
+	f.Windows = windowsOf(f.Steps)
+	f.begin()
 	f.Limits = in.limits(f.Steps)
 	return f, nil
 }
@@ -153,19 +163,15 @@ func section(lasts quantity.Duration, pace quantity.Coverage, face Face) quantit
 }
 
 // dryTimes fills in what the film does on a face of a wet panel.
-func (m *FaceMoment) dryTimes(in *Input, face Face, wet panel.Wet) {
+func (m *FaceMoment) dryTimes(face Face, wet panel.Wet) {
 	film, given := face.Film.Get()
 	if !given {
 		return
 	}
 	lasts := panel.DryTime(film, wet.Evaporation)
 	m.Dries = quantity.Some(lasts)
-	pace, paced := in.Coverage.Get()
-	if !paced {
-		return
+	if pace, paced := face.Pace.Get(); paced {
+		m.Section = quantity.Some(section(lasts, pace, face))
 	}
-	m.Section = quantity.Some(section(lasts, pace, face))
-	if area, stated := face.Area.Get(); stated {
-		m.Hurries = pace.Time(area) > lasts
-	}
+	m.Hurries = face.Rinse.Or(0) > lasts
 }

@@ -8,15 +8,12 @@ package drying
 
 import (
 	"fmt"
+	"strings"
 	"time"
 
 	"washeve/model"
 	"washeve/model/quantity"
 	"washeve/planner/drying/air"
-	"washeve/planner/drying/clock"
-	"washeve/planner/drying/heading"
-	"washeve/planner/drying/panel"
-	"washeve/planner/drying/sky"
 	"washeve/planner/drying/sun"
 )
 
@@ -28,30 +25,31 @@ type Input struct {
 	Place     sun.Place
 	Elevation quantity.Opt[quantity.Length] // sea level where not given
 
-	Heading  quantity.Opt[heading.Heading]
-	Faces    []Face // those to be washed; a side stated twice is an error
-	Shades   []Shade
-	Weather  Weather
-	Coverage quantity.Opt[quantity.Coverage] // soaped, washed and rinsed, one after the other
+	Heading quantity.Opt[model.Heading]
+	Faces   []Face // those to be washed; a side stated twice is an error
+	Shades  []model.Shade
+	Weather Weather
 
 	// TankLimit is the most temperature of the resin tank's label.
 	TankLimit quantity.Opt[quantity.Temperature]
 }
 
-// Face is one side of the vehicle.
+// Face is one side of the vehicle and the work on it.
 type Face struct {
 	Side   model.Side
 	Area   quantity.Opt[quantity.Area]
 	Film   quantity.Opt[quantity.Film] // after dripping
-	Colour quantity.Opt[panel.Colour]
-}
+	Colour model.Colour                // "" where not known
 
-// Shade is what keeps the sun off a side: from one clock time to another, past
-// midnight where To is not after From; the whole day where they are the same.
-type Shade struct {
-	Side     model.Side
-	From, To clock.TimeOfDay
-	By       string // "the oak"
+	// Pace is the area a minute that is soaped, washed and rinsed, one after the
+	// other: what a section must keep to.
+	Pace quantity.Opt[quantity.Coverage]
+	// Rinse is the time from the first drop of the face's rinse to the last of
+	// its last water, the drip between them included: what a whole face must keep
+	// to.
+	Rinse quantity.Opt[quantity.Duration]
+	// Work is the time that all of the face takes.
+	Work quantity.Opt[quantity.Duration]
 }
 
 // Weather is the forecast for the day.
@@ -60,10 +58,10 @@ type Weather struct {
 	High       quantity.Opt[quantity.Temperature]
 	DewPoint   quantity.Opt[quantity.Temperature] // taken before a relative humidity
 	Humidity   quantity.Opt[quantity.Fraction]    // relative, at the hour of HumidityAt
-	HumidityAt quantity.Opt[clock.TimeOfDay]
+	HumidityAt quantity.Opt[model.TimeOfDay]      // the mean of the day where not given
 	Wind       quantity.Opt[quantity.Speed]
 	WindHeight quantity.Opt[quantity.Length] // where the wind is stated for; at the vehicle where not given
-	Cloud      quantity.Opt[sky.Cloud]       // clear where not given: the quickest drying by day
+	Sky        model.Sky                     // clear where "": the quickest drying by day
 }
 
 // check finds what cannot be; the messages say what to do.
@@ -94,6 +92,9 @@ func (in Input) check() error {
 	return in.Weather.contradiction()
 }
 
+// longest is a time that no work on a face takes.
+const longest = 1000 * quantity.Hour
+
 func (in Input) measures() []error {
 	w := in.Weather
 	errs := []error{
@@ -104,13 +105,15 @@ func (in Input) measures() []error {
 		within("relative humidity", w.Humidity, 0.01, 1),
 		within("wind", w.Wind, 0, 60),
 		within("height of the wind", w.WindHeight, 0.5, 100),
-		within("coverage rate", in.Coverage, quantity.SquareFootPerMinute/100, 1e5*quantity.SquareFootPerMinute),
-		within("heading", opt(in.Heading, heading.Heading.Angle), 0, 360*quantity.Degree),
+		within("heading", opt(in.Heading, model.Heading.Angle), 0, 360*quantity.Degree),
 	}
 	for _, f := range in.Faces {
 		errs = append(errs,
 			within(string(f.Side)+" area", f.Area, 0, 1e4),
-			within(string(f.Side)+" film", f.Film, 0, 1e-2))
+			within(string(f.Side)+" film", f.Film, 0, 1e-2),
+			within(string(f.Side)+" pace", f.Pace, quantity.SquareFootPerMinute/100, 1e5*quantity.SquareFootPerMinute),
+			within(string(f.Side)+" rinse", f.Rinse, 0, longest),
+			within(string(f.Side)+" work", f.Work, 0, longest))
 	}
 	return errs
 }
@@ -157,15 +160,6 @@ func known(side model.Side) bool {
 	return false
 }
 
-// covers tells whether the shade lies on its side when the clock shows t.
-func (s Shade) covers(t clock.TimeOfDay) bool {
-	from, to, now := s.From.Minutes(), s.To.Minutes(), t.Minutes()
-	if from < to {
-		return from <= now && now < to
-	}
-	return from == to || now >= from || now < to
-}
-
 // atVehicle is the wind along the panels.
 func (w Weather) atVehicle() (quantity.Speed, bool) {
 	wind, given := w.Wind.Get()
@@ -187,15 +181,35 @@ func (in Input) unknown() []string {
 	miss(!in.Heading.Given(), "heading: which sides stand in the sun")
 	miss(!w.Low.Given() || !w.High.Given(), "low and high of the day: how warm the air and the panels are")
 	miss(!w.DewPoint.Given() && !w.Humidity.Given(), "humidity: how fast water dries")
-	miss(!w.DewPoint.Given() && w.Humidity.Given() && !w.HumidityAt.Given(), "hour of the humidity: how much water the air holds")
+	miss(!w.DewPoint.Given() && w.Humidity.Given() && !w.HumidityAt.Given(), "hour of the humidity: taken as the mean of the day")
 	miss(!w.Wind.Given(), "wind: how fast water dries")
-	miss(!w.Cloud.Given(), "cloud: taken as clear, which dries soonest by day")
-	miss(!in.Coverage.Given(), "coverage rate: how big a section may be")
+	miss(w.Sky == "", "sky: taken as clear, which dries soonest by day")
+	miss(!in.Elevation.Given(), "elevation: taken as the level of the sea")
 	miss(len(in.Faces) == 0, "faces: what is to be washed")
-	for _, f := range in.Faces {
-		miss(!f.Area.Given(), fmt.Sprintf("area of the %s: how long it takes", f.Side))
-		miss(!f.Film.Given(), fmt.Sprintf("film on the %s: how much water is to dry", f.Side))
-		miss(!f.Colour.Given(), fmt.Sprintf("colour of the %s: how hot it gets in the sun", f.Side))
+	return append(words, in.unknownFaces()...)
+}
+
+func (in Input) unknownFaces() []string {
+	var words []string
+	each := func(what, why string, given func(Face) bool) {
+		var sides []string
+		for _, f := range in.Faces {
+			if !given(f) {
+				sides = append(sides, string(f.Side))
+			}
+		}
+		switch {
+		case len(sides) == 0:
+		case len(sides) == len(in.Faces):
+			words = append(words, what+": "+why)
+		default:
+			words = append(words, what+" of the "+strings.Join(sides, ", ")+": "+why)
+		}
 	}
+	each("area", "how long it takes", func(f Face) bool { return f.Area.Given() })
+	each("film", "how much water is to dry", func(f Face) bool { return f.Film.Given() })
+	each("colour", "how hot it gets in the sun", func(f Face) bool { return f.Colour != "" })
+	each("coverage rate", "how big a section may be", func(f Face) bool { return f.Pace.Given() })
+	each("time for a face", "when its turn is over", func(f Face) bool { return f.Rinse.Given() && f.Work.Given() })
 	return words
 }

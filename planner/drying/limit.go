@@ -32,13 +32,13 @@ func (in Input) limits(steps []Moment) []Limit {
 		Values: []quantity.Value{quantity.ValueOf(freezingPoint)},
 	})
 	for i, face := range in.Faces {
-		out = append(out, stretches(steps, func(m Moment) bool { return hot(m.Faces[i]) }, face.Side, tag.Note{
+		out = append(out, stretches(steps, func(m *Moment) bool { return hot(&m.Faces[i]) }, face.Side, tag.Note{
 			Code: "hot-panel", Format: "the " + string(face.Side) + " is over %s when dry: too hot to wash; wait for shade or cool it with plain water first",
 			Values: []quantity.Value{quantity.ValueOf(hotPanel)},
 		})...)
 	}
 	if limit, given := in.TankLimit.Get(); given {
-		out = append(out, stretches(steps, func(m Moment) bool { return m.Air.Given() && m.Air.Or(0) > limit }, "", tag.Note{
+		out = append(out, stretches(steps, func(m *Moment) bool { return m.Air.Given() && m.Air.Or(0) > limit }, "", tag.Note{
 			Code: "hot-tank", Format: "the air is over the resin tank's limit of %s, and a tank in the sun is warmer still: keep it in the shade and run water through it",
 			Values: []quantity.Value{quantity.ValueOf(limit)},
 		})...)
@@ -48,28 +48,28 @@ func (in Input) limits(steps []Moment) []Limit {
 
 // freezing counts a panel only while there is light to work by: at night a
 // clear sky takes it below the air, and nobody washes.
-func freezing(m Moment) bool {
+func freezing(m *Moment) bool {
 	if m.Air.Given() && m.Air.Or(0) <= freezingPoint {
 		return true
 	}
-	for _, f := range m.Faces {
-		if m.Light && f.Wet.Given() && f.Wet.Or(0) <= freezingPoint {
+	for i := range m.Faces {
+		if f := &m.Faces[i]; m.Light && f.Wet.Given() && f.Wet.Or(0) <= freezingPoint {
 			return true
 		}
 	}
 	return false
 }
 
-func hot(f FaceMoment) bool { return f.Dry.Given() && f.Dry.Or(0) > hotPanel }
+func hot(f *FaceMoment) bool { return f.Dry.Given() && f.Dry.Or(0) > hotPanel }
 
-func stretches(steps []Moment, holds func(Moment) bool, side model.Side, note tag.Note) []Limit {
+func stretches(steps []Moment, holds func(*Moment) bool, side model.Side, note tag.Note) []Limit {
 	var out []Limit
 	for i := 0; i < len(steps); i++ {
-		if !holds(steps[i]) {
+		if !holds(&steps[i]) {
 			continue
 		}
 		start := i
-		for i+1 < len(steps) && holds(steps[i+1]) {
+		for i+1 < len(steps) && holds(&steps[i+1]) {
 			i++
 		}
 		out = append(out, Limit{From: steps[start].At, To: steps[i].At, Side: side, Note: note})

@@ -1,24 +1,11 @@
 package drying
 
 import (
-	"sort"
+	"slices"
 	"time"
 
 	"washeve/model"
 )
-
-// Order is the recommended order of the faces for a start at an hour.
-type Order struct {
-	At    time.Time
-	Label string
-	Turns []Turn
-}
-
-// Turn is one face and the reason for its place.
-type Turn struct {
-	Side model.Side
-	Why  string
-}
 
 // Sunlit is a stretch of the day in which the beam reaches a face, by steps.
 type Sunlit struct {
@@ -26,73 +13,92 @@ type Sunlit struct {
 	From, To time.Time // the first step with sun, the first without
 }
 
-// ordersOf makes an order for each full hour with light.
+// rank is the place of a face in the order for a start at a step.
 //
 // The roof comes first, since what runs off it wets the sides again (PRACTICE).
 // Then the faces in the shade, that whose sun comes soonest ahead of the
 // others; then those in the sun, that which keeps its sun longest ahead of those
 // it will leave sooner, so that each is done in the shade if waiting can do it.
-func ordersOf(steps []Moment) []Order {
-	var out []Order
-	for i := range steps {
-		if steps[i].Light && steps[i].FullHour {
-			out = append(out, orderAt(steps, i))
+type rank struct {
+	face  int // in the input
+	group group
+	spell spell
+}
+
+// group is what comes first in the order.
+type group int
+
+const (
+	onTop group = iota
+	inShade
+	inSun
+)
+
+// spell is how long sun or shade stay on a face, seen from a step.
+type spell struct {
+	end int    // first step at which it has changed, or the number of steps
+	why string // in words
+}
+
+// spells gives the spell of each face at each step.
+func spells(steps []Moment) [][]spell {
+	out := make([][]spell, len(steps))
+	faces := len(steps[0].Faces)
+	flat := make([]spell, len(steps)*faces)
+	for i := len(steps) - 1; i >= 0; i-- {
+		out[i] = flat[i*faces : (i+1)*faces]
+		for f := range out[i] {
+			if i+1 < len(steps) && steps[i+1].Faces[f].Sunlit == steps[i].Faces[f].Sunlit {
+				out[i][f] = out[i+1][f]
+				continue
+			}
+			out[i][f] = spell{end: i + 1, why: spellWords(steps, i, f)}
 		}
 	}
 	return out
 }
 
-type rank struct {
-	turn  Turn
-	group int // 0 roof, 1 shade, 2 sun
-	steps int // to the next change of sun and shade
-}
-
-func orderAt(steps []Moment, i int) Order {
-	var ranks []rank
-	for f, face := range steps[i].Faces {
-		if face.Known {
-			ranks = append(ranks, rankOf(steps, i, f))
-		}
-	}
-	sort.SliceStable(ranks, func(a, b int) bool {
-		x, y := ranks[a], ranks[b]
-		switch {
-		case x.group != y.group:
-			return x.group < y.group
-		case x.group == 2:
-			return x.steps > y.steps
-		}
-		return x.steps < y.steps
-	})
-	order := Order{At: steps[i].At, Label: steps[i].Label}
-	for _, r := range ranks {
-		order.Turns = append(order.Turns, r.turn)
-	}
-	return order
-}
-
-func rankOf(steps []Moment, i, f int) rank {
-	face := &steps[i].Faces[f]
-	change := i
-	for change < len(steps) && steps[change].Faces[f].Sunlit == face.Sunlit {
-		change++
-	}
-	r := rank{turn: Turn{Side: face.Side}, steps: change - i}
-	changes := change < len(steps)
-	switch {
+// spellWords are the words for a spell whose last step is i.
+func spellWords(steps []Moment, i, f int) string {
+	words := "in the shade"
+	switch face := &steps[i].Faces[f]; {
 	case face.Side == model.Roof:
-		r.group, r.turn.Why = 0, "what runs off it wets the sides again"
-	case !face.Sunlit && changes:
-		r.group, r.turn.Why = 1, "in the shade until "+steps[change].Label
-	case !face.Sunlit:
-		r.group, r.turn.Why = 1, "in the shade for the rest of the day"
-	case changes:
-		r.group, r.turn.Why = 2, "in the sun until "+steps[change].Label
-	default:
-		r.group, r.turn.Why = 2, "in the sun for the rest of the day"
+		return "what runs off it wets the sides again"
+	case face.Sunlit:
+		words = "in the sun"
 	}
-	return r
+	if i+1 == len(steps) {
+		return words + " for the rest of the day"
+	}
+	return words + " until " + steps[i+1].Label
+}
+
+// ranked lists the faces, into ranks, in the order for a start at a moment with
+// these spells. Faces of which sun and shade are not known are left out.
+func ranked(ranks []rank, m *Moment, now []spell) []rank {
+	for f := range m.Faces {
+		face := &m.Faces[f]
+		r := rank{face: f, group: inShade, spell: now[f]}
+		switch {
+		case face.Side == model.Roof:
+			r.group = onTop
+		case face.Sunlit:
+			r.group = inSun
+		}
+		if face.Known {
+			ranks = append(ranks, r)
+		}
+	}
+	slices.SortStableFunc(ranks, func(a, b rank) int {
+		switch {
+		case a.group != b.group:
+			return int(a.group - b.group)
+		case a.group == inSun:
+			return b.spell.end - a.spell.end
+		}
+		return a.spell.end - b.spell.end
+	})
+	return ranks
 }
 
 func sunlitOf(steps []Moment) []Sunlit {

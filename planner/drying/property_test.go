@@ -11,22 +11,19 @@ import (
 	"washeve/model"
 	"washeve/model/quantity"
 	"washeve/planner/drying"
-	"washeve/planner/drying/heading"
-	"washeve/planner/drying/panel"
-	"washeve/planner/drying/sky"
 )
 
 func anyInput(t *rapid.T) drying.Input {
 	in := coach()
 	in.Date = model.Date{Year: 2026, Month: time.Month(rapid.IntRange(1, 12).Draw(t, "month")), Day: rapid.IntRange(1, 28).Draw(t, "day")}
 	in.Place.Latitude = quantity.Angle(rapid.Float64Range(-70, 70).Draw(t, "latitude")) * deg
-	in.Heading = quantity.Some(heading.Of(quantity.Angle(rapid.Float64Range(0, 360).Draw(t, "heading")) * deg))
+	in.Heading = quantity.Some(model.HeadingOf(quantity.Angle(rapid.Float64Range(0, 360).Draw(t, "heading")) * deg))
 	low := rapid.Float64Range(2, 28).Draw(t, "low")
 	in.Weather.Low, in.Weather.High = quantity.Some(quantity.Celsius(low)), quantity.Some(quantity.Celsius(low+rapid.Float64Range(0, 18).Draw(t, "swing")))
 	in.Weather.DewPoint = quantity.Some(quantity.Celsius(low - rapid.Float64Range(0, 15).Draw(t, "dry")))
 	in.Weather.Wind = quantity.Some(quantity.Speed(rapid.Float64Range(0, 12).Draw(t, "wind")))
-	in.Weather.Cloud = quantity.Some(rapid.SampledFrom(sky.Clouds()).Draw(t, "cloud"))
-	in.Coverage = quantity.Some(quantity.Coverage(rapid.Float64Range(2, 300).Draw(t, "pace")) * quantity.SquareFootPerMinute)
+	in.Weather.Sky = rapid.SampledFrom(model.Skies()).Draw(t, "sky")
+	atPace(in, quantity.Coverage(rapid.Float64Range(2, 300).Draw(t, "pace"))*quantity.SquareFootPerMinute)
 	return in
 }
 
@@ -42,7 +39,7 @@ func each(a, b drying.Forecast, f func(x, y drying.FaceMoment)) {
 func TestASectionNeverTakesLongerThanItsFilmLasts(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		in := anyInput(t)
-		pace := in.Coverage.Or(0)
+		pace := in.Faces[0].Pace.Or(0)
 		f := day(t, in)
 		each(f, f, func(x, _ drying.FaceMoment) {
 			require.LessOrEqual(t, float64(pace.Time(x.Section.Or(0))), float64(x.Dries.Or(0))*(1+1e-9))
@@ -56,7 +53,7 @@ func TestADarkerColourNeverDriesSlower(t *testing.T) {
 		in := anyInput(t)
 		dark := day(t, in)
 		for i := range in.Faces {
-			in.Faces[i].Colour = quantity.Some(panel.White)
+			in.Faces[i].Colour = model.White
 		}
 		each(dark, day(t, in), func(x, y drying.FaceMoment) {
 			require.LessOrEqual(t, float64(x.Dries.Or(0)), float64(y.Dries.Or(0))*1.001)
@@ -71,7 +68,7 @@ func TestShadeNeverHurriesASunnyFace(t *testing.T) {
 		in := anyInput(t)
 		open := day(t, in)
 		for _, f := range in.Faces {
-			in.Shades = append(in.Shades, drying.Shade{Side: f.Side})
+			in.Shades = append(in.Shades, model.Shade{Side: f.Side})
 		}
 		each(open, day(t, in), func(x, y drying.FaceMoment) {
 			require.False(t, y.Sunlit)
@@ -88,7 +85,7 @@ func TestTheHalfTurnSwapsTheSides(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		in := anyInput(t)
 		there := day(t, in)
-		in.Heading = quantity.Some(heading.Of(in.Heading.Or(0).Angle() + 180*deg))
+		in.Heading = quantity.Some(model.HeadingOf(in.Heading.Or(0).Angle() + 180*deg))
 		back := day(t, in)
 		for i, m := range there.Steps {
 			for _, x := range m.Faces {
@@ -99,8 +96,7 @@ func TestTheHalfTurnSwapsTheSides(t *testing.T) {
 	})
 }
 
-// In a window every face can be done whole, and a job that starts in time ends
-// in it.
+// In a window every face can be rinsed whole.
 func TestWindowsKeepTheirPromise(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		f := day(t, anyInput(t))
@@ -114,8 +110,27 @@ func TestWindowsKeepTheirPromise(t *testing.T) {
 				}
 			}
 		}
-		for _, o := range f.Orders {
-			require.Len(t, o.Turns, 5)
+	})
+}
+
+// A start shows the worst of each face's turn, and an easy one hurries nobody.
+func TestStartsKeepTheirPromise(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		in := anyInput(t)
+		pace := in.Faces[0].Pace.Or(0)
+		f := day(t, in)
+		for _, s := range f.Starts {
+			require.Len(t, s.Turns, 5)
+			require.Equal(t, s.Easy, s.Why == "")
+			for _, turn := range s.Turns {
+				require.False(t, s.Easy && turn.Hurries)
+				require.LessOrEqual(t, float64(pace.Time(turn.Section.Or(0))), float64(turn.Dries.Or(0))*(1+1e-9))
+				for _, m := range f.Steps {
+					if now, _ := m.Face(turn.Side); !m.At.Before(turn.From) && !m.At.After(turn.To) {
+						require.LessOrEqual(t, turn.Dries.Or(0), now.Dries.Or(0))
+					}
+				}
+			}
 		}
 	})
 }

@@ -74,3 +74,39 @@ func BenchmarkLoad(b *testing.B) {
 		})
 	}
 }
+
+func BenchmarkAppend(b *testing.B) {
+	for _, n := range []int{0, 6000, 100000} {
+		b.Run(fmt.Sprintf("entries=%d", n), func(b *testing.B) {
+			path := filepath.Join(b.TempDir(), "log.toml")
+			require.NoError(b, os.WriteFile(path, []byte(textOf(manyEntries(b, n))), 0o600))
+			e := sample(b, "one")
+			for b.Loop() {
+				if _, err := Open(path).Append(e); err != nil {
+					b.Fatal(err)
+				}
+			}
+		})
+	}
+}
+
+// A log of which every entry was touched by a person goes through the library.
+func BenchmarkLoadForeign(b *testing.B) {
+	text := strings.ReplaceAll(textOf(manyEntries(b, 6000)), "kind = ", "kind  = ")
+	path := filepath.Join(b.TempDir(), "log.toml")
+	require.NoError(b, os.WriteFile(path, []byte(text), 0o600))
+	for b.Loop() {
+		if log, _ := Open(path).Load(); len(log) != 6000 {
+			b.Fatal(len(log))
+		}
+	}
+}
+
+func BenchmarkEffective(b *testing.B) {
+	log := model.NewLog(append(manyEntries(b, 6000), made(b, model.CorrectionKind, "c", "2030-01-01T00:00:00Z", map[string]string{"of": "x", "strike": "yes"})))
+	for b.Loop() {
+		if len(log.Effective()) != 6000 {
+			b.Fatal("lost")
+		}
+	}
+}

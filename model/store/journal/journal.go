@@ -95,7 +95,7 @@ func scanText(file, text string) *scanner {
 		s.torn = false // who knows what a newer program writes
 		return s
 	}
-	s.entries()
+	s.entriesInParts(partsFor(s.text))
 	return s
 }
 

@@ -33,7 +33,7 @@ func newScanner(file, text string) *scanner {
 // entries reads blocks up to the end.
 func (s *scanner) entries() {
 	const usual = 180 // bytes a block, to begin with the right size
-	s.found = make([]model.Entry, 0, len(s.text)/usual+1)
+	s.found = make([]model.Entry, 0, (len(s.text)-s.at)/usual+1)
 	s.spans = make([]span, 0, cap(s.found))
 	for s.at < len(s.text) {
 		start, line := s.at, s.line
@@ -91,7 +91,7 @@ func (s *scanner) quick() (e model.Entry, end int, ok bool) {
 		end = s.at
 		complete = complete || key == idKey
 	}
-	if !complete || len(s.reader.Faults()) > 0 {
+	if !complete || s.at < len(s.text) && !isStart(s.text[s.at:]) || len(s.reader.Faults()) > 0 {
 		return e, 0, false
 	}
 	return s.reader.Entry(), end, true

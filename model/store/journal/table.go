@@ -123,6 +123,11 @@ func separator(r *bufio.Reader) rune {
 
 // head reads the names of the columns, and tells whether to go on.
 func (t *table) head(names []string) bool {
+	const most = 500
+	if len(names) > most {
+		t.add(Error, 1, "", fmt.Sprintf("has %d columns; is this the right file?", len(names)))
+		return false
+	}
 	known := readable()
 	t.columns = make([]column, len(names))
 	seen := map[string]string{}
@@ -130,7 +135,7 @@ func (t *table) head(names []string) bool {
 		name = strings.ToLower(strings.TrimSpace(name))
 		at := slices.IndexFunc(known, func(c column) bool { return c.name == name })
 		if at < 0 {
-			t.unknown(name)
+			t.unknown(name, known)
 			continue
 		}
 		t.columns[i] = known[at]
@@ -147,10 +152,10 @@ func (t *table) head(names []string) bool {
 	return !HasErrors(t.all)
 }
 
-func (t *table) unknown(name string) {
-	var names []string
-	for _, c := range readable() {
-		names = append(names, c.name)
+func (t *table) unknown(name string, known []column) {
+	names := make([]string, len(known))
+	for i, c := range known {
+		names[i] = c.name
 	}
 	if hint := meant(name, names); hint != "" {
 		t.add(Error, 1, name, "is no column of the log"+hint)

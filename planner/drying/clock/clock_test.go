@@ -63,14 +63,14 @@ func TestHourThatComesTwice(t *testing.T) {
 	hours := d.Hours()
 	assert.Equal(t, "01:00 CDT", hours[1].Label)
 	assert.Equal(t, "01:00 CST", hours[2].Label)
-	both, err := d.At(clock.TimeOfDay{Hour: 1, Minute: 30})
+	both, err := d.At(model.TimeOfDay{Hour: 1, Minute: 30})
 	require.NoError(t, err)
 	require.Len(t, both, 2)
 	assert.Equal(t, time.Hour, both[1].Sub(both[0]))
 }
 
 func TestHourThatDoesNotExist(t *testing.T) {
-	_, err := day(t, "2026-03-08", "America/Chicago").At(clock.TimeOfDay{Hour: 2, Minute: 30})
+	_, err := day(t, "2026-03-08", "America/Chicago").At(model.TimeOfDay{Hour: 2, Minute: 30})
 	assert.ErrorContains(t, err, "02:30 does not exist on 2026-03-08 in America/Chicago")
 }
 
@@ -126,7 +126,7 @@ func TestDaysFollowOneAnother(t *testing.T) {
 		require.True(t, today.End().Equal(tomorrow.Start()))
 		for _, at := range today.Every(15 * quantity.Minute) {
 			require.Equal(t, noon.Day(), at.Day())
-			found, err := today.At(clock.TimeOfDayAt(at))
+			found, err := today.At(model.TimeOfDayAt(at))
 			require.NoError(t, err)
 			require.NotEmpty(t, found)
 		}
@@ -136,34 +136,4 @@ func TestDaysFollowOneAnother(t *testing.T) {
 func TestEveryOfNothing(t *testing.T) {
 	assert.Len(t, day(t, "2026-06-12", "UTC").Every(0), 1)
 	assert.Len(t, day(t, "2026-06-12", "UTC").Every(15*quantity.Minute), 96)
-}
-
-func TestParseTimeOfDay(t *testing.T) {
-	for text, want := range map[string]string{
-		"7:30": "07:30", "07:30": "07:30", "7:30 pm": "19:30", "7 AM": "07:00", "12 am": "00:00",
-		"12:15pm": "12:15", "noon": "12:00", "Midnight": "00:00", "23:59": "23:59",
-	} {
-		got, err := clock.ParseTimeOfDay(text)
-		require.NoError(t, err, text)
-		assert.Equal(t, want, got.String(), text)
-	}
-	for _, text := range []string{"", "7", "25:00", "7:60", "13 pm", "0 am", "7:3", "a:30", "-1:30", "7:30:00", "1234:00"} {
-		_, err := clock.ParseTimeOfDay(text)
-		assert.Error(t, err, text)
-	}
-}
-
-func FuzzParseTimeOfDay(f *testing.F) {
-	for _, seed := range []string{"7:30", "12 am", "noon", ":", "9:5pm", "\x00"} {
-		f.Add(seed)
-	}
-	f.Fuzz(func(t *testing.T, text string) {
-		got, err := clock.ParseTimeOfDay(text)
-		if err != nil {
-			return
-		}
-		again, err := clock.ParseTimeOfDay(got.String())
-		require.NoError(t, err)
-		require.Equal(t, got, again)
-	})
 }

@@ -150,7 +150,7 @@ func (d Day) Hours() []Hour {
 // the clock shows it twice on this day.
 func (d Day) Label(at time.Time) string {
 	local := at.In(d.Zone)
-	shown := TimeOfDay{local.Hour(), local.Minute()}
+	shown := model.TimeOfDayAt(local)
 	if len(d.spans) > 1 && len(d.instants(shown)) > 1 {
 		return local.Format("15:04 MST")
 	}
@@ -170,7 +170,7 @@ func (d Day) Word() string {
 
 // At finds the instants at which the clock shows t on this day: one, or two
 // where it comes twice. Where the clock skips t the error says so.
-func (d Day) At(t TimeOfDay) ([]time.Time, error) {
+func (d Day) At(t model.TimeOfDay) ([]time.Time, error) {
 	found := d.instants(t)
 	if len(found) == 0 {
 		return nil, fmt.Errorf("%s does not exist on %s in %s: the clocks skip it; take an earlier or later time", t, d.Date, d.Zone)
@@ -178,7 +178,7 @@ func (d Day) At(t TimeOfDay) ([]time.Time, error) {
 	return found, nil
 }
 
-func (d Day) instants(t TimeOfDay) []time.Time {
+func (d Day) instants(t model.TimeOfDay) []time.Time {
 	var found []time.Time
 	for _, s := range d.spans {
 		at := s.midnight.Add(time.Duration(t.Hour)*time.Hour + time.Duration(t.Minute)*time.Minute)

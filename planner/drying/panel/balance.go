@@ -52,11 +52,12 @@ func Convection(wind quantity.Speed) quantity.HeatTransfer {
 // Surroundings is what all panels of a moment share.
 type Surroundings struct {
 	air      air.State
-	transfer float64 // W/(m2 K)
-	vapour   float64 // kg/(m2 s) per unit of humidity ratio
-	ratio    float64 // humidity ratio of the air
-	black    float64 // W/m2 from a black body as warm as the air
-	sky      float64 // emissivity of the sky
+	transfer float64              // W/(m2 K)
+	vapour   float64              // kg/(m2 s) per unit of humidity ratio
+	ratio    float64              // humidity ratio of the air
+	black    float64              // W/m2 from a black body as warm as the air
+	sky      float64              // emissivity of the sky
+	wetBulb  quantity.Temperature // near it the wet panel is looked for
 }
 
 // Around makes the surroundings from the air, the wind along the panels, and
@@ -77,8 +78,12 @@ func Around(a air.State, wind quantity.Speed, sky quantity.Fraction) Surrounding
 		ratio:    float64(a.HumidityRatio()),
 		black:    stefanBoltzmann * math.Pow(float64(a.Temperature()), 4),
 		sky:      float64(sky),
+		wetBulb:  a.WetBulb(),
 	}
 }
+
+// WetBulb is that of the air.
+func (s Surroundings) WetBulb() quantity.Temperature { return s.wetBulb }
 
 // Load is what one panel gets.
 type Load struct {
@@ -129,7 +134,7 @@ type Wet struct {
 func (s Surroundings) Wet(l Load) Wet {
 	dry := s.Dry(l)
 	low, high := float64(min(dry, s.air.DewPoint())), float64(max(dry, s.air.DewPoint()))
-	t := max(low, min(high, float64(s.air.Temperature())))
+	t := max(low, min(high, float64(s.wetBulb)))
 	for range 60 {
 		w := s.wetAt(l, t)
 		if w.heat > 0 {

@@ -8,6 +8,7 @@ import (
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
 
+	"washeve/model"
 	"washeve/model/quantity"
 	"washeve/planner/drying/sun"
 )
@@ -51,21 +52,21 @@ func TestAirMass(t *testing.T) {
 
 func TestNightIsDark(t *testing.T) {
 	assert.Zero(t, FromClear(standing(-2), 0).Global())
-	assert.Zero(t, FromClear(standing(-90), 0).Under(Broken).Global())
+	assert.Zero(t, FromClear(standing(-90), 0).Under(model.BrokenClouds).Global())
 }
 
 // Kasten and Czeplak (1980): overcast leaves a quarter, all of it diffuse.
 func TestCloud(t *testing.T) {
 	clear := FromClear(standing(50), 0)
-	same := clear.Under(Clear)
+	same := clear.Under(model.ClearSky)
 	assert.InDelta(t, float64(clear.Beam), float64(same.Beam), 1e-9)
 	assert.InDelta(t, float64(clear.Diffuse), float64(same.Diffuse), 1e-9)
-	dark := clear.Under(Overcast)
+	dark := clear.Under(model.Overcast)
 	assert.InDelta(t, 0.25*float64(clear.Global()), float64(dark.Global()), 1e-9)
 	assert.Zero(t, dark.Beam)
-	for i, cloud := range Clouds()[1:] {
-		assert.Less(t, clear.Under(cloud).Global(), clear.Under(Clouds()[i]).Global(), cloud)
-		assert.Less(t, clear.Under(cloud).Beam, clear.Under(Clouds()[i]).Beam, cloud)
+	for i, cloud := range model.Skies()[1:] {
+		assert.Less(t, clear.Under(cloud).Global(), clear.Under(model.Skies()[i]).Global(), cloud)
+		assert.Less(t, clear.Under(cloud).Beam, clear.Under(model.Skies()[i]).Beam, cloud)
 	}
 }
 
@@ -73,29 +74,11 @@ func TestCloud(t *testing.T) {
 // simulation support list: air 20 C, dew point 10 C, clear: 0.815, 340.6 W/m2
 // of a black body's 418.
 func TestEmissivity(t *testing.T) {
-	got := float64(Emissivity(quantity.Temperature(283), Clear))
+	got := float64(Emissivity(quantity.Temperature(283), model.ClearSky))
 	assert.InDelta(t, 0.815, got, 0.001)
 	assert.InDelta(t, 340.6, got*5.6697e-8*math.Pow(293, 4), 0.6)
-	assert.Greater(t, Emissivity(quantity.Temperature(283), Overcast), Emissivity(quantity.Temperature(283), Few))
-	assert.LessOrEqual(t, float64(Emissivity(quantity.Temperature(303), Overcast)), 1.0)
-}
-
-func TestParseCloud(t *testing.T) {
-	got, err := ParseCloud(" Broken ")
-	require.NoError(t, err)
-	assert.Equal(t, Broken, got)
-	_, err = ParseCloud("sunny")
-	assert.ErrorContains(t, err, "clear, few, scattered, broken, overcast")
-}
-
-func FuzzParseCloud(f *testing.F) {
-	f.Add("clear")
-	f.Add("OVERCAST ")
-	f.Fuzz(func(t *testing.T, text string) {
-		if cloud, err := ParseCloud(text); err == nil {
-			require.Contains(t, Clouds(), cloud)
-		}
-	})
+	assert.Greater(t, Emissivity(quantity.Temperature(283), model.Overcast), Emissivity(quantity.Temperature(283), model.FewClouds))
+	assert.LessOrEqual(t, float64(Emissivity(quantity.Temperature(303), model.Overcast)), 1.0)
 }
 
 // On a level face in the open, all parts make up the global light.
@@ -103,7 +86,7 @@ func TestLevelFaceGetsTheGlobalLight(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		altitude := rapid.Float64Range(0, 90).Draw(t, "altitude")
 		elevation := quantity.Length(rapid.Float64Range(0, 3500).Draw(t, "elevation"))
-		cloud := rapid.SampledFrom(Clouds()).Draw(t, "cloud")
+		cloud := rapid.SampledFrom(model.Skies()).Draw(t, "cloud")
 		light := FromClear(standing(altitude), elevation).Under(cloud)
 		share := light.On(quantity.Fraction(light.height), ViewOf(true, false), false)
 		require.InDelta(t, float64(light.Global()), float64(share.Total()), 1e-9)

@@ -1,7 +1,6 @@
-package clock
+package model
 
 import (
-	"fmt"
 	"strconv"
 	"strings"
 	"time"
@@ -15,13 +14,16 @@ type TimeOfDay struct {
 	Minute int // 0 to 59
 }
 
-// TimeExample shows how a time of day is written.
-const TimeExample = `"7:30", "7:30 pm" or "19:30"`
+// timeExample shows how a time of day is written.
+const timeExample = `"7:30", "7:30 pm" or "19:30"`
 
 // TimeOfDayAt is what the clock of the instant's zone shows.
 func TimeOfDayAt(at time.Time) TimeOfDay { return TimeOfDay{at.Hour(), at.Minute()} }
 
-func (t TimeOfDay) String() string { return fmt.Sprintf("%02d:%02d", t.Hour, t.Minute) }
+func (t TimeOfDay) String() string {
+	digit := func(v int) byte { return byte('0' + v%10) }
+	return string([]byte{digit(t.Hour / 10), digit(t.Hour), ':', digit(t.Minute / 10), digit(t.Minute)})
+}
 
 // Minutes since the clock showed 00:00.
 func (t TimeOfDay) Minutes() int { return 60*t.Hour + t.Minute }
@@ -30,7 +32,7 @@ func (t TimeOfDay) Minutes() int { return 60*t.Hour + t.Minute }
 // "midnight". Errors are of type [*quantity.ParseError].
 func ParseTimeOfDay(text string) (TimeOfDay, error) {
 	fail := func(reason string) (TimeOfDay, error) {
-		return TimeOfDay{}, &quantity.ParseError{What: "time of day", Text: text, Reason: reason, Example: TimeExample}
+		return TimeOfDay{}, &quantity.ParseError{What: "time of day", Text: text, Reason: reason, Example: timeExample}
 	}
 	rest := strings.ToLower(strings.Join(strings.Fields(text), " "))
 	switch rest {

@@ -1,0 +1,30 @@
+package main
+
+import (
+	"fmt"
+
+	"github.com/spf13/cobra"
+
+	"washeve/model/store"
+)
+
+func (p *program) initCommand() *cobra.Command {
+	return &cobra.Command{
+		Use:   "init",
+		Short: "Write a commented rig, places and wash to start from",
+		Args:  noArguments,
+		RunE: func(*cobra.Command, []string) error {
+			written, err := store.WriteExample(store.Locate(p.dir, p.env("WASHEVE_DIR")))
+			for _, path := range written {
+				fmt.Fprintf(p.out, "wrote %s\n", path)
+			}
+			if err != nil {
+				return err
+			}
+			if len(written) == 0 {
+				fmt.Fprintln(p.out, "Nothing written: the files are there already.")
+			}
+			return nil
+		},
+	}
+}

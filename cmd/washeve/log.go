@@ -1,0 +1,187 @@
+package main
+
+import (
+	"crypto/rand"
+	"fmt"
+	"path/filepath"
+	"strings"
+	"time"
+
+	"github.com/spf13/cobra"
+
+	"washeve/model"
+	"washeve/model/store"
+	"washeve/model/store/journal"
+)
+
+const logFile = "log.toml"
+
+func (p *program) logCommand() *cobra.Command {
+	c := &cobra.Command{
+		Use:   "log",
+		Short: "Write down what was done, and look at it",
+		Args:  noArguments,
+		RunE:  func(c *cobra.Command, _ []string) error { return c.Help() },
+	}
+	c.AddCommand(
+		p.logEntry(model.ReadingKind, "reading READING", "Write down what the pen showed"),
+		p.logEntry(model.WashKind, "wash", "Write down a wash"),
+		p.logEntry(model.ResinKind, "resin", "Write down a change of resin"),
+		p.logEntry(model.SaltKind, "salt", "Write down a regeneration of the softener"),
+		p.logList(), p.logStrike(), p.logMerge(), p.logExport(), p.logImport(),
+	)
+	return c
+}
+
+func (p *program) folder() string { return store.Locate(p.dir, p.env("WASHEVE_DIR")) }
+
+func (p *program) journal() *journal.Journal {
+	return journal.Open(filepath.Join(p.folder(), logFile))
+}
+
+// readLog gives the log of the data folder, its faults told.
+func (p *program) readLog() (model.Log, error) {
+	log, faults := p.journal().Load()
+	p.tellLog(faults)
+	if journal.HasErrors(faults) && len(log) == 0 {
+		return nil, wrongf("the log in %s cannot be used; mend the lines above, nothing was changed", p.folder())
+	}
+	return log, nil
+}
+
+func (p *program) tellLog(faults []journal.Fault) {
+	for _, f := range faults {
+		word := "error"
+		if f.Severity == journal.Notice {
+			word = "note"
+		}
+		fmt.Fprintf(p.errs, "%s: %s\n", word, f.Error())
+	}
+}
+
+// logEntry is the command that writes an entry of a kind. Its flags are what
+// can be stated of such an entry.
+func (p *program) logEntry(kind model.Kind, use, short string) *cobra.Command {
+	texts := map[string]*string{}
+	c := &cobra.Command{
+		Use: use, Short: short,
+		Args: func(_ *cobra.Command, args []string) error {
+			if most := strings.Count(use, " "); len(args) > most {
+				return wrongf("%q is one word too many; values go behind their flags, see washeve log %s --help", args[most], kind)
+			}
+			return nil
+		},
+		RunE: func(_ *cobra.Command, args []string) error {
+			if len(args) == 1 {
+				*texts["reading"] = args[0]
+			}
+			return p.writeEntry(kind, texts)
+		},
+	}
+	entry := model.Entry{Body: model.NewBody(kind)}
+	for _, f := range entry.Fields() {
+		if f.Key == "id" {
+			continue
+		}
+		help := f.Help + ", like " + f.Example
+		if len(f.Choices) > 0 {
+			help = f.Help + ": " + strings.Join(f.Choices, ", ")
+		}
+		texts[f.Key] = c.Flags().String(strings.ReplaceAll(f.Key, "_", "-"), "", help)
+	}
+	return c
+}
+
+// writeEntry makes an entry of the texts, fills in what goes without saying,
+// and appends it.
+func (p *program) writeEntry(kind model.Kind, texts map[string]*string) error {
+	lib, err := p.load()
+	if err != nil {
+		return err
+	}
+	entry := model.Entry{At: model.MomentOf(p.now()), Body: model.NewBody(kind)}
+	for _, f := range entry.Fields() {
+		text, ok := texts[f.Key]
+		if !ok || *text == "" {
+			continue
+		}
+		if err := f.Set(*text); err != nil {
+			return wrongf("--%s: %w", strings.ReplaceAll(f.Key, "_", "-"), err)
+		}
+	}
+	usual(entry.Body, lib.Rig.Defaults)
+	if err := p.complete(&entry, lib); err != nil {
+		return err
+	}
+	if entry.ID, err = model.NewID(entry.At, rand.Reader); err != nil {
+		return err
+	}
+	faults, err := p.journal().Append(entry)
+	p.tellLog(faults)
+	if err != nil {
+		return err
+	}
+	return p.wrote(entry)
+}
+
+// usual states what goes without saying: the rig's own defaults.
+func usual(body model.Body, d model.Defaults) {
+	word := func(at *string, fallback string) {
+		if *at == "" {
+			*at = fallback
+		}
+	}
+	switch b := body.(type) {
+	case *model.Sample:
+		if b.Point == "" {
+			b.Point = model.AfterBed
+		}
+		word(&b.Place, d.Place)
+		word(&b.Pen, d.Pen)
+		if b.Point == model.AfterBed {
+			word(&b.Bed, d.Bed)
+		}
+	case *model.WashDone:
+		word(&b.Place, d.Place)
+		word(&b.Vehicle, d.Vehicle)
+		word(&b.Bed, d.Bed)
+		word(&b.Softener, d.Softener)
+		word(&b.Sprayer, d.Sprayer)
+	case *model.Refill:
+		word(&b.Bed, d.Bed)
+	case *model.Regeneration:
+		word(&b.Softener, d.Softener)
+	}
+}
+
+// complete checks that nothing needed is missing. A reading after the bed must
+// say whether the standing water was out, since a first cup lies.
+func (p *program) complete(entry *model.Entry, lib library) error {
+	if s, ok := entry.Body.(*model.Sample); ok && s.Point == model.AfterBed && s.Flushed == "" {
+		flush := ""
+		if plan, err := p.makePlan(lib, model.Wash{Bed: s.Bed, Place: s.Place}); err == nil {
+			sys, err := p.system(lib.Rig)
+			if err != nil {
+				return err
+			}
+			flush = fmt.Sprintf(" Here that is %s, %.0f s.", volumeText(plan.Flush.Volume, sys), plan.Flush.Duration.Seconds())
+		}
+		return wrongf("was the standing water run out first?%s Say --flushed yes, or --flushed no for a first cup, which is kept and not used", flush)
+	}
+	faults := entry.Faults()
+	if len(faults) == 0 {
+		return nil
+	}
+	return wrongf("%s %s", faults[0].Key, faults[0].Problem)
+}
+
+func (p *program) wrote(entry model.Entry) error {
+	if p.json {
+		return p.printJSON(map[string]any{"format": 1, "written": entryJSON(model.Row{Entry: entry, Now: entry})})
+	}
+	fmt.Fprintf(p.out, "Written to the log: %s\n", entryLine(model.Row{Entry: entry, Now: entry}))
+	return nil
+}
+
+// now is the moment, by the clock that the program was given.
+func (p *program) now() time.Time { return p.clock() }

@@ -1,0 +1,238 @@
+package main
+
+import (
+	"crypto/rand"
+	"encoding/json"
+	"fmt"
+	"io"
+	"os"
+	"strings"
+
+	"github.com/spf13/cobra"
+
+	"washeve/model"
+	"washeve/model/quantity"
+	"washeve/model/store/journal"
+)
+
+func volumeText(v quantity.Volume, sys quantity.System) string { return quantity.Show(v, sys) }
+
+// logList prints the entries, the oldest first, struck and corrected ones
+// marked.
+func (p *program) logList() *cobra.Command {
+	var kind string
+	var last int
+	c := &cobra.Command{
+		Use: "list", Short: "List the entries of the log", Args: noArguments,
+		RunE: func(*cobra.Command, []string) error {
+			log, err := p.readLog()
+			if err != nil {
+				return err
+			}
+			var rows []model.Row
+			for _, row := range log.Rows() {
+				if kind == "" || string(row.Entry.Kind()) == kind {
+					rows = append(rows, row)
+				}
+			}
+			if last > 0 && len(rows) > last {
+				rows = rows[len(rows)-last:]
+			}
+			return p.listRows(rows)
+		},
+	}
+	c.Flags().StringVar(&kind, "kind", "", "only one kind: wash, stage, reading, resin, salt or correction")
+	c.Flags().IntVar(&last, "last", 0, "only the last so many")
+	return c
+}
+
+func (p *program) listRows(rows []model.Row) error {
+	if p.json {
+		all := make([]map[string]any, len(rows))
+		for i, row := range rows {
+			all[i] = entryJSON(row)
+		}
+		return p.printJSON(map[string]any{"format": 1, "entries": all})
+	}
+	if len(rows) == 0 {
+		fmt.Fprintln(p.out, "The log holds no such entry yet.")
+	}
+	for _, row := range rows {
+		fmt.Fprintln(p.out, entryLine(row))
+	}
+	return nil
+}
+
+// entryLine is one entry on one line.
+func entryLine(row model.Row) string {
+	e := row.Now
+	if e.Body == nil {
+		e = row.Entry
+	}
+	parts := []string{e.ID, e.At.String(), string(row.Entry.Kind())}
+	for _, f := range e.Fields() {
+		if f.Key != "id" && f.Key != "at" && f.Given() {
+			parts = append(parts, f.Label+" "+f.Text())
+		}
+	}
+	if row.Standing != "" && row.Standing != model.Counts {
+		parts = append(parts, "("+string(row.Standing)+")")
+	}
+	return strings.Join(parts, "  ")
+}
+
+// entryJSON is an entry as texts by key.
+func entryJSON(row model.Row) map[string]any {
+	e := row.Now
+	if e.Body == nil {
+		e = row.Entry
+	}
+	out := map[string]any{"kind": string(row.Entry.Kind())}
+	for _, f := range e.Fields() {
+		if f.Given() {
+			out[f.Key] = f.Text()
+		}
+	}
+	out["id"], out["at"] = e.ID, e.At.String()
+	if row.Standing != "" {
+		out["standing"] = string(row.Standing)
+	}
+	return out
+}
+
+func (p *program) printJSON(v any) error {
+	text, err := json.MarshalIndent(v, "", "  ")
+	if err != nil {
+		return err
+	}
+	fmt.Fprintf(p.out, "%s\n", text)
+	return nil
+}
+
+// logStrike takes an entry out of the count, by a later entry that says so.
+func (p *program) logStrike() *cobra.Command {
+	var note string
+	c := &cobra.Command{
+		Use: "strike ID", Short: "Strike an entry: it stays to be seen and no longer counts",
+		Args: oneArgument("the identifier of the entry, as log list shows it"),
+		RunE: func(_ *cobra.Command, args []string) error {
+			log, err := p.readLog()
+			if err != nil {
+				return err
+			}
+			struck, known := log.Find(args[0])
+			if !known {
+				return wrongf("no entry has the identifier %q; see washeve log list", args[0])
+			}
+			at := log.After(struck.ID, model.MomentOf(p.now()))
+			strike := model.Entry{At: at, Note: note, Body: &model.Correction{Of: struck.ID, Strike: model.Yes}}
+			if strike.ID, err = model.NewID(at, rand.Reader); err != nil {
+				return err
+			}
+			faults, err := p.journal().Append(strike)
+			p.tellLog(faults)
+			if err != nil {
+				return err
+			}
+			return p.wrote(strike)
+		},
+	}
+	c.Flags().StringVar(&note, "note", "", "why")
+	return c
+}
+
+func oneArgument(what string) cobra.PositionalArgs {
+	return func(_ *cobra.Command, args []string) error {
+		if len(args) != 1 {
+			return wrongf("name %s", what)
+		}
+		return nil
+	}
+}
+
+func (p *program) logMerge() *cobra.Command {
+	return &cobra.Command{
+		Use: "merge FILE", Short: "Add what another copy of the log holds and this one lacks",
+		Args: oneArgument("the other log.toml"),
+		RunE: func(_ *cobra.Command, args []string) error {
+			added, faults, err := p.journal().Merge(args[0])
+			p.tellLog(faults)
+			return p.added(added, args[0], err)
+		},
+	}
+}
+
+func (p *program) logImport() *cobra.Command {
+	return &cobra.Command{
+		Use: "import FILE.csv", Short: "Add the rows of a table; a bad row stops it all",
+		Args: oneArgument("the table to import"),
+		RunE: func(_ *cobra.Command, args []string) error {
+			file, err := os.Open(args[0])
+			if err != nil {
+				return wrong{err}
+			}
+			defer file.Close()
+			added, faults, err := p.journal().Import(file, args[0], p.now().Location())
+			p.tellLog(faults)
+			if journal.HasErrors(faults) {
+				return wrongf("%s has the faults above; mend these rows, nothing was imported", args[0])
+			}
+			return p.added(added, args[0], err)
+		},
+	}
+}
+
+func (p *program) added(n int, from string, err error) error {
+	if err != nil {
+		return err
+	}
+	if p.json {
+		return p.printJSON(map[string]any{"format": 1, "added": n})
+	}
+	fmt.Fprintf(p.out, "%d entries added from %s.\n", n, from)
+	return nil
+}
+
+func (p *program) logExport() *cobra.Command {
+	var format, file string
+	c := &cobra.Command{
+		Use: "export", Short: "Write the log as a table", Args: noArguments,
+		RunE: func(*cobra.Command, []string) error {
+			if format != "csv" {
+				return wrongf("the log is exported as csv; there is no format %q", format)
+			}
+			lib, err := p.load()
+			if err != nil {
+				return err
+			}
+			sys, err := p.system(lib.Rig)
+			if err != nil {
+				return err
+			}
+			log, err := p.readLog()
+			if err != nil {
+				return err
+			}
+			return p.into(file, func(w io.Writer) error { return journal.WriteCSV(w, log, sys) })
+		},
+	}
+	c.Flags().StringVar(&format, "format", "csv", "csv")
+	c.Flags().StringVarP(&file, "output", "o", "", "file to write (else the standard output)")
+	return c
+}
+
+// into writes to a file that is not there yet, or to the standard output.
+func (p *program) into(file string, write func(io.Writer) error) error {
+	if file == "" {
+		return write(p.out)
+	}
+	f, err := os.OpenFile(file, os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o600)
+	if err != nil {
+		return err
+	}
+	err = write(f)
+	if closing := f.Close(); err == nil {
+		err = closing
+	}
+	return err
+}

@@ -1,0 +1,10 @@
+// Command washeve plans a spot-free wash the evening before.
+package main
+
+import (
+	"os"
+
+	_ "time/tzdata" // the zones of the day, on machines that have none
+)
+
+func main() { os.Exit(run(os.Args[1:], terminal())) }

@@ -1,0 +1,84 @@
+package main
+
+import (
+	"context"
+	"errors"
+	"fmt"
+
+	"washeve/model"
+	"washeve/model/store"
+	"washeve/planner"
+	"washeve/ui"
+	"washeve/ui/plan"
+	"washeve/ui/theme"
+)
+
+// open runs the planner at a terminal, and prints the plan elsewhere.
+func (p *program) open(ctx context.Context) error {
+	lib, err := p.load()
+	if err != nil {
+		return err
+	}
+	wash, err := p.wash(lib, nil)
+	if err != nil {
+		return err
+	}
+	if !p.screen || p.plain || p.json || p.env("TERM") == "dumb" {
+		return p.print(lib, wash, false)
+	}
+	sys, err := p.system(lib.Rig)
+	if err != nil {
+		return err
+	}
+	k := &keeper{store: lib.keep}
+	if !lib.example && len(lib.Washes) > 0 {
+		k.file = lib.Washes[0].File
+	}
+	return ui.Run(ctx, ui.Options{
+		In: p.in, Out: p.out,
+		Options: plan.Options{
+			Rig: lib.Rig, Places: lib.Places, Wash: wash, Example: lib.example,
+			Keeper: k, Make: planner.Make, Theme: theme.Detect(p.out, p.plain), Units: sys,
+		},
+	})
+}
+
+// keeper puts the screen's work into the data folder.
+type keeper struct {
+	store *store.Store
+	file  string // of the wash, in the folder washes
+}
+
+// Save writes what has changed. The wash gets a file of its own the first time.
+func (k *keeper) Save(rig model.Rig, places model.Places, wash model.Wash) error {
+	if k.file == "" {
+		k.file = k.store.NewWashFile(wash.Name)
+	}
+	for _, save := range []func() error{
+		func() error { return k.store.SavePlaces(places) },
+		func() error { return k.store.SaveRig(rig) },
+		func() error { return k.store.SaveWash(k.file, wash) },
+	} {
+		if err := save(); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// Adopt writes the built-in example out as the user's own.
+func (k *keeper) Adopt() error {
+	written, err := store.WriteExample(k.store.Dir())
+	if err != nil {
+		return err
+	}
+	if len(written) == 0 {
+		return errors.New("the files are there already; leave and start again to work on them")
+	}
+	lib, faults := k.store.Load()
+	if store.HasErrors(faults) || len(lib.Washes) == 0 {
+		return fmt.Errorf("the example was written to %s but does not read well; run washeve check on its files", k.store.Dir())
+	}
+	k.file = lib.Washes[0].File
+	return nil
+}

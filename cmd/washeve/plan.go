@@ -1,0 +1,98 @@
+package main
+
+import (
+	"fmt"
+
+	"github.com/spf13/cobra"
+
+	"washeve/model"
+	"washeve/model/store"
+	"washeve/planner"
+	"washeve/ui/report"
+)
+
+func (p *program) planCommand() *cobra.Command {
+	var strict bool
+	c := &cobra.Command{
+		Use:   "plan [WASH.toml]",
+		Short: "Print the plan of a wash",
+		Long: `Print the plan of a wash: of the file named, else of the latest wash in the data
+folder, else of the usual stages with the first vehicle, bed and place.`,
+		Args: atMostOne,
+		RunE: func(_ *cobra.Command, args []string) error {
+			lib, err := p.load()
+			if err != nil {
+				return err
+			}
+			wash, err := p.wash(lib, args)
+			if err != nil {
+				return err
+			}
+			return p.print(lib, wash, strict)
+		},
+	}
+	c.Flags().BoolVar(&strict, "strict", false, "exit with 3 when the bed will not last")
+	return c
+}
+
+func atMostOne(_ *cobra.Command, args []string) error {
+	if len(args) > 1 {
+		return wrongf("one wash at a time: %d files were named", len(args))
+	}
+	return nil
+}
+
+// wash is the one named on the command line, else the latest.
+func (p *program) wash(lib library, args []string) (model.Wash, error) {
+	if len(args) == 0 {
+		if len(lib.Washes) == 0 {
+			return model.Wash{}, nil
+		}
+		return lib.Washes[0].Wash, nil
+	}
+	wash, faults := store.ReadWash(args[0], lib.Library)
+	p.tell(faults)
+	if store.HasErrors(faults) {
+		return wash, wrongf("%s has the faults above; mend these lines, nothing was changed", args[0])
+	}
+	return wash, nil
+}
+
+// makePlan plans a wash with what the log teaches.
+func (p *program) makePlan(lib library, wash model.Wash) (planner.Plan, error) {
+	log, err := p.readLog()
+	if err != nil {
+		return planner.Plan{}, err
+	}
+	memory := planner.Memory{Past: planner.Recall(log, lib.Rig, lib.Places)}
+	return memory.Make(lib.Rig, lib.Places, wash)
+}
+
+// print makes the plan and prints it.
+func (p *program) print(lib library, wash model.Wash, strict bool) error {
+	sys, err := p.system(lib.Rig)
+	if err != nil {
+		return err
+	}
+	plan, err := p.makePlan(lib, wash)
+	if err != nil {
+		return err
+	}
+	if p.json {
+		text, err := report.JSON(plan)
+		if err != nil {
+			return err
+		}
+		fmt.Fprintf(p.out, "%s\n", text)
+	} else {
+		if lib.example {
+			fmt.Fprintln(p.out, "There is no rig of yours yet: this is the built-in example. `washeve init` writes it out for you to change.")
+			fmt.Fprintln(p.out)
+		}
+		fmt.Fprint(p.out, report.Text(plan, sys, p.plain, p.columns))
+	}
+	if strict && plan.Verdict == planner.WillNotLast {
+		return told{shortBed}
+	}
+	return nil
+}

@@ -1,0 +1,133 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"runtime/debug"
+
+	"github.com/spf13/cobra"
+
+	"washeve/model"
+	"washeve/model/quantity"
+	"washeve/model/store"
+)
+
+// program is one run: its streams and the flags that every command takes.
+type program struct {
+	streams
+	dir   string
+	units string
+	json  bool
+	plain bool
+}
+
+// run is the whole program but for the end of the process.
+func run(args []string, s streams) int {
+	p := &program{streams: s}
+	root := p.root()
+	root.SetArgs(args)
+	root.SetIn(s.in)
+	root.SetOut(s.out)
+	root.SetErr(s.errs)
+	err := root.Execute()
+	if err != nil && err.Error() != "" {
+		fmt.Fprintf(s.errs, "%s: %s\n", toolsName, err)
+	}
+	return codeOf(err)
+}
+
+func (p *program) root() *cobra.Command {
+	root := &cobra.Command{
+		Use:   toolsName,
+		Short: "Plan a spot-free wash the evening before",
+		Long: `washeve plans a wash that ends in DI water: how much of it the wash takes, how
+fast it may run through the bed, and whether the bed will last.
+
+Without a command it opens the planner; where it is not at a terminal it prints
+the plan. Without a rig of your own it starts on a built-in example.`,
+		Version:       version(),
+		Args:          noArguments,
+		SilenceErrors: true,
+		SilenceUsage:  true,
+		RunE:          func(c *cobra.Command, _ []string) error { return p.open(c.Context()) },
+	}
+	root.SuggestionsMinimumDistance = 2
+	flags := root.PersistentFlags()
+	flags.StringVar(&p.dir, "dir", "", "data folder (else $WASHEVE_DIR, else the user's data home)")
+	flags.StringVar(&p.units, "units", "", "us or metric (else what the rig says, else us)")
+	flags.BoolVar(&p.json, "json", false, "print one JSON object and nothing else")
+	flags.BoolVar(&p.plain, "plain", false, "no colour and no drawing characters")
+	root.SetFlagErrorFunc(func(_ *cobra.Command, err error) error {
+		return wrongf("%w; see washeve --help", err)
+	})
+	root.AddCommand(p.planCommand(), p.logCommand(), p.checkCommand(), p.initCommand())
+	return root
+}
+
+func noArguments(c *cobra.Command, args []string) error {
+	if len(args) == 0 {
+		return nil
+	}
+	hint := "see " + toolsName + " --help"
+	if near := c.SuggestionsFor(args[0]); len(near) > 0 {
+		hint = "did you mean " + near[0] + "?"
+	}
+	return wrongf("there is no command %q; %s", args[0], hint)
+}
+
+func version() string {
+	info, ok := debug.ReadBuildInfo()
+	if !ok || info.Main.Version == "" || info.Main.Version == "(devel)" {
+		return "unreleased"
+	}
+	return info.Main.Version
+}
+
+// library is what the data folder holds, or the built-in example where there is
+// no rig yet.
+type library struct {
+	store.Library
+	keep    *store.Store
+	example bool
+}
+
+// load reads the data folder. Faults are told on the error stream; errors among
+// them stop the run.
+func (p *program) load() (library, error) {
+	keep := store.Open(store.Locate(p.dir, p.env("WASHEVE_DIR")))
+	lib, faults := keep.Load()
+	p.tell(faults)
+	if store.HasErrors(faults) {
+		return library{}, wrongf("the files in %s have the faults above; mend these lines, nothing was changed", keep.Dir())
+	}
+	if !lib.HasRig && len(lib.Places) == 0 && len(lib.Washes) == 0 {
+		return library{Library: store.Example(), keep: keep, example: true}, nil
+	}
+	return library{Library: lib, keep: keep}, nil
+}
+
+func (p *program) tell(faults []store.Fault) {
+	for _, f := range faults {
+		word := "error"
+		if f.Severity == store.Notice {
+			word = "note"
+		}
+		fmt.Fprintf(p.errs, "%s: %s\n", word, f.Error())
+	}
+}
+
+// system is the units to show: the flag's, else the rig's.
+func (p *program) system(rig model.Rig) (quantity.System, error) {
+	text := p.units
+	if text == "" {
+		text = string(rig.Defaults.Units)
+	}
+	if text == "" {
+		return quantity.US, nil
+	}
+	sys, err := quantity.ParseSystem(text)
+	if err != nil {
+		return sys, wrong{errors.Join(err)}
+	}
+	return sys, nil
+}

@@ -1,0 +1,31 @@
+package main
+
+import (
+	"io"
+	"os"
+	"time"
+
+	"golang.org/x/term"
+)
+
+// streams is what the program is connected to. Tests hand in their own.
+type streams struct {
+	in      io.Reader
+	out     io.Writer
+	errs    io.Writer
+	screen  bool // both ends are a terminal
+	columns int  // of the terminal, or a page's
+	env     func(string) string
+	clock   func() time.Time
+}
+
+const pageColumns = 80
+
+func terminal() streams {
+	s := streams{in: os.Stdin, out: os.Stdout, errs: os.Stderr, columns: pageColumns, env: os.Getenv, clock: time.Now}
+	s.screen = term.IsTerminal(int(os.Stdin.Fd())) && term.IsTerminal(int(os.Stdout.Fd()))
+	if w, _, err := term.GetSize(int(os.Stdout.Fd())); err == nil && w > 0 {
+		s.columns = min(w, 100)
+	}
+	return s
+}

@@ -1,0 +1,197 @@
+//go:build unix
+
+package main
+
+import (
+	"os"
+	"os/exec"
+	"strings"
+	"sync"
+	"syscall"
+	"testing"
+	"time"
+
+	"github.com/charmbracelet/x/vt"
+	"github.com/creack/pty"
+	"github.com/stretchr/testify/require"
+)
+
+// screen is the real program in a real pseudo-terminal, with a terminal
+// emulator that reads what it draws.
+type screen struct {
+	t    *testing.T
+	cmd  *exec.Cmd
+	pty  *os.File
+	emu  *vt.SafeEmulator
+	mu   sync.Mutex
+	news *sync.Cond
+	raw  strings.Builder
+	over bool
+}
+
+type setup struct {
+	width, height int
+	home          string
+	env           []string
+	args          []string
+}
+
+// start runs the program at a terminal.
+func start(t *testing.T, s setup) *screen {
+	t.Helper()
+	if s.width == 0 {
+		s.width, s.height = 80, 24
+	}
+	if s.home == "" {
+		s.home = t.TempDir()
+	}
+	self, err := os.Executable()
+	require.NoError(t, err)
+	c := exec.Command(self, s.args...)
+	c.Env = append([]string{asProgram + "=1", "HOME=" + s.home, "XDG_DATA_HOME=" + s.home + "/data", "PATH=" + os.Getenv("PATH"), "TERM=xterm-256color", "COLORTERM=truecolor"}, s.env...)
+	file, err := pty.StartWithSize(c, &pty.Winsize{Rows: uint16(s.height), Cols: uint16(s.width)})
+	require.NoError(t, err)
+	sc := &screen{t: t, cmd: c, pty: file, emu: vt.NewSafeEmulator(s.width, s.height)}
+	sc.news = sync.NewCond(&sc.mu)
+	go sc.read()
+	go sc.reply()
+	t.Cleanup(sc.kill)
+	return sc
+}
+
+func (s *screen) read() {
+	buffer := make([]byte, 8192)
+	for {
+		n, err := s.pty.Read(buffer)
+		s.mu.Lock()
+		if n > 0 {
+			_, _ = s.emu.Write(buffer[:n])
+			s.raw.Write(buffer[:n])
+		}
+		s.over = err != nil
+		s.news.Broadcast()
+		s.mu.Unlock()
+		if err != nil {
+			return
+		}
+	}
+}
+
+// reply sends the terminal's own answers, such as its colours, back.
+func (s *screen) reply() {
+	buffer := make([]byte, 1024)
+	for {
+		n, err := s.emu.Read(buffer)
+		if err != nil {
+			return
+		}
+		if _, err := s.pty.Write(buffer[:n]); err != nil {
+			return
+		}
+	}
+}
+
+// text is what a person sees, a line a row.
+func (s *screen) text() string {
+	var b strings.Builder
+	for y := range s.emu.Height() {
+		line := make([]string, 0, s.emu.Width())
+		for x := 0; x < s.emu.Width(); x++ {
+			cell := s.emu.CellAt(x, y)
+			if cell == nil || cell.Content == "" {
+				line = append(line, " ")
+				continue
+			}
+			line = append(line, cell.Content)
+			x += max(cell.Width-1, 0)
+		}
+		b.WriteString(strings.TrimRight(strings.Join(line, ""), " ") + "\n")
+	}
+	return b.String()
+}
+
+// sees waits until the screen holds every text.
+func (s *screen) sees(texts ...string) {
+	s.t.Helper()
+	s.await(func(shown string) bool {
+		for _, text := range texts {
+			if !strings.Contains(shown, text) {
+				return false
+			}
+		}
+		return true
+	}, "the screen should show "+strings.Join(texts, " and "))
+}
+
+// loses waits until the screen no longer holds a text.
+func (s *screen) loses(text string) {
+	s.t.Helper()
+	s.await(func(shown string) bool { return !strings.Contains(shown, text) }, "the screen should no longer show "+text)
+}
+
+const patience = 15 * time.Second
+
+func (s *screen) await(good func(string) bool, what string) {
+	s.t.Helper()
+	late := time.AfterFunc(patience, func() {
+		s.mu.Lock()
+		s.news.Broadcast()
+		s.mu.Unlock()
+	})
+	defer late.Stop()
+	end := time.Now().Add(patience)
+	s.mu.Lock()
+	defer s.mu.Unlock()
+	for !good(s.text()) {
+		if s.over || time.Now().After(end) {
+			s.t.Fatalf("%s; it shows:\n%s", what, s.text())
+		}
+		s.news.Wait()
+	}
+}
+
+// named keys, as a terminal sends them.
+var named = map[string]string{
+	"enter": "\r", "esc": "\x1b", "tab": "\t", "up": "\x1b[A", "down": "\x1b[B", "left": "\x1b[D", "right": "\x1b[C",
+	"backspace": "\x7f", "ctrl+u": "\x15", "ctrl+c": "\x03", "pgdown": "\x1b[6~", "pgup": "\x1b[5~", "space": " ",
+}
+
+// press sends keys by name, or text as it is.
+func (s *screen) press(keys ...string) {
+	s.t.Helper()
+	for _, k := range keys {
+		bytes, known := named[k]
+		if !known {
+			bytes = k
+		}
+		_, err := s.pty.WriteString(bytes)
+		require.NoError(s.t, err)
+	}
+}
+
+// resize changes the window.
+func (s *screen) resize(width, height int) {
+	s.emu.Resize(width, height)
+	require.NoError(s.t, pty.Setsize(s.pty, &pty.Winsize{Rows: uint16(height), Cols: uint16(width)}))
+}
+
+// ends waits for the program to end, and gives its exit code.
+func (s *screen) ends() int {
+	s.t.Helper()
+	done := make(chan struct{})
+	go func() { _ = s.cmd.Wait(); close(done) }()
+	select {
+	case <-done:
+		return s.cmd.ProcessState.ExitCode()
+	case <-time.After(patience):
+		s.t.Fatalf("the program should have ended; it shows:\n%s", s.text())
+		return -1
+	}
+}
+
+func (s *screen) kill() {
+	_ = s.cmd.Process.Signal(syscall.SIGKILL)
+	_, _ = s.cmd.Process.Wait()
+	_ = s.pty.Close()
+	_ = s.emu.Close()
+}

@@ -1,0 +1,185 @@
+package model
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"washeve/model/quantity"
+)
+
+func TestParseTimeOfDay(t *testing.T) {
+	for text, want := range map[string]string{
+		"7:30": "07:30", "07:30": "07:30", "7:30 pm": "19:30", "7 AM": "07:00", "12 am": "00:00",
+		"12:15pm": "12:15", "noon": "12:00", "Midnight": "00:00", "23:59": "23:59",
+	} {
+		got, err := ParseTimeOfDay(text)
+		require.NoError(t, err, text)
+		assert.Equal(t, want, got.String(), text)
+	}
+	for _, text := range []string{"", "7", "25:00", "7:60", "13 pm", "0 am", "7:3", "a:30", "-1:30", "7:30:00", "1234:00"} {
+		_, err := ParseTimeOfDay(text)
+		assert.Error(t, err, text)
+	}
+}
+
+func FuzzParseTimeOfDay(f *testing.F) {
+	for _, seed := range []string{"7:30", "12 am", "noon", ":", "9:5pm", "\x00"} {
+		f.Add(seed)
+	}
+	f.Fuzz(func(t *testing.T, text string) {
+		got, err := ParseTimeOfDay(text)
+		if err != nil {
+			return
+		}
+		again, err := ParseTimeOfDay(got.String())
+		require.NoError(t, err)
+		require.Equal(t, got, again)
+	})
+}
+
+func TestParseHeading(t *testing.T) {
+	for text, want := range map[string]float64{
+		"north": 0, "N": 0, "north-east": 45, "NE": 45, "north east": 45, "Northeast": 45, "nne": 22.5,
+		"north-north-east": 22.5, "north-northeast": 22.5, "wsw": 247.5, "45": 45, "45 deg": 45, "45°": 45, "360": 0,
+		"nose to the north-east": 45, "Nose North": 0, "facing due west": 270, "heading 200": 200, "  s  ": 180, "22.5 deg": 22.5,
+	} {
+		got, err := ParseHeading(text)
+		require.NoError(t, err, text)
+		assert.InDelta(t, want, got.Angle().Degrees(), 1e-9, text)
+	}
+	for _, text := range []string{"", "nose", "up", "north-south", "361", "-10", "45 ft", "NaN", "nnn", "e-e", "45 46"} {
+		_, err := ParseHeading(text)
+		var parse *quantity.ParseError
+		require.ErrorAs(t, err, &parse, text)
+		assert.Contains(t, err.Error(), "north-east", text)
+	}
+}
+
+func TestCompassWord(t *testing.T) {
+	assert.Equal(t, "NE", HeadingOf(50*quantity.Degree).Word())
+	assert.Equal(t, "N", HeadingOf(355*quantity.Degree).Word())
+	assert.Equal(t, "W", HeadingOf(-90*quantity.Degree).Word())
+}
+
+func FuzzParseHeading(f *testing.F) {
+	for _, seed := range []string{"north-east", "NE", "45 deg", "nose to the south", "-", "e", "1e400", "\xff"} {
+		f.Add(seed)
+	}
+	f.Fuzz(func(t *testing.T, text string) {
+		got, err := ParseHeading(text)
+		if err != nil {
+			return
+		}
+		require.True(t, got >= 0 && got.Angle() < 360*quantity.Degree)
+		again, err := ParseHeading(got.String())
+		require.NoError(t, err)
+		require.Equal(t, got, again)
+	})
+}
+
+func TestPositions(t *testing.T) {
+	for text, want := range map[string]float64{
+		"38.6 N": 38.6, "38.6n": 38.6, "12 S": -12, "38° 34' 23\" N": 38 + 34.0/60 + 23.0/3600, "38°34′23″N": 38 + 34.0/60 + 23.0/3600,
+		"38 deg 30 min n": 38.5, "-38.6 deg": -38.6, "90 N": 90, "0 S": 0,
+	} {
+		got, err := ParseLatitude(text)
+		require.NoError(t, err, text)
+		assert.InDelta(t, want, got.Degrees(), 1e-12, text)
+	}
+	west, err := ParseLongitude("109.5 W")
+	require.NoError(t, err)
+	assert.InDelta(t, -109.5, west.Degrees(), 1e-12)
+	for _, text := range []string{"", "38.6", "91 N", "-1 N", "38 61 N", "N", "38 N S", "1 2 3 4 N", "NaN N", "1e1 N", "0x1 N", "inf deg", "38.6 E", "38 ft"} {
+		_, err := ParseLatitude(text)
+		assert.ErrorContains(t, err, "38.6 N", text)
+	}
+	_, err = ParseLongitude("180.1 E")
+	assert.EqualError(t, err, `"180.1 E" is past 180 degrees; write the longitude like 109.5 W`)
+	_, err = ParseLongitude("109.5")
+	assert.EqualError(t, err, `"109.5" has neither E nor W behind the degrees, nor deg for signed ones; write the longitude like 109.5 W`)
+}
+
+func TestZones(t *testing.T) {
+	for text, want := range map[string]string{
+		"America/Denver": "America/Denver", " america/new york ": "America/New_York", "UTC": "UTC", "Pacific/Apia": "Pacific/Apia",
+	} {
+		got, err := ParseZone(text)
+		require.NoError(t, err, text)
+		assert.Equal(t, want, got.String())
+	}
+	for _, text := range []string{"", "Local", "local", "Denver", "../etc/passwd", "/etc/localtime", "America", "a\x00b", "GMT+25"} {
+		_, err := ParseZone(text)
+		assert.ErrorContains(t, err, "America/Denver", text)
+	}
+}
+
+func TestShadeCovers(t *testing.T) {
+	at := func(hour int) quantity.Opt[TimeOfDay] { return quantity.Some(TimeOfDay{Hour: hour}) }
+	none := quantity.Opt[TimeOfDay]{}
+	for _, c := range []struct {
+		from, to quantity.Opt[TimeOfDay]
+		covered  string // hours 3, 9, 15, 21
+	}{
+		{at(8), at(11), "-x--"}, {at(20), at(4), "x--x"}, {at(8), none, "-xxx"}, {none, at(10), "xx--"}, {none, none, "xxxx"}, {at(9), at(9), "xxxx"}, {at(9), at(15), "-x--"},
+	} {
+		got := ""
+		for _, hour := range []int{3, 9, 15, 21} {
+			if (Shade{From: c.from, To: c.to}).Covers(TimeOfDay{Hour: hour}) {
+				got += "x"
+			} else {
+				got += "-"
+			}
+		}
+		assert.Equal(t, c.covered, got, "%v %v", c.from, c.to)
+	}
+}
+
+func TestTheDayContradicts(t *testing.T) {
+	w := Wash{
+		Low: quantity.Some(quantity.Celsius(20)), High: quantity.Some(quantity.Celsius(10)), DewPoint: quantity.Some(quantity.Celsius(15)),
+		HumidityAt: quantity.Some(TimeOfDay{Hour: 15}), Shades: []Shade{{}},
+	}
+	var got []string
+	for _, f := range w.Faults(nil, nil) {
+		got = append(got, f.Error())
+	}
+	assert.Equal(t, []string{
+		`low: "68 F" is above the high of the day, "50 F"; one of the two was misread`,
+		`dew_point: "59 F" is above the high of the day, "50 F"; one of the two was misread`,
+		`humidity_at: is the hour of humidity, which is missing`,
+		`shade 1, side: is missing; write for example side = "roof"`,
+	}, got)
+}
+
+func FuzzParsePosition(f *testing.F) {
+	for _, seed := range []string{"38.6 N", "38° 34' S", "-109 deg", "'", "°n", "1e400 N"} {
+		f.Add(seed)
+	}
+	f.Fuzz(func(t *testing.T, text string) {
+		got, err := ParseLatitude(text)
+		if err != nil {
+			return
+		}
+		require.True(t, got >= -90*quantity.Degree && got <= 90*quantity.Degree)
+		again, err := ParseLatitude(quantity.Exact(got, quantity.US))
+		require.NoError(t, err)
+		require.Equal(t, got, again)
+	})
+}
+
+func FuzzParseZone(f *testing.F) {
+	for _, seed := range []string{"America/Denver", "etc/gmt+5", "..", "\x00", "/"} {
+		f.Add(seed)
+	}
+	f.Fuzz(func(t *testing.T, text string) {
+		zone, err := ParseZone(text)
+		if err != nil {
+			return
+		}
+		again, err := ParseZone(zone.String())
+		require.NoError(t, err)
+		require.Equal(t, zone.String(), again.String())
+	})
+}

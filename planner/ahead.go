@@ -1,0 +1,230 @@
+package planner
+
+import (
+	"math"
+
+	"washeve/model"
+	"washeve/model/quantity"
+	"washeve/planner/bed"
+	"washeve/planner/learning"
+	"washeve/planner/water"
+)
+
+// Ahead is what lies before a bed: when it ends, what it has cost, which reading
+// would teach most, and what a fill of new resin would show. It is worked out
+// when the log changes, not at every key.
+type Ahead struct {
+	Pace    Pace
+	Ends    quantity.Opt[Band[model.Date]] // one bed in ten ends before P10
+	OrderBy quantity.Opt[model.Date]       // so that resin is there when the first of ten ends
+	Lead    quantity.Duration
+
+	Running RunningOn
+	Given   quantity.Volume // by this fill, so far
+	Curve   []CurvePoint    // outlet at the job's flow, from the fill's start to past its end
+	Factor  Band[float64]   // true capacity over the stated one
+	Contact Band[float64]   // contact efficiency
+	Used    int             // readings of this fill that taught something
+	Advice  learning.Advice
+	Faster  quantity.Flow // the flow of a reading at a faster flow
+
+	Refill  RefillFigures
+	Reasons []Reason
+}
+
+// RunningOn is what speaks for keeping the resin that is in the tank.
+type RunningOn struct {
+	Verdict  Verdict // of the next wash
+	Chance   quantity.Fraction
+	Job      quantity.Volume // the next wash with its flush
+	Washes   Band[float64]   // like the next one, until the limit
+	Known    bool            // a price is stated; the money below holds
+	Currency string
+	PerWash  float64 // so far; 0 before the first wash
+	// PerGallon is the price over the gallons so far, AtEnd over those that the
+	// fill will have given in the middle of what is believed.
+	PerGallon, AtEnd float64
+	Left             float64 // what the gallons that are left are worth, of the price
+}
+
+// quickService is the flow over the resin of a reading that is to teach: 5 gpm
+// on half a cubic foot. The faster the flow, the sooner a shortening bed shows on
+// a pen. PRACTICE; own computation, see learning's Advise.
+const quickService = 10 * quantity.GPMPerCubicFoot
+
+// LookAhead works it out for a plan. Where the log knows nothing of the bed the
+// plan's own curve stands, and there is no pace.
+func LookAhead(rig model.Rig, places model.Places, wash model.Wash, plan Plan, past *Past, today model.Moment) (Ahead, error) {
+	c, err := choose(rig, places, wash)
+	if err != nil {
+		return Ahead{}, err
+	}
+	a := Ahead{Lead: LeadTime, Given: plan.Bed.SoFar, Curve: plan.Bed.Curve}
+	history := past.Bed(c.bed.Name)
+	if history != nil {
+		c.bed = history.Bed
+	}
+	r, ask := renewed(c, plan)
+	fill := &FillPast{Price: c.bed.Price, Gallons: a.Given}
+	states := r.decideAge(&ledger{}, c.bed, ask.scale, ask.main).states
+	if history != nil {
+		fill = history.Present()
+		states = fill.posterior.States
+		a.look(history, plan, today.Date(), PaceOf(history.Draws, today))
+		a.Curve = fill.curve(r, ask)
+	}
+	a.Running = runningOn(plan)
+	a.Running.cost(fill, plan.Bed.Remaining.P50)
+	a.Faster = faster(r, plan.Cap)
+	a.Advice = r.job(ask).Advise(states, ask.feed, learning.Trial{Flow: a.Faster, Units: r.units(a.Faster)})
+	a.Refill = refillFigures(r, ask, c.bed)
+	a.reason(plan)
+	return a, nil
+}
+
+// look takes what the log says of the bed.
+func (a *Ahead) look(history *BedPast, plan Plan, today model.Date, pace Pace) {
+	fill := history.Present()
+	p := fill.posterior
+	a.Given, a.Pace = fill.Gallons, pace
+	a.Factor, a.Contact, a.Used = Band[float64]{p.Factor[0], p.Factor[1], p.Factor[2]}, Band[float64]{p.Contact[0], p.Contact[1], p.Contact[2]}, p.Used
+	a.date(plan.Bed.Remaining, today)
+}
+
+// renewed decides the resin and the job again, as the plan did.
+func renewed(c chosen, plan Plan) (*resin, asked) {
+	l := &ledger{}
+	feed, soft := analyse(l, c)
+	if c.softener != nil && c.wash.Feed != model.No {
+		feed = soft
+	}
+	r := decideResin(l, c.bed, feed, penScale(c.pen))
+	scale := plan.Limit.Scale
+	ask := asked{
+		main: plan.Sprayer.Flow, limit: plan.Limit.Number, scale: scale, feed: feed.PPM(scale).Number,
+		volume: plan.DI.Volume + plan.Flush.Volume, loadOff: loadSpread(feed),
+	}
+	ask.uses = []diUse{{ask.main, ask.volume}}
+	return &r, ask
+}
+
+// faster is a flow that teaches: no more than the tank and the chain allow. The
+// contact time is not kept to, since it is for a few gallons.
+func faster(r *resin, caps FlowCap) quantity.Flow {
+	f := quantity.Flow(float64(quickService) * float64(r.tank.Resin))
+	for _, c := range caps.Caps {
+		if c.Name != ByContactTime && c.Name != ByExchange {
+			f = min(f, c.Flow)
+		}
+	}
+	return f
+}
+
+func (a *Ahead) date(left Band[quantity.Volume], today model.Date) {
+	early, known := a.Pace.Until(left.P10, today)
+	if !known {
+		return
+	}
+	a.OrderBy = quantity.Some(OrderBy(early, a.Lead))
+	middle, fits := a.Pace.Until(left.P50, today)
+	late, far := a.Pace.Until(left.P90, today)
+	if fits && far {
+		a.Ends = quantity.Some(Band[model.Date]{P10: early, P50: middle, P90: late})
+	}
+}
+
+func runningOn(plan Plan) RunningOn {
+	run := RunningOn{Verdict: plan.Verdict, Chance: plan.Bed.ChanceLasts, Job: plan.DI.Volume + plan.Flush.Volume}
+	if run.Job > 0 {
+		left := plan.Bed.Remaining
+		run.Washes = Band[float64]{float64(left.P10 / run.Job), float64(left.P50 / run.Job), float64(left.P90 / run.Job)}
+	}
+	return run
+}
+
+// cost sets the price of the fill against what it gave.
+func (run *RunningOn) cost(fill *FillPast, left quantity.Volume) {
+	money, known := fill.Price.Get()
+	if !known || fill.Gallons <= 0 {
+		return
+	}
+	run.Known, run.Currency = true, money.Currency
+	run.PerGallon = money.Amount() / fill.Gallons.Gallons()
+	if fill.Washes > 0 {
+		run.PerWash = money.Amount() / float64(fill.Washes)
+	}
+	if all := fill.Gallons + left; !math.IsInf(float64(all), 0) {
+		run.AtEnd = money.Amount() / all.Gallons()
+		run.Left = money.Amount() * float64(left/all)
+	}
+}
+
+// curve is the outlet of the fill at the job's flow and on the job's water: along the
+// uses as they were, and beyond them until past the end.
+func (f *FillPast) curve(r *resin, a asked) []CurvePoint {
+	const along, beyond = 24, 28
+	var points []CurvePoint
+	add := func(v quantity.Volume, q learning.Quantiles) {
+		if n := len(points); n > 0 && v <= points[n-1].Volume {
+			return
+		}
+		points = append(points, CurvePoint{Volume: v, Outlet: ppmBand(q, a.feed)})
+	}
+	n := r.units(a.main)
+	after := spread(len(f.given), along)
+	for i, q := range f.posterior.Along(n, after) {
+		if after[i] == 0 {
+			add(0, q)
+			continue
+		}
+		add(f.given[after[i]-1], q)
+	}
+	all := r.load.Supply(r.whole)
+	end := max(1.35*all-f.Gallons, 0.3*all, 1.1*a.volume)
+	fed, volumes := make([]float64, beyond), make([]quantity.Volume, beyond)
+	for i := range fed {
+		volumes[i] = end * quantity.Volume(float64(i+1)/beyond)
+		fed[i] = r.capacities(volumes[i])
+	}
+	for i, q := range f.posterior.Beyond(n, fed) {
+		add(f.Gallons+volumes[i], q)
+	}
+	return points
+}
+
+// spread is at most n + 1 numbers from 0 to last, evenly.
+func spread(last, n int) []int {
+	n = min(n, last)
+	out := []int{0}
+	for i := 1; i <= n; i++ {
+		out = append(out, i*last/n)
+	}
+	return out
+}
+
+// RefillFigures is what a change of resin needs, for the tank as it is.
+type RefillFigures struct {
+	Resin     quantity.Volume
+	Depth     quantity.Length // of the resin
+	Freeboard quantity.Length // left free over it, under the neck
+	Water     quantity.Mass   // in the full tank: the most that draining saves
+	FirstFlow quantity.Flow
+	FirstTime quantity.Duration // until the air is out
+	Fresh     Band[float64]     // ppm of the first reading, at the job's flow
+	FreshFast Band[float64]     // and at the faster flow
+	AfterJob  Band[float64]     // of the second, at the end of the first wash
+}
+
+func refillFigures(r *resin, a asked, b model.Bed) RefillFigures {
+	free := b.FreeSpace.Or(quantity.Volume(bed.FreeShare) * r.tank.Resin)
+	f := RefillFigures{
+		Resin: r.tank.Resin, Depth: r.tank.Depth(), Freeboard: r.tank.Freeboard(free),
+		Water: r.tank.WaterWeight(free, water.Density(r.feed.Temperature)), FirstFlow: r.tank.FirstFlow(),
+	}
+	f.FirstTime = f.FirstFlow.Time(r.tank.Standing(free, 0))
+	quick := quantity.Flow(float64(quickService) * float64(r.tank.Resin))
+	job := learning.Curve(learning.Prior(), r.units(a.main), []float64{0, r.capacities(a.volume)})
+	f.Fresh, f.AfterJob = ppmBand(job[0], a.feed), ppmBand(job[1], a.feed)
+	f.FreshFast = ppmBand(learning.Curve(learning.Prior(), r.units(quick), []float64{0})[0], a.feed)
+	return f
+}

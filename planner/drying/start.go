@@ -1,0 +1,183 @@
+package drying
+
+import (
+	"fmt"
+	"math"
+	"time"
+
+	"washeve/model"
+	"washeve/model/quantity"
+	"washeve/planner/tag"
+)
+
+// Start is a wash begun at a moment: the faces one after the other, each with
+// what the day does to it while its turn comes.
+type Start struct {
+	At       time.Time
+	Label    string // clock time
+	FullHour bool
+	End      time.Time // of the last turn
+	Turns    []Turn    // in the recommended order
+	Easy     bool      // no face hurries anyone, and nothing forbids washing
+	Why      string    // what spoils it; "" where it is easy
+}
+
+// Turn is one face: the reason for its place, and the day in its time. What is
+// not known is not given.
+type Turn struct {
+	Side     model.Side
+	Why      string
+	From, To time.Time
+	Dries    quantity.Opt[quantity.Duration] // the least that its film lasts
+	Section  quantity.Opt[quantity.Area]     // the largest to soap and rinse at a time
+	Sunlit   bool                            // the sun is on it at some time
+	Hurries  bool                            // its rinse takes longer than its film lasts
+}
+
+// Turn finds a side in the start.
+func (s Start) Turn(side model.Side) (Turn, bool) {
+	for _, t := range s.Turns {
+		if t.Side == side {
+			return t, true
+		}
+	}
+	return Turn{}, false
+}
+
+// Starting is a start at a clock time of the day. Where the clock shows it twice
+// the first is taken, and the note says so; where it skips it, that is an error.
+func (f Forecast) Starting(t model.TimeOfDay) (Start, []tag.Note, error) {
+	found, err := f.hours.At(t)
+	if err != nil {
+		return Start{}, nil, err
+	}
+	at := found[0]
+	i := len(f.Steps) - 1
+	for i > 0 && f.Steps[i].At.After(at) {
+		i--
+	}
+	s, _ := f.start(i, at, spells(f.Steps)[i])
+	s.Label, s.FullHour = f.hours.Label(at), t.Minute == 0
+	if len(found) == 1 {
+		return s, nil, nil
+	}
+	return s, []tag.Note{{Code: "start-twice", Format: fmt.Sprintf("the clock shows %s twice on this day: the first is meant, %s", t, s.Label)}}, nil
+}
+
+// begin fills in the starts and finds the one to recommend.
+func (f *Forecast) begin() {
+	spells := spells(f.Steps)
+	f.Starts = make([]Start, 0, len(f.Steps))
+	room, at := make([]float64, 0, len(f.Steps)), make([]int, 0, len(f.Steps))
+	for i, m := range f.Steps {
+		if m.Light {
+			s, r := f.start(i, m.At, spells[i])
+			f.Starts, room, at = append(f.Starts, s), append(room, r), append(at, i)
+		}
+	}
+	best := f.best(room)
+	if best < 0 {
+		return
+	}
+	f.Recommended = quantity.Some(f.Starts[best])
+	if !f.Starts[best].Easy {
+		return
+	}
+	first, last := best, best
+	for first > 0 && f.Starts[first-1].Easy && at[first-1] == at[first]-1 {
+		first--
+	}
+	for last+1 < len(at) && f.Starts[last+1].Easy && at[last+1] == at[last]+1 {
+		last++
+	}
+	f.NotBefore, f.NotAfter = quantity.Some(f.Starts[first].At), quantity.Some(f.Starts[last].At)
+}
+
+// best is the first easy start with the sun up, else the first easy one, else
+// the one with the most room, or -1.
+func (f *Forecast) best(room []float64) int {
+	easy, roomy := -1, -1
+	for i, s := range f.Starts {
+		switch {
+		case s.Easy && f.Sun.Up(s.At):
+			return i
+		case s.Easy && easy < 0:
+			easy = i
+		case room[i] > 0 && (roomy < 0 || room[i] > room[roomy]):
+			roomy = i
+		}
+	}
+	if easy >= 0 {
+		return easy
+	}
+	return roomy
+}
+
+// start works out a wash begun at an instant in step i. Its room is the least,
+// over the faces, of the time that the film lasts over the time that the rinse
+// takes; zero where something forbids washing or is not known.
+func (f *Forecast) start(i int, at time.Time, now []spell) (s Start, room float64) {
+	m := &f.Steps[i]
+	var space [8]rank
+	ranks := ranked(space[:0], m, now)
+	s = Start{At: at, Label: m.Label, FullHour: m.FullHour, End: at, Turns: make([]Turn, len(ranks))}
+	room = math.Inf(1)
+	if len(ranks) < len(f.faces) || len(ranks) == 0 {
+		s.Why, room = "the heading is not known", 0
+	}
+	for n, r := range ranks {
+		face := &f.faces[r.face]
+		end := s.End.Add(time.Duration(float64(face.Work.Or(0)) * float64(time.Second)))
+		s.Turns[n] = Turn{Side: face.Side, Why: r.spell.why, From: s.End, To: end}
+		last, spoilt, forbidden := f.through(&s.Turns[n], r.face, i)
+		if i = last; s.Why == "" {
+			s.Why = spoilt
+		}
+		switch lasts, given := s.Turns[n].Dries.Get(); {
+		case forbidden || !given:
+			room = 0
+		case face.Rinse.Or(0) > 0:
+			room = min(room, float64(lasts)/float64(face.Rinse.Or(0)))
+		}
+		s.End = end
+	}
+	s.Easy = s.Why == ""
+	return s, room
+}
+
+// through takes a turn through the steps from i on, and gives the step at its
+// end, what spoils it, and whether that forbids washing.
+func (f *Forecast) through(t *Turn, face, i int) (end int, spoilt string, forbidden bool) {
+	worst := fine
+	for first := true; ; first = false {
+		m := &f.Steps[i]
+		now := &m.Faces[face]
+		t.least(now, first)
+		forbidden = forbidden || m.forbidden != "" || hot(now)
+		if spoilt == "" {
+			spoilt = m.forbidden
+		}
+		if worst == fine {
+			worst = now.trouble()
+		}
+		if i+1 >= len(f.Steps) || f.Steps[i+1].At.After(t.To) {
+			break
+		}
+		i++
+	}
+	if spoilt == "" && worst != fine {
+		spoilt = worst.on(t.Side)
+	}
+	return i, spoilt, forbidden
+}
+
+// least keeps the worst of the moments of a turn.
+func (t *Turn) least(now *FaceMoment, first bool) {
+	t.Sunlit, t.Hurries = t.Sunlit || now.Sunlit, t.Hurries || now.Hurries
+	if first || now.Dries.Or(0) < t.Dries.Or(0) {
+		t.Dries = now.Dries
+	}
+	if first || now.Section.Or(0) < t.Section.Or(0) {
+		t.Section = now.Section
+	}
+}

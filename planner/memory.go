@@ -1,0 +1,35 @@
+package planner
+
+import (
+	"reflect"
+
+	"washeve/model"
+	"washeve/planner/drying"
+)
+
+// Memory is what one plan leaves for the next: what the log taught, and the
+// forecast of the last day, so that a change that leaves the day as it was does
+// not have it told ahead again. The zero value is ready. It is not for two
+// goroutines at once.
+type Memory struct {
+	Past *Past // of the log, by [Recall]; nil where there is none
+
+	asked    drying.Input
+	forecast drying.Forecast
+	err      error
+	full     bool
+}
+
+// Make is [Make] with the memory: without a past it has the same answer.
+func (m *Memory) Make(rig model.Rig, places model.Places, wash model.Wash) (Plan, error) {
+	return makePlan(rig, places, wash, sources{day: m.day, past: m.Past})
+}
+
+// day is [drying.Day] through the memory.
+func (m *Memory) day(in drying.Input) (drying.Forecast, error) {
+	if !m.full || !reflect.DeepEqual(in, m.asked) {
+		m.forecast, m.err = drying.Day(in)
+		m.asked, m.full = in, true
+	}
+	return m.forecast, m.err
+}

@@ -1,0 +1,145 @@
+package planner
+
+import (
+	"fmt"
+	"strings"
+	"time"
+
+	"washeve/model"
+	"washeve/model/quantity"
+)
+
+// assumeDay writes down what was stated of the day; what was not is in the
+// forecast's list of unknowns.
+func assumeDay(l *ledger, c chosen) {
+	w, p := c.wash, c.place
+	stated(l, "latitude", p.Latitude)
+	stated(l, "longitude", p.Longitude)
+	statedWords(l, "time zone", p.Zone)
+	stated(l, "elevation", p.Elevation)
+	stated(l, "low of the day", w.Low)
+	stated(l, "high of the day", w.High)
+	stated(l, "dew point", w.DewPoint)
+	if !w.DewPoint.Given() {
+		stated(l, "humidity", w.Humidity)
+		statedWords(l, "hour of the humidity", w.HumidityAt)
+	}
+	stated(l, "wind", w.Wind)
+	if w.Wind.Given() {
+		l.assume(Assumption{Name: "height of the wind", Value: quantity.ValueOf(WindHeight), Source: memory("WMO-No. 8: forecasts are for 10 m; at the vehicle it is taken for 2 m, FAO-56 eq. 47")})
+	}
+	if h, given := w.Heading.Get(); given {
+		l.assume(Assumption{Name: "heading", Words: h.Word() + ", " + quantity.Show(h.Angle(), quantity.US), Source: yours})
+	}
+	if w.Sky != "" {
+		l.assume(Assumption{Name: "sky", Words: string(w.Sky), Source: yours})
+	}
+	if c.vehicle.Colour != "" {
+		l.assume(Assumption{Name: "vehicle colour", Words: string(c.vehicle.Colour), Source: yours})
+	}
+	for _, s := range w.Shades {
+		l.assume(Assumption{Name: "shade on the " + string(s.Side), Words: shadeWords(s), Source: yours})
+	}
+}
+
+func stated[Q quantity.Quantity](l *ledger, name string, given quantity.Opt[Q]) {
+	if given.Given() {
+		take(l, name, given, 0, yours)
+	}
+}
+
+func statedWords[T fmt.Stringer](l *ledger, name string, given quantity.Opt[T]) {
+	if v, ok := given.Get(); ok {
+		l.assume(Assumption{Name: name, Words: v.String(), Source: yours})
+	}
+}
+
+func shadeWords(s model.Shade) string {
+	from, to := s.From.Or(model.TimeOfDay{}), s.To.Or(model.TimeOfDay{})
+	words := "all day"
+	if from != to {
+		words = from.String() + " to " + to.String()
+	}
+	if s.By != "" {
+		words += ", by " + s.By
+	}
+	return words
+}
+
+// tellDay warns of what the day does to this wash.
+func (p *Plan) tellDay(l *ledger, cut []drip) {
+	if p.Day == nil {
+		return
+	}
+	tellDrips(l, cut)
+	p.Day.tellStart(l)
+	p.Day.tellLimits(l)
+}
+
+func (d *DayPlan) tellStart(l *ledger) {
+	best, recommended := d.Recommended.Get()
+	chosen, isChosen := d.Chosen.Get()
+	switch {
+	case !d.foreseen():
+	case isChosen && !chosen.Easy && recommended && best.Easy:
+		l.warnWords("start-hurries", fmt.Sprintf("A start at %s is not good: %s. Begin from %s to %s.", chosen.Label, chosen.Why, clockTime(d.NotBefore), clockTime(d.NotAfter)))
+	case isChosen && !chosen.Easy:
+		l.warnWords("start-hurries", fmt.Sprintf("A start at %s is not good: %s. Do no more at a time than the largest section.", chosen.Label, chosen.Why))
+	case isChosen:
+	case !recommended:
+		l.warnWords("no-start", "This is no day to wash: "+d.spoilt()+".")
+	case !best.Easy:
+		l.warnWords("no-easy-start", fmt.Sprintf("No start on this day leaves every face time enough: %s hurries least, but %s. Do no more at a time than the largest section.", best.Label, best.Why))
+	}
+}
+
+// foreseen tells whether the weather is known well enough to speak of starts.
+func (d *DayPlan) foreseen() bool {
+	if !d.Heading.Given() || len(d.Steps) == 0 {
+		return false
+	}
+	for _, f := range d.Steps[0].Faces {
+		if !f.Section.Given() {
+			return false
+		}
+	}
+	return true
+}
+
+// spoilt lists what spoils the starts of a day, each once.
+func (d *DayPlan) spoilt() string {
+	if len(d.Starts) == 0 {
+		return "it is dark all day"
+	}
+	var words []string
+	seen := map[string]bool{}
+	for _, s := range d.Starts {
+		if !seen[s.Why] {
+			words = append(words, s.Why)
+		}
+		seen[s.Why] = true
+	}
+	return strings.Join(words, ", ")
+}
+
+// tellLimits warns of the limits that fall into the wash.
+func (d *DayPlan) tellLimits(l *ledger) {
+	for _, limit := range d.Limits {
+		from, to := d.Start.At, d.Start.End
+		if limit.Side != "" {
+			turn, _ := d.Start.Turn(limit.Side)
+			from, to = turn.From, turn.To
+		}
+		if len(d.Start.Turns) == 0 || limit.To.Before(from) || limit.From.After(to) {
+			continue
+		}
+		n := limit.Note
+		n.Format = "From " + clockTime(quantity.Some(limit.From)) + " to " + clockTime(quantity.Some(limit.To)) + " " + n.Format + "."
+		l.warnings = append(l.warnings, n)
+	}
+}
+
+// clockTime is an instant as the day's clock shows it.
+func clockTime(at quantity.Opt[time.Time]) string {
+	return model.TimeOfDayAt(at.Or(time.Time{})).String()
+}

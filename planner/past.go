@@ -1,0 +1,242 @@
+package planner
+
+import (
+	"strings"
+
+	"washeve/model"
+	"washeve/model/quantity"
+	"washeve/planner/learning"
+	"washeve/planner/water"
+)
+
+// Past is what a log teaches, worked out once when the log changes: [Recall]
+// makes it, and [Memory] hands it to every plan. The zero value is no log.
+type Past struct {
+	beds  map[string]*BedPast
+	paces map[paceKey][]learning.Covered
+	since map[string]quantity.Volume // through a softener since its last salt
+}
+
+// BedPast is the history of one bed.
+type BedPast struct {
+	Bed   model.Bed // as it is filled now
+	Fills []FillPast
+	Draws []Draw
+}
+
+// Draw is DI water that a wash took from a bed.
+type Draw struct {
+	At     model.Moment
+	Volume quantity.Volume
+}
+
+// Present is the fill that is in the tank.
+func (b *BedPast) Present() *FillPast { return &b.Fills[len(b.Fills)-1] }
+
+// FillPast is one fill of resin, from its change to the next.
+type FillPast struct {
+	Began    model.Moment // not given for a fill from before the log
+	Last     model.Moment // of its last entry
+	Lot      string
+	Price    quantity.Opt[quantity.Money]
+	Resin    quantity.Volume
+	Gallons  quantity.Volume // DI water it has given
+	Washes   int
+	Readings []PastReading
+
+	fill      learning.Fill
+	given     []quantity.Volume // by the end of each of the fill's uses
+	posterior learning.Posterior
+}
+
+// PastReading is a reading after the bed, where it stands on the curve.
+type PastReading struct {
+	ID       string
+	At       model.Moment
+	Gallons  quantity.Volume // the fill had given
+	Reading  quantity.Reading
+	PPM      float64 // on the scale of the plan's limit
+	Expected float64 // ppm, in the middle of what is believed; NaN where not used
+	Counts   bool
+	Suspect  *learning.Suspect // where no bed explains it
+}
+
+type paceKey struct{ sprayer, stage string }
+
+// Bed gives the past of a bed, or nil where the log knows none.
+func (p *Past) Bed(name string) *BedPast {
+	if p == nil {
+		return nil
+	}
+	return p.beds[strings.ToLower(name)]
+}
+
+// Recall replays a log against the rig and the places. The log is taken as it
+// counts: struck entries are left out, corrected ones corrected. The work grows
+// with the log; the result does not depend on the wash that is planned.
+func Recall(log model.Log, rig model.Rig, places model.Places) *Past {
+	p := &Past{beds: map[string]*BedPast{}, paces: map[paceKey][]learning.Covered{}, since: map[string]quantity.Volume{}}
+	if len(log) == 0 {
+		return p
+	}
+	effective := log.Effective()
+	events := eventsOf(effective)
+	for _, b := range rig.Beds {
+		r := &replay{rig: &rig, places: places, bed: b, taps: map[string]quantity.Reading{}}
+		if past := r.run(events); past != nil {
+			p.beds[strings.ToLower(b.Name)] = past
+		}
+	}
+	p.recallPaces(events)
+	p.recallSofteners(events, &rig)
+	return p
+}
+
+// event is one thing of the log in the order in which it counts: a wash with
+// its stages is one.
+type event struct {
+	id   string
+	at   model.Moment
+	body model.Body
+	wash *model.WashRecord
+}
+
+func eventsOf(log model.Log) []event {
+	var events []event
+	washes := log.Washes()
+	next := 0
+	for i := range log {
+		for next < len(washes) && washes[next].At.Compare(log[i].At) <= 0 {
+			events = append(events, event{id: washes[next].ID, at: washes[next].At, wash: &washes[next]})
+			next++
+		}
+		switch log[i].Body.(type) {
+		case *model.WashDone, *model.StageDone, *model.Correction:
+		default:
+			events = append(events, event{id: log[i].ID, at: log[i].At, body: log[i].Body})
+		}
+	}
+	for ; next < len(washes); next++ {
+		events = append(events, event{id: washes[next].ID, at: washes[next].At, wash: &washes[next]})
+	}
+	return events
+}
+
+func (p *Past) recallPaces(events []event) {
+	for _, e := range events {
+		if e.wash == nil {
+			continue
+		}
+		for _, s := range e.wash.Stages {
+			area, known := s.Area.Get()
+			if !known {
+				continue
+			}
+			done := learning.CoveredBy(area, 1, s.Used.Or(0), s.Flow.Or(0))
+			if time, timed := s.Duration.Get(); timed {
+				done = learning.Covered{Area: area, Duration: time}
+			}
+			key := paceKeyOf(s.Sprayer, s.Stage)
+			p.paces[key] = append(p.paces[key], done)
+		}
+	}
+}
+
+func paceKeyOf(sprayer, stage string) paceKey {
+	return paceKey{strings.ToLower(sprayer), strings.ToLower(stage)}
+}
+
+// pace is the coverage rate that the log teaches for a stage and a sprayer.
+func (p *Past) pace(sprayer, stage string, usual quantity.Coverage) (learning.Pace, bool) {
+	if p == nil {
+		return learning.Pace{}, false
+	}
+	done := p.paces[paceKeyOf(sprayer, stage)]
+	if len(done) == 0 {
+		return learning.Pace{}, false
+	}
+	learned := learning.LearnPace(usual, done)
+	return learned, learned.Count > 0
+}
+
+func (p *Past) recallSofteners(events []event, rig *model.Rig) {
+	for _, e := range events {
+		if g, ok := e.body.(*model.Regeneration); ok {
+			p.since[strings.ToLower(g.Softener)] = 0
+		}
+		if e.wash == nil {
+			continue
+		}
+		w := e.wash.Wash
+		name := softenerOf(w, rig)
+		key := strings.ToLower(name)
+		if _, counted := p.since[key]; !counted {
+			continue // nothing is known since when
+		}
+		p.since[key] += w.Softened.Or(0)
+		if w.Feed != model.No {
+			p.since[key] += w.DI.Or(0)
+		}
+	}
+}
+
+// softenerOf is the softener of a wash that was done: the one it names, else the
+// rig's only or usual one, else none.
+func softenerOf(w model.WashDone, rig *model.Rig) string {
+	switch {
+	case strings.EqualFold(w.Softener, model.NoSoftener):
+		return ""
+	case w.Softener != "":
+		return w.Softener
+	case rig.Defaults.Softener != "":
+		return rig.Defaults.Softener
+	case len(rig.Softeners) > 0:
+		return rig.Softeners[0].Name
+	}
+	return ""
+}
+
+// sinceSalt is the water through a softener since the log's last regeneration.
+func (p *Past) sinceSalt(softener string) (quantity.Volume, bool) {
+	if p == nil {
+		return 0, false
+	}
+	v, known := p.since[strings.ToLower(softener)]
+	return v, known
+}
+
+// feedOf is the water that went into the bed in a wash: that of the place, by
+// the last reading at its tap where there was one, softened where it was.
+func (r *replay) feedOf(place string, softened bool, temperature quantity.Opt[quantity.Temperature]) (water.Analysis, bool) {
+	facts, known := r.factsOf(place)
+	if !known {
+		return water.Analysis{}, false
+	}
+	if temperature.Given() {
+		facts.Temperature = temperature
+	}
+	a := water.Analyse(facts)
+	if softened {
+		a = water.Soften(a)
+	}
+	return a, true
+}
+
+func (r *replay) factsOf(place string) (water.Facts, bool) {
+	pen := r.penScale()
+	tap, tapped := r.taps[strings.ToLower(place)]
+	if i := model.Find(r.places.Names(), place); i >= 0 {
+		facts := water.FactsOf(&r.places[i], pen)
+		if tapped {
+			facts.TDS = tap
+		}
+		return facts, facts.TDS.Number > 0
+	}
+	if tapped {
+		return water.Facts{TDS: tap, Pen: pen}, tap.Number > 0
+	}
+	if place == "" && len(r.places) > 0 {
+		return water.FactsOf(&r.places[0], pen), true
+	}
+	return water.Facts{}, false
+}

@@ -1,0 +1,80 @@
+package planner
+
+import (
+	"fmt"
+	"math"
+
+	"washeve/model/quantity"
+	"washeve/planner/learning"
+	"washeve/planner/tag"
+)
+
+var fromLog = tag.Source{Tag: tag.Yours, Text: "your log"}
+
+// remember puts what the log says over what the rig states: the resin as it was
+// last changed, and the water through the softener since its last salt.
+func (m *making) remember() {
+	if past := m.past.Bed(m.bed.Name); past != nil {
+		m.bed = past.Bed
+	}
+	if m.softener == nil {
+		return
+	}
+	if since, known := m.past.sinceSalt(m.softener.Name); known {
+		salted := *m.softener
+		salted.SoFar = quantity.Some(since)
+		m.softener = &salted
+	}
+}
+
+// stands is how the bed stands before the wash: by the log where it knows the
+// bed, else by what the rig states of its age.
+func (m *making) stands(flow quantity.Flow) stand {
+	past := m.past.Bed(m.bed.Name)
+	if past == nil {
+		return m.resin.decideAge(&m.ledger, m.bed, m.aim.scale, flow)
+	}
+	f := past.Present()
+	m.assume(Assumption{Name: "bed history", Words: f.words(), Source: fromLog})
+	m.assume(Assumption{Name: "bed gallons so far", Value: quantity.ValueOf(f.Gallons), Source: fromLog})
+	return stand{
+		belief: f.posterior.Belief(), states: f.posterior.States, middle: f.posterior.Middle(), soFar: f.Gallons,
+	}
+}
+
+func (f *FillPast) words() string {
+	text := fmt.Sprintf("%d washes and %d readings, %d of them used", f.Washes, len(f.Readings), f.posterior.Used)
+	if f.Began.Given() {
+		text += ", since " + f.Began.Date().String()
+	}
+	return text
+}
+
+// tellPast warns of readings that no bed explains, and names what may be behind
+// them.
+func (m *making) tellPast() {
+	past := m.past.Bed(m.bed.Name)
+	if past == nil {
+		return
+	}
+	for _, r := range past.Present().Readings {
+		if r.Suspect == nil {
+			continue
+		}
+		expected := "something else"
+		if !math.IsNaN(r.Expected) {
+			expected = showPPM(r.Expected, m.aim.scale)
+		}
+		m.warnWords("unexplained-reading", fmt.Sprintf("The reading of %s on %s fits no bed like this, which would show %s. It is not used. Likely causes, and what to check, follow.", r.Reading, r.At.Date(), expected))
+		for _, c := range causesOf(r.Suspect) {
+			m.warnings = append(m.warnings, c.Note)
+		}
+	}
+}
+
+// mostCauses is how many causes of one reading are worth telling at once.
+const mostCauses = 3
+
+func causesOf(s *learning.Suspect) []learning.Cause {
+	return s.Causes[:min(len(s.Causes), mostCauses)]
+}

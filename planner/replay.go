@@ -1,0 +1,268 @@
+package planner
+
+import (
+	"math"
+	"strings"
+
+	"washeve/model"
+	"washeve/model/quantity"
+	"washeve/planner/learning"
+	"washeve/planner/water"
+)
+
+// replay goes through a log for one bed.
+type replay struct {
+	rig    *model.Rig
+	places model.Places
+	bed    model.Bed
+	taps   map[string]quantity.Reading // last at the tap, by place
+
+	fills []FillPast
+	draws []Draw
+	resin resin
+	feed  water.Analysis // of the last use, for readings that name no place
+	known bool           // feed is known
+	flow  quantity.Flow  // of the last use
+
+	ahead   quantity.Volume // counted by a reading's meter before its wash was written down
+	aheadAt model.Moment
+}
+
+// sameWash is how long after a reading the wash that it was taken in may be
+// written down. PRACTICE.
+const sameWash = 12 * quantity.Hour
+
+// usualFlow is the flow of a use whose flow nobody wrote down. PRACTICE: a small
+// pressure washer.
+const usualFlow = 1.4 * quantity.GPM
+
+// run gives the bed's past, or nil where the log says nothing of it.
+func (r *replay) run(events []event) *BedPast {
+	if !r.bed.Resin.Given() {
+		return nil
+	}
+	r.flow = usualFlow
+	r.begin(model.Moment{}, nil)
+	touched := false
+	for _, e := range events {
+		switch b := e.body.(type) {
+		case *model.Refill:
+			if r.mine(b.Bed) {
+				r.begin(e.at, b)
+				touched = true
+			}
+		case *model.Sample:
+			if b.Point == model.AtTap {
+				r.tap(b)
+			} else if b.Point == model.AfterBed && r.mine(b.Bed) {
+				touched = r.read(e, b) || touched
+			}
+		}
+		if e.wash != nil && r.mine(e.wash.Wash.Bed) {
+			touched = r.use(e) || touched
+		}
+	}
+	if !touched {
+		return nil
+	}
+	return r.learn()
+}
+
+// mine tells whether an entry is about this bed: it names it, or names none and
+// this is the usual one.
+func (r *replay) mine(name string) bool {
+	if name == "" {
+		name = r.rig.Defaults.Bed
+	}
+	if name == "" && len(r.rig.Beds) > 0 {
+		name = r.rig.Beds[0].Name
+	}
+	return strings.EqualFold(name, r.bed.Name)
+}
+
+func (r *replay) penScale() quantity.Scale {
+	for _, p := range r.rig.Pens {
+		if strings.EqualFold(p.Name, r.rig.Defaults.Pen) || r.rig.Defaults.Pen == "" {
+			return penScale(p)
+		}
+	}
+	return quantity.ScaleUnsaid
+}
+
+// scale is that on which the plan shows ppm.
+func (r *replay) scale() quantity.Scale {
+	scale, _ := scaleOf(r.rig.Defaults.Limit, model.Pen{Scale: quantity.Some(r.penScale())}, water.DefaultScale())
+	return scale
+}
+
+// begin starts a fill. Before the log's first change of resin the fill is the
+// one that the rig describes, gallons so far included.
+func (r *replay) begin(at model.Moment, refill *model.Refill) {
+	fill := FillPast{Began: at, Last: at, Price: r.bed.Price}
+	if refill != nil {
+		r.refilled(refill)
+		fill.Lot, fill.Price = refill.Lot, r.bed.Price
+	}
+	fill.Resin, r.ahead = r.bed.Resin.Or(0), 0
+	r.resin = decideResin(&ledger{}, r.bed, water.Analysis{}, r.penScale())
+	if refill == nil {
+		r.fills = append(r.fills, fill)
+		return
+	}
+	if n := len(r.fills); n == 1 && !r.fills[0].Began.Given() && len(r.fills[0].fill.Uses) == 0 && len(r.fills[0].Readings) == 0 {
+		r.fills = r.fills[:0] // nothing is known of what was in the tank before
+	}
+	r.fills = append(r.fills, fill)
+}
+
+// refilled puts what a change of resin states over what the rig states.
+func (r *replay) refilled(f *model.Refill) {
+	if f.Resin.Given() {
+		r.bed.Resin = f.Resin
+	}
+	if f.State != "" {
+		r.bed.State = f.State
+	}
+	if f.Rating.Given() {
+		r.bed.Rating, r.bed.GoodFor, r.bed.GoodForTDS = f.Rating, quantity.Opt[quantity.Volume]{}, quantity.Opt[quantity.Reading]{}
+		r.bed.CationCapacity, r.bed.AnionCapacity = quantity.Opt[quantity.CapacityDensity]{}, quantity.Opt[quantity.CapacityDensity]{}
+	}
+	if f.Price.Given() {
+		r.bed.Price = f.Price
+	}
+	r.bed.SoFar, r.bed.LastReading = quantity.Some(quantity.Volume(0)), quantity.Opt[quantity.Reading]{}
+}
+
+func (r *replay) present() *FillPast { return &r.fills[len(r.fills)-1] }
+
+// tap keeps the last reading at a tap.
+func (r *replay) tap(s *model.Sample) {
+	if reading, given := s.Reading.Get(); given && reading.Number > 0 {
+		r.taps[strings.ToLower(s.Place)] = reading.WithScale(r.penOf(s))
+	}
+}
+
+func (r *replay) penOf(s *model.Sample) quantity.Scale {
+	for _, p := range r.rig.Pens {
+		if strings.EqualFold(p.Name, s.Pen) {
+			return penScale(p)
+		}
+	}
+	return r.penScale()
+}
+
+// use adds the DI water of a wash to the fill.
+func (r *replay) use(e event) bool {
+	w := e.wash.Wash
+	volume := w.DI.Or(0)
+	if volume <= 0 {
+		return false
+	}
+	softened := w.Feed != model.No && softenerOf(w, r.rig) != ""
+	feed, known := r.feedOf(w.Place, softened, w.Temperature)
+	if !known {
+		return false
+	}
+	r.feed, r.known, r.flow = feed, true, w.Flow.Or(usualFlow)
+	f := r.present()
+	r.start(f)
+	f.Washes++
+	r.draws = append(r.draws, Draw{e.at, volume})
+	if volume -= r.counted(e.at); volume > 0 {
+		f.add(r.with(feed).use(volume, r.flow), volume)
+	}
+	f.Last = e.at
+	return true
+}
+
+// counted is what a reading in the middle of this wash has counted already.
+func (r *replay) counted(at model.Moment) quantity.Volume {
+	ahead := r.ahead
+	r.ahead = 0
+	if quantity.Duration(at.Time().Sub(r.aheadAt.Time()).Seconds()) > sameWash {
+		return 0
+	}
+	return ahead
+}
+
+// with is the resin under a feed.
+func (r *replay) with(feed water.Analysis) *resin {
+	under := r.resin
+	under.feed, under.load = feed, feed.Effective()
+	return &under
+}
+
+// start gives a fill from before the log the gallons that the rig states.
+func (r *replay) start(f *FillPast) {
+	if before := r.bed.SoFar.Or(0); len(f.fill.Uses) == 0 && len(f.Readings) == 0 && !f.Began.Given() && before > 0 {
+		f.add(r.with(r.feed).use(before, r.flow), before)
+	}
+}
+
+func (f *FillPast) add(u learning.Use, volume quantity.Volume) {
+	f.Gallons += volume
+	f.fill.Uses, f.given = append(f.fill.Uses, u), append(f.given, f.Gallons)
+}
+
+// read adds a reading after the bed.
+func (r *replay) read(e event, s *model.Sample) bool {
+	reading, given := s.Reading.Get()
+	if !given {
+		return false
+	}
+	if feed, known := r.feedOf(s.Place, r.rig.Softeners != nil, s.Temperature); known && (s.Place != "" || !r.known) {
+		r.feed, r.known = feed, true
+	}
+	if !r.known {
+		return false
+	}
+	f := r.present()
+	r.start(f)
+	under := r.with(r.feed)
+	if so, metered := s.SoFar.Get(); metered && so > f.Gallons {
+		r.ahead, r.aheadAt = r.ahead+so-f.Gallons, e.at
+		f.add(under.use(so-f.Gallons, s.Flow.Or(r.flow)), so-f.Gallons)
+	}
+	scale := r.scale()
+	past := PastReading{
+		ID: e.id, At: e.at, Gallons: f.Gallons, Reading: reading.WithScale(r.penOf(s)),
+		Expected: math.NaN(), Counts: s.Counts(),
+	}
+	past.PPM = ppmOn(scale, past.Reading)
+	f.Readings = append(f.Readings, past)
+	f.Last = e.at
+	f.fill.Readings = append(f.fill.Readings, learning.Reading{
+		Evidence: learning.Evidence{Read: past.PPM, Feed: under.feed.PPM(scale).Number, Units: under.units(s.Flow.Or(r.flow))},
+		After:    len(f.fill.Uses), Standing: s.Flushed != model.Yes, Insisted: s.Anyway == model.Yes,
+	})
+	return true
+}
+
+// learn works out what each fill teaches, the oldest first.
+func (r *replay) learn() *BedPast {
+	var lessons []learning.Lesson
+	for i := range r.fills {
+		f := &r.fills[i]
+		if i == len(r.fills)-1 {
+			f.posterior = learning.After(lessons).Learn(f.fill)
+			f.explain()
+			break
+		}
+		lessons = append(lessons, learning.Recall(f.fill))
+	}
+	return &BedPast{Bed: r.bed, Fills: r.fills, Draws: r.draws}
+}
+
+// explain puts beside each reading what it should have shown.
+func (f *FillPast) explain() {
+	for i := range f.Readings {
+		if i < len(f.posterior.Expected) {
+			f.Readings[i].Expected = f.posterior.Expected[i][1]
+		}
+	}
+	for i, s := range f.posterior.Unexplained {
+		if s.ReadingIndex < len(f.Readings) {
+			f.Readings[s.ReadingIndex].Suspect = &f.posterior.Unexplained[i]
+		}
+	}
+}

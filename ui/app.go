@@ -1,0 +1,174 @@
+// Package ui is the screens in a terminal: its root, and the way in.
+package ui
+
+import (
+	"fmt"
+
+	tea "github.com/charmbracelet/bubbletea"
+
+	"washeve/ui/cells"
+	"washeve/ui/keys"
+	"washeve/ui/layout"
+	"washeve/ui/reader"
+	"washeve/ui/screen"
+	"washeve/ui/theme"
+)
+
+const (
+	quit  keys.Action = "quit"
+	leave keys.Action = "leave"
+	help  keys.Action = "help"
+	stay  keys.Action = "stay"
+)
+
+// App is the root. It knows the size, the keys that work everywhere, the way
+// from screen to screen, and errors; screens know the rest.
+type App struct {
+	th      theme.Theme
+	size    layout.Size
+	screens []screen.Screen // the last one is seen
+	trouble error
+	losing  error // why quitting would lose work, while it asks
+}
+
+// NewApp starts at a screen.
+func NewApp(th theme.Theme, first screen.Screen) App {
+	return App{th: th, size: layout.Least(), screens: []screen.Screen{first}}
+}
+
+// Init starts the first screen.
+func (a App) Init() tea.Cmd { return a.top().Init() }
+
+func (a App) top() screen.Screen { return a.screens[len(a.screens)-1] }
+
+// Update routes a message.
+func (a App) Update(msg tea.Msg) (tea.Model, tea.Cmd) {
+	switch msg := msg.(type) {
+	case tea.WindowSizeMsg:
+		return a.sized(msg)
+	case tea.KeyMsg:
+		return a.key(msg)
+	case screen.Go:
+		return a.show(msg.To)
+	case screen.Back:
+		return a.back(), nil
+	case screen.Trouble:
+		a.trouble = msg.Err
+		return a, nil
+	}
+	return a.pass(msg)
+}
+
+func (a App) sized(msg tea.WindowSizeMsg) (tea.Model, tea.Cmd) {
+	a.size = layout.Size{W: msg.Width, H: msg.Height}
+	next := make([]screen.Screen, len(a.screens))
+	var all []tea.Cmd
+	for i, s := range a.screens {
+		var cmd tea.Cmd
+		next[i], cmd = s.Update(msg)
+		all = append(all, cmd)
+	}
+	a.screens = next
+	return a, tea.Batch(all...)
+}
+
+// keys are those that work on every screen.
+func (a App) keys() []keys.Binding {
+	if a.losing != nil {
+		return []keys.Binding{
+			keys.New("Quit", leave, "y", "quit and lose it", "y", "Y", "ctrl+c"),
+			keys.New("Quit", stay, "n", "stay", "n", "N", "esc", "enter"),
+		}
+	}
+	if a.top().Typing() {
+		return []keys.Binding{keys.New("Everywhere", quit, "ctrl+c", "quit", "ctrl+c"), keys.New("Everywhere", help, "f1", "all keys", "f1")}
+	}
+	return []keys.Binding{
+		keys.New("Everywhere", help, "?", "all keys", "?", "f1"),
+		keys.New("Everywhere", quit, "q", "quit; the work is kept", "q", "ctrl+c"),
+	}
+}
+
+func (a App) key(msg tea.KeyMsg) (tea.Model, tea.Cmd) {
+	a.trouble = nil
+	b, ok := keys.Find(a.keys(), msg)
+	if !ok && a.losing != nil {
+		return a, nil
+	}
+	if !ok {
+		return a.pass(msg)
+	}
+	switch b.Does {
+	case quit:
+		return a.quit()
+	case leave:
+		return a, tea.Quit
+	case stay:
+		a.losing = nil
+		return a, nil
+	}
+	return a.help()
+}
+
+// quit asks every screen to save, and asks the person where one cannot.
+func (a App) quit() (tea.Model, tea.Cmd) {
+	for _, s := range a.screens {
+		if err := s.Leave(); err != nil {
+			a.losing = err
+			return a, nil
+		}
+	}
+	return a, tea.Quit
+}
+
+func (a App) help() (tea.Model, tea.Cmd) {
+	all := append(a.top().Keys(), a.keys()...)
+	return a.show(reader.New(a.th, "Keys: "+a.top().Title(), a.size, func(width int) []string {
+		return keys.Help(all, a.th, width)
+	}))
+}
+
+func (a App) show(s screen.Screen) (tea.Model, tea.Cmd) {
+	a.screens = append(a.screens[:len(a.screens):len(a.screens)], s)
+	return a, s.Init()
+}
+
+func (a App) back() App {
+	if len(a.screens) > 1 {
+		a.screens = a.screens[:len(a.screens)-1]
+	}
+	return a
+}
+
+func (a App) pass(msg tea.Msg) (tea.Model, tea.Cmd) {
+	next, cmd := a.top().Update(msg)
+	a.screens = append(append([]screen.Screen(nil), a.screens[:len(a.screens)-1]...), next)
+	return a, cmd
+}
+
+// View draws what is seen: a screen, or what stands in its way.
+func (a App) View() string {
+	switch {
+	case a.losing != nil:
+		return a.notice("This would be lost: "+a.losing.Error(), "y quits all the same; n stays and keeps it on the screen.")
+	case a.trouble != nil:
+		return a.notice(a.trouble.Error(), "Any key goes on.")
+	case !layout.Fits(a.size):
+		least := layout.Least()
+		return a.notice(fmt.Sprintf("This window has %d x %d cells; the plan needs %d x %d.", a.size.W, a.size.H, least.W, least.H),
+			"Make it larger, or the letters smaller. Your work is kept. q quits.")
+	}
+	return a.top().View(a.size)
+}
+
+// notice is a few words on an otherwise empty screen, of any size.
+func (a App) notice(what, then string) string {
+	var lines []string
+	for _, line := range cells.Wrap(cells.Safe(what), a.size.W) {
+		lines = append(lines, a.th.Doubt.On(line))
+	}
+	for _, line := range cells.Wrap(cells.Safe(then), a.size.W) {
+		lines = append(lines, a.th.Text.On(line))
+	}
+	return layout.Compose(a.size, []layout.Placed{{At: layout.Whole(a.size), Lines: lines}})
+}

@@ -1,0 +1,156 @@
+// Package cells measures and cuts text as a terminal shows it: in cells, not in
+// bytes or letters.
+package cells
+
+import (
+	"fmt"
+	"strings"
+	"unicode"
+	"unicode/utf8"
+
+	"github.com/charmbracelet/x/ansi"
+)
+
+// Safe makes text that was typed or read from a file harmless: what a terminal
+// would obey, or what turns the order of the letters about, is written out.
+// Line breaks and tabs become blanks.
+func Safe(text string) string {
+	if harmless(text) {
+		return text
+	}
+	var b strings.Builder
+	for i, r := range text {
+		switch {
+		case r == '\n' || r == '\t' || r == '\r':
+			b.WriteByte(' ')
+		case r == utf8.RuneError:
+			if _, n := utf8.DecodeRuneInString(text[i:]); n > 1 {
+				b.WriteRune(r)
+			} else {
+				fmt.Fprintf(&b, `\x%02x`, text[i])
+			}
+		case obeyed(r):
+			b.WriteString(strings.Trim(fmt.Sprintf("%+q", r), "'"))
+		default:
+			b.WriteRune(r)
+		}
+	}
+	return b.String()
+}
+
+func harmless(text string) bool {
+	for i := range len(text) {
+		if c := text[i]; c < ' ' || c >= 0x7f {
+			return !strings.ContainsFunc(text, suspect)
+		}
+	}
+	return true
+}
+
+func suspect(r rune) bool { return r == utf8.RuneError || obeyed(r) }
+
+// obeyed tells control and format characters. The two joiners are part of
+// ordinary writing.
+func obeyed(r rune) bool {
+	const nonJoiner, joiner = '\u200c', '\u200d'
+	if r == nonJoiner || r == joiner {
+		return false
+	}
+	return unicode.In(r, unicode.Cc, unicode.Cf, unicode.Zl, unicode.Zp)
+}
+
+// Width is how many cells text takes. Colour takes none.
+func Width(text string) int {
+	for i := range len(text) {
+		if c := text[i]; c < ' ' || c >= 0x7f {
+			return ansi.StringWidth(text)
+		}
+	}
+	return len(text)
+}
+
+// Clip cuts text to at most width cells, ending in tail where it was cut.
+func Clip(text string, width int, tail string) string {
+	if width <= 0 {
+		return ""
+	}
+	if Width(text) <= width {
+		return text
+	}
+	if Width(tail) > width {
+		tail = ""
+	}
+	return ansi.Truncate(text, width, tail)
+}
+
+// Fit cuts or pads text to exactly width cells.
+func Fit(text string, width int) string {
+	text = Clip(text, width, "")
+	return text + Blank(width-Width(text))
+}
+
+// Right puts text at the right end of width cells.
+func Right(text string, width int) string {
+	text = Clip(text, width, "")
+	text = Blank(width-Width(text)) + text
+	for Width(text) < width { // a first letter that joins the blank before it
+		text = " " + text
+	}
+	return text
+}
+
+// Centre puts text in the middle of width cells.
+func Centre(text string, width int) string {
+	text = Clip(text, width, "")
+	return Fit(Right(text, (width+Width(text))/2), width)
+}
+
+// Blank is n blanks, none where n is below zero.
+func Blank(n int) string { return strings.Repeat(" ", max(n, 0)) }
+
+// Repeat is n times a mark, none where n is below zero.
+func Repeat(mark string, n int) string { return strings.Repeat(mark, max(n, 0)) }
+
+// Wrap breaks plain text into lines of at most width cells, at blanks where
+// there are any. A number and its unit stay together.
+func Wrap(text string, width int) []string {
+	if width <= 0 {
+		return nil
+	}
+	lines := strings.Split(ansi.Wrap(bound(text), width, ""), "\n")
+	for i, line := range lines {
+		lines[i] = strings.ReplaceAll(line, noBreak, " ")
+	}
+	return lines
+}
+
+const noBreak = "\u00a0"
+
+// bound puts a blank that does not break behind every number.
+func bound(text string) string {
+	var b strings.Builder
+	for i := range len(text) {
+		if text[i] == ' ' && i > 0 && text[i-1] >= '0' && text[i-1] <= '9' && i+1 < len(text) && text[i+1] > '9' {
+			b.WriteString(noBreak)
+			continue
+		}
+		b.WriteByte(text[i])
+	}
+	return b.String()
+}
+
+// WrapMost is [Wrap] with at most so many lines; the last one ends in tail
+// where more is left.
+func WrapMost(text string, width, most int, tail string) []string {
+	lines := Wrap(text, width)
+	if len(lines) <= most {
+		return lines
+	}
+	if most <= 0 {
+		return nil
+	}
+	lines = lines[:most]
+	last := strings.TrimRight(lines[most-1], " ")
+	lines[most-1] = Clip(Clip(last, width-Width(tail), "")+tail, width, "")
+	return lines
+}

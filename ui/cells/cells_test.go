@@ -1,0 +1,85 @@
+package cells_test
+
+import (
+	"strings"
+	"testing"
+	"unicode"
+
+	"github.com/stretchr/testify/assert"
+	"pgregory.net/rapid"
+
+	"washeve/ui/cells"
+)
+
+func TestSafe(t *testing.T) {
+	for _, c := range []struct{ in, out string }{
+		{"our coach", "our coach"},
+		{"a\x1b[31mb", `a\x1b[31mb`},
+		{"two\nlines\tand", "two lines and"},
+		{"bell\a", `bell\a`},
+		{"turned \u202eabout", `turned \u202eabout`},
+		{"c1 \u009b31m", `c1 \u009b31m`},
+		{"broken \xff", `broken \xff`},
+		{"Grüße, 東京", "Grüße, 東京"},
+	} {
+		assert.Equal(t, c.out, cells.Safe(c.in))
+	}
+}
+
+func TestSafeLeavesNothingToObey(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		text := string(rapid.SliceOf(rapid.Byte()).Draw(t, "bytes"))
+		for _, r := range cells.Safe(text) {
+			if unicode.In(r, unicode.Cc, unicode.Zl, unicode.Zp) {
+				t.Fatalf("%q keeps %q", text, r)
+			}
+		}
+	})
+}
+
+func TestFitIsExactlySoWide(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		text := cells.Safe(rapid.String().Draw(t, "text"))
+		width := rapid.IntRange(0, 60).Draw(t, "width")
+		for _, got := range []string{cells.Fit(text, width), cells.Right(text, width), cells.Centre(text, width)} {
+			if cells.Width(got) != width {
+				t.Fatalf("%q takes %d cells, not %d", got, cells.Width(got), width)
+			}
+		}
+		if got := cells.Clip(text, width, "…"); cells.Width(got) > width {
+			t.Fatalf("%q is wider than %d", got, width)
+		}
+	})
+}
+
+func TestWrapMost(t *testing.T) {
+	assert.Equal(t, []string{"one two", "three..."}, cells.WrapMost("one two three four five", 8, 2, "..."))
+	assert.Equal(t, []string{"one two"}, cells.WrapMost("one two", 8, 2, "..."))
+	assert.Empty(t, cells.WrapMost("one two three", 4, 0, "..."))
+	assert.Empty(t, cells.Wrap("words", 0))
+}
+
+func TestWrapKeepsNumberAndUnitTogether(t *testing.T) {
+	assert.Equal(t, []string{"it takes", "24 s or so"}, cells.Wrap("it takes 24 s or so", 11))
+}
+
+func TestRight(t *testing.T) {
+	assert.Equal(t, "  ab", cells.Right("ab", 4))
+	assert.Equal(t, " ab ", cells.Centre("ab", 4))
+	assert.Equal(t, strings.Repeat("x", 3), cells.Repeat("x", 3))
+	assert.Empty(t, cells.Repeat("x", -1))
+}
+
+func TestThriftSendsLessAndLooksTheSame(t *testing.T) {
+	for _, c := range []struct{ in, out string }{
+		{"plain", "plain"},
+		{"\x1b[38;5;80ma\x1b[m \x1b[38;5;80mb\x1b[m", "\x1b[38;5;80ma b\x1b[m"},
+		{"\x1b[38;5;80ma\x1b[m\x1b[38;5;90mb\x1b[m c", "\x1b[38;5;80ma\x1b[38;5;90mb \x1b[mc"},
+		{"\x1b[1ma\x1b[m\x1b[38;5;90mb\x1b[m", "\x1b[1ma\x1b[0;38;5;90mb\x1b[m"},
+		{"\x1b[38;5;80ma\x1b[m\x1b[1mb\x1b[m", "\x1b[38;5;80ma\x1b[0;1mb\x1b[m"},
+		{"x\x1b[7m \x1b[m y", "x\x1b[7m \x1b[m y"},
+		{"\x1b[38;5;80m  \x1b[m", "  "},
+	} {
+		assert.Equal(t, c.out, cells.Thrift(c.in))
+	}
+}

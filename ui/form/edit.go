@@ -1,0 +1,141 @@
+// Package form is how a person states a value: a line of text that is checked
+// at every key, a list to pick from, and what is assumed where nothing was
+// stated.
+package form
+
+import (
+	"errors"
+	"strings"
+
+	"github.com/charmbracelet/bubbles/textinput"
+	tea "github.com/charmbracelet/bubbletea"
+
+	"washeve/model/quantity"
+	"washeve/ui/cells"
+	"washeve/ui/theme"
+)
+
+// Try sets text on a copy of the noun, and tells what is wrong with it.
+type Try func(text string) error
+
+// Edit is a value while it is typed. What was right last stays in force however
+// wrong the text is now.
+type Edit struct {
+	input    textinput.Model
+	example  string
+	touched  bool
+	Good     string // the last text that was right
+	Problem  error  // what is wrong with the text now
+	Offer    string // text that would be right, where a bare number needs a unit
+	Replaced bool   // a right text was typed: Good differs from the start
+}
+
+// Start begins with the text as it stands. Example is the field's own.
+func Start(text, example string) Edit {
+	in := textinput.New()
+	in.Prompt = ""
+	in.SetValue(text)
+	in.CursorEnd()
+	in.Focus()
+	return Edit{input: in, example: example, Good: text}
+}
+
+// Text is what stands on the line.
+func (e Edit) Text() string { return e.input.Value() }
+
+// Type takes a key and checks the text that follows from it.
+func (e Edit) Type(msg tea.KeyMsg, try Try) Edit {
+	before := e.input.Value()
+	e.input, _ = e.input.Update(msg)
+	if e.input.Value() == before && e.touched {
+		return e
+	}
+	e.touched = true
+	return e.check(try)
+}
+
+// With puts a whole text in place, as if it had been typed.
+func (e Edit) With(text string, try Try) Edit {
+	e.input.SetValue(text)
+	e.input.CursorEnd()
+	return e.check(try)
+}
+
+func (e Edit) check(try Try) Edit {
+	text := e.input.Value()
+	e.Offer = ""
+	if e.Problem = try(text); e.Problem == nil {
+		e.Good, e.Replaced = text, true
+		return e
+	}
+	if offer := e.withUnit(text); offer != "" && try(offer) == nil {
+		e.Offer = offer
+	}
+	return e
+}
+
+// withUnit puts the example's unit behind a bare number.
+func (e Edit) withUnit(text string) string {
+	var wrong *quantity.ParseError
+	unit := unitOf(e.example)
+	if unit == "" || !errors.As(e.Problem, &wrong) || wrong.Reason != quantity.NoUnit {
+		return ""
+	}
+	return strings.TrimSpace(text) + " " + unit
+}
+
+// unitOf is the unit of an example such as "40 ft 6 in" or "240 ppm NaCl": the
+// words behind its first number.
+func unitOf(example string) string {
+	words := strings.Fields(example)
+	if len(words) < 2 || !strings.ContainsAny(words[0][:1], "0123456789") {
+		return ""
+	}
+	for i, w := range words[1:] {
+		if w[0] >= '0' && w[0] <= '9' {
+			return strings.Join(words[1:1+i], " ")
+		}
+	}
+	return strings.Join(words[1:], " ")
+}
+
+// View draws the text with its cursor in width cells. A long text shows the
+// part around the cursor.
+func (e Edit) View(th theme.Theme, width int) string {
+	runes := []rune(cells.Safe(e.input.Value()) + " ")
+	at := min(e.input.Position(), len(runes)-1)
+	from := 0
+	for from < at && cells.Width(string(runes[from:at+1])) > width-1 {
+		from++
+	}
+	ink := th.Accent
+	if e.Problem != nil {
+		ink = th.Bad
+	}
+	left, under, right := string(runes[from:at]), string(runes[at]), string(runes[at+1:])
+	caret := th.Caret.On(under)
+	if caret == under {
+		caret = "_" + strings.TrimRight(under, " ")
+	}
+	return cells.Clip(ink.On(left)+caret+ink.On(strings.TrimRight(right, " ")), width, "")
+}
+
+// Says is the line under the form: what is wrong, what would be right, and what
+// stays in force.
+func (e Edit) Says() string {
+	switch {
+	case e.Offer != "":
+		return "needs its unit: tab or enter takes it as " + e.Offer
+	case e.Problem == nil:
+		return ""
+	}
+	words := e.Problem.Error()
+	var wrong *quantity.ParseError
+	if errors.As(e.Problem, &wrong) {
+		words = wrong.Reason + "; right is " + wrong.Example
+	}
+	if good := strings.TrimSpace(e.Good); good != "" {
+		words += "; " + good + " stays"
+	}
+	return words
+}

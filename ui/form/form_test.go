@@ -1,0 +1,119 @@
+package form_test
+
+import (
+	"errors"
+	"strings"
+	"testing"
+
+	tea "github.com/charmbracelet/bubbletea"
+	"github.com/charmbracelet/x/ansi"
+	"github.com/muesli/termenv"
+	"github.com/stretchr/testify/assert"
+	"pgregory.net/rapid"
+
+	"washeve/model"
+	"washeve/ui/cells"
+	"washeve/ui/form"
+	"washeve/ui/theme"
+)
+
+func length(text string) error {
+	var v model.Vehicle
+	return v.Fields()[2].Set(text)
+}
+
+func typed(e form.Edit, text string, try form.Try) form.Edit {
+	for _, r := range text {
+		e = e.Type(tea.KeyMsg{Type: tea.KeyRunes, Runes: []rune{r}}, try)
+	}
+	return e
+}
+
+func TestWrongTextKeepsTheLastGoodValue(t *testing.T) {
+	e := form.Start("40 ft", "40 ft 6 in")
+	e = typed(e, " 6 ix", length)
+	assert.Error(t, e.Problem)
+	assert.Equal(t, "40 ft", strings.TrimSpace(e.Good))
+	assert.Contains(t, e.Says(), `has the unit "ix"`)
+	assert.Contains(t, e.Says(), "right is 40 ft 6 in")
+	assert.Contains(t, e.Says(), "40 ft stays")
+	e = e.Type(tea.KeyMsg{Type: tea.KeyBackspace}, length)
+	e = typed(e, "n", length)
+	assert.NoError(t, e.Problem)
+	assert.Equal(t, "40 ft 6 in", e.Good)
+	assert.True(t, e.Replaced)
+	assert.Empty(t, e.Says())
+}
+
+func TestBareNumberIsOfferedItsUnit(t *testing.T) {
+	e := typed(form.Start("", "40 ft 6 in"), "33", length)
+	assert.Equal(t, "33 ft", e.Offer)
+	assert.Contains(t, e.Says(), "33 ft")
+	e = e.With(e.Offer, length)
+	assert.NoError(t, e.Problem)
+	assert.Equal(t, "33 ft", e.Good)
+	var p model.Place
+	e = typed(form.Start("", "240 ppm NaCl"), "210", func(text string) error { return p.Fields()[1].Set(text) })
+	assert.Equal(t, "210 ppm NaCl", e.Offer)
+	e = typed(form.Start("", "40 ft 6 in"), "3300", length)
+	assert.Empty(t, e.Offer, "a unit that gives an absurd size is not offered")
+}
+
+func TestOtherErrorsAreSaidAsTheyAre(t *testing.T) {
+	e := typed(form.Start("", "our coach"), "x", func(string) error { return errors.New("that name is taken") })
+	assert.Equal(t, "that name is taken", e.Says())
+	assert.False(t, e.Replaced)
+}
+
+func TestCaretIsSeenWithoutColour(t *testing.T) {
+	e := form.Start("40 ft", "")
+	assert.Equal(t, "40 ft_", e.View(theme.New(theme.Options{Plain: true}), 20))
+	assert.Equal(t, "40 ft ", ansi.Strip(e.View(theme.New(theme.Options{Profile: termenv.ANSI256}), 20)))
+}
+
+func TestRow(t *testing.T) {
+	th := theme.New(theme.Options{Plain: true})
+	for _, c := range []struct {
+		row  form.Row
+		want string
+	}{
+		{form.Row{Label: "length", Value: "40 ft 6 in", Here: true}, "> length           40 ft 6 in"},
+		{form.Row{Label: "height", Must: true}, "  height           needed"},
+		{form.Row{Label: "width", Assumed: "8 ft 6 in", Tag: "PRACTICE"}, "  width            (8 ft 6 in) prac"},
+		{form.Row{Label: "flow", Assumed: "2 gpm", Tag: "PRACTICE"}, "  flow             (2 gpm) PRACTICE"},
+		{form.Row{Label: "pH"}, "  pH               -"},
+		{form.Row{Label: "a very long label indeed", Value: "x\x1b[2J"}, `  a very long l... x\x1b[2J`},
+		{form.Row{Label: "pressure", Value: "40 psi", Faulty: true}, "  pressure         40 psi ?"},
+	} {
+		assert.Equal(t, c.want, c.row.Line(th, 35))
+	}
+}
+
+func TestPicker(t *testing.T) {
+	p := form.Open("place", []form.Option{{Text: "home", Pick: "home", Note: "240 ppm"}, {Text: "camp", Pick: "camp"}, {Text: "new place", New: true}}, "camp")
+	assert.Equal(t, 1, p.At)
+	assert.Equal(t, 0, p.Move(2).At)
+	assert.Equal(t, 2, p.Move(-2).At)
+	o, ok := p.Numbered("1")
+	assert.True(t, ok)
+	assert.Equal(t, "home", o.Pick)
+	_, ok = p.Numbered("4")
+	assert.False(t, ok)
+	lines := p.Lines(theme.New(theme.Options{Plain: true}), 30, 5)
+	assert.Equal(t, []string{"place", "  1 home  240 ppm", "> 2 camp", "  3 new place"}, lines)
+	assert.Len(t, p.Lines(theme.New(theme.Options{Plain: true}), 30, 2), 2)
+	_, ok = form.Open("none", nil, "").Move(1).Chosen()
+	assert.False(t, ok)
+}
+
+func TestEditNeverOverflows(t *testing.T) {
+	th := theme.New(theme.Options{Profile: termenv.ANSI256})
+	rapid.Check(t, func(t *rapid.T) {
+		e := form.Start(rapid.String().Draw(t, "start"), "40 ft")
+		e = typed(e, rapid.String().Draw(t, "typed"), length)
+		width := rapid.IntRange(1, 40).Draw(t, "width")
+		if got := e.View(th, width); cells.Width(got) > width {
+			t.Fatalf("%q is wider than %d", got, width)
+		}
+	})
+}

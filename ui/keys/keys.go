@@ -1,0 +1,50 @@
+// Package keys makes a key binding a value: the keys, what they do, the help
+// that is shown for them, and why they cannot act just now.
+package keys
+
+import (
+	"github.com/charmbracelet/bubbles/key"
+	tea "github.com/charmbracelet/bubbletea"
+)
+
+// Action names what a binding does.
+type Action string
+
+// Binding is one or more keys that do one thing.
+type Binding struct {
+	key.Binding
+	Does    Action
+	Long    string // what the help page says; "" for the short help
+	Group   string // heading in the help
+	Blocked string // why it cannot act now; "" where it can
+}
+
+// New binds keys to an action. Shown is how the help writes the keys.
+func New(group string, does Action, shown, help string, on ...string) Binding {
+	return Binding{
+		Binding: key.NewBinding(key.WithKeys(on...), key.WithHelp(shown, help)),
+		Does:    does, Group: group,
+	}
+}
+
+// Explained gives the binding more words for the help page.
+func (b Binding) Explained(words string) Binding {
+	b.Long = words
+	return b
+}
+
+// Unless blocks the binding where why is not empty.
+func (b Binding) Unless(why string) Binding {
+	b.Blocked = why
+	return b
+}
+
+// Find gives the binding that a key press means.
+func Find(all []Binding, msg tea.KeyMsg) (Binding, bool) {
+	for _, b := range all {
+		if key.Matches(msg, b.Binding) {
+			return b, true
+		}
+	}
+	return Binding{}, false
+}

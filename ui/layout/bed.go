@@ -1,0 +1,55 @@
+package layout
+
+// BedRects are the parts of the Bed screen. A part for which there is no room
+// is empty.
+type BedRects struct {
+	Title   Rect
+	Verdict Rect // does it last, and how sure
+	Numbers Rect // what is left, when it ends, when to order, what it cost
+	Curve   Rect // outlet over gallons
+	Tank    Rect
+	Legend  Rect // of curve and tank
+	Notes   Rect // what the readings say
+	List    Rect // the log
+	Work    Rect // a form, over curve, notes and list
+	Ask     Rect // a reading, over notes and list
+	Status  Rect
+	Hint    Rect
+}
+
+// Bed divides the Bed screen: the answer above, the log below, or at the right
+// where the screen is wide.
+func Bed(size Size) BedRects {
+	var b BedRects
+	rest := Whole(size)
+	b.Title, rest = rest.Top(1)
+	b.Hint, rest = rest.Bottom(1)
+	b.Status, rest = rest.Bottom(1)
+	wide := size.W >= 130
+	if wide {
+		b.List, rest = rest.right(size.W * 2 / 5)
+		_, b.List = b.List.Left(2)
+	}
+	b.Verdict, rest = rest.Top(1)
+	b.Numbers, rest = rest.Top(4)
+	b.Work = rest
+	high := 8 + max(size.H-24, 0)/2
+	var row Rect
+	row, rest = rest.Top(min(high, 18))
+	b.Tank, b.Curve = row.right(15)
+	_, b.Tank = b.Tank.Left(1)
+	b.Legend, rest = rest.Top(1)
+	b.Ask = rest
+	if wide {
+		b.Notes = rest
+		return b
+	}
+	b.Notes, b.List = rest.Top(3 + max(size.H-24, 0)/5)
+	return b
+}
+
+// right cuts the last n cells of each line off: the part cut, and the rest.
+func (r Rect) right(n int) (Rect, Rect) {
+	rest, cut := r.Left(r.W - n)
+	return cut, rest
+}

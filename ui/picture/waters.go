@@ -1,0 +1,73 @@
+package picture
+
+import (
+	"washeve/model"
+	"washeve/planner"
+	"washeve/ui/theme"
+)
+
+// Letter marks a water where there is no room for its name.
+func Letter(w model.Water) string {
+	switch w {
+	case model.DI:
+		return "D"
+	case model.Softened:
+		return "S"
+	case model.Raw:
+		return "R"
+	}
+	return "?"
+}
+
+// WaterInk is the colour of a water.
+func WaterInk(th theme.Theme, w model.Water) theme.Ink {
+	switch w {
+	case model.DI:
+		return th.DI
+	case model.Softened:
+		return th.Softened
+	case model.Raw:
+		return th.Raw
+	}
+	return th.Edge
+}
+
+// WaterFill is the pattern of a water, as dense as what it leaves behind: DI
+// water leaves the face clean.
+func WaterFill(th theme.Theme, w model.Water) string {
+	switch w {
+	case model.DI:
+		return th.Marks.DIFill
+	case model.Softened:
+		return th.Marks.SoftFill
+	case model.Raw:
+		return th.Marks.RawFill
+	}
+	return " "
+}
+
+// SpotInk is the colour of an outlook.
+func SpotInk(th theme.Theme, s planner.Spots) theme.Ink {
+	switch s {
+	case planner.NoSpots:
+		return th.Good
+	case planner.Faint:
+		return th.Doubt
+	case planner.Seen, planner.Towel:
+		return th.Bad
+	}
+	return th.Text
+}
+
+// spotMark is how a spot is drawn, and in one of how many cells.
+func spotMark(th theme.Theme, s planner.Spots) (mark string, every int) {
+	switch s {
+	case planner.Faint:
+		return th.Marks.Faint, 9
+	case planner.Seen:
+		return th.Marks.Seen, 7
+	case planner.Towel:
+		return th.Marks.Towel, 4
+	}
+	return "", 0
+}

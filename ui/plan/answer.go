@@ -1,0 +1,248 @@
+package plan
+
+import (
+	"fmt"
+
+	"washeve/model"
+	"washeve/model/quantity"
+	"washeve/planner"
+	"washeve/ui/cells"
+	"washeve/ui/layout"
+	"washeve/ui/picture"
+	"washeve/ui/report"
+	"washeve/ui/theme"
+)
+
+// answerBlocks draws the plan, or what it still needs.
+func (m Model) answerBlocks(r layout.PlanRects) []layout.Placed {
+	if !m.planned {
+		return []layout.Placed{
+			{At: r.Verdict, Lines: []string{m.th.Doubt.On(m.th.Marks.Doubt + " No plan yet")}},
+			{At: r.Numbers, Lines: m.needLines(r.Numbers)},
+		}
+	}
+	coach := m.coach()
+	blocks := []layout.Placed{
+		{At: r.Verdict, Lines: m.verdictLines(r.Verdict)},
+		{At: r.Numbers, Lines: m.numberLines(r.Numbers)},
+		{At: r.Caps, Lines: m.barLines(r.Caps)},
+		{At: r.Above, Lines: picture.Above(m.th, coach, r.Above.Size())},
+		{At: r.Stages, Lines: m.stageLines(r.Stages)},
+		{At: r.Curve, Lines: m.curve().Draw(m.th, r.Curve.Size())},
+		{At: r.Notes, Lines: m.noteLines(r.Notes)},
+	}
+	return append(blocks, m.pictureBlocks(r, coach)...)
+}
+
+// pictureBlocks draws the coach and the tank. In words both are wider than they
+// are high, and stand below each other.
+func (m Model) pictureBlocks(r layout.PlanRects, coach picture.Coach) []layout.Placed {
+	before, after := m.plan.Bed.Before, m.plan.Bed.After
+	if m.th.Plain && !r.Legend.Empty() {
+		both := layout.Rect{X: r.Side.X, Y: r.Side.Y, W: r.Legend.W, H: r.Side.H + r.Legend.H}
+		lines := picture.Side(m.th, coach, both.Size())
+		return []layout.Placed{{At: both, Lines: append(lines, picture.Tank(m.th, before, after, both.Size())...)}}
+	}
+	blocks := []layout.Placed{
+		{At: r.Side, Lines: picture.Side(m.th, coach, r.Side.Size())},
+		{At: r.Tank, Lines: picture.Tank(m.th, before, after, r.Tank.Size())},
+	}
+	if !r.Legend.Empty() {
+		blocks = append(blocks, layout.Placed{At: r.Legend, Lines: []string{picture.TankLegend(m.th, before, after, r.Legend.W)}})
+	}
+	return blocks
+}
+
+// needLines says what a plan cannot do without.
+func (m Model) needLines(at layout.Rect) []string {
+	var lines []string
+	for _, r := range m.lacks {
+		f, _ := m.shown().field(r)
+		section := map[string]string{"wash": "", "place": "water "}[r.section]
+		if r.section == "vehicle" || r.section == "bed" {
+			section = r.section + " "
+		}
+		lines = append(lines, "  "+m.th.Text.On(section+f.Label)+m.th.Muted.On(", like "+f.Example))
+	}
+	if len(lines) == 0 && m.planErr != nil {
+		for _, line := range cells.Wrap(cells.Safe(m.planErr.Error()), at.W) {
+			lines = append(lines, m.th.Doubt.On(line))
+		}
+		return lines
+	}
+	return append([]string{m.th.Text.On("It needs from you:")}, lines...)
+}
+
+func (m Model) verdictLines(at layout.Rect) []string {
+	mark, ink := verdictLook(m.th, m.plan.Verdict)
+	chance := m.plan.Bed.ChanceLasts
+	words := fmt.Sprintf("%s (%s)", report.Chance(chance), report.Percent(chance))
+	meter := picture.Meter(m.th, float64(chance), ink, min(at.W-cells.Width(words)-2, 16))
+	if meter == "" {
+		words = "chance: " + words
+	} else {
+		meter += "  "
+	}
+	head := mark + " " + report.Verdict(m.plan.Verdict)
+	return []string{ink.On(cells.Clip(head, at.W, m.th.Marks.More)), meter + m.th.Text.On(words)}
+}
+
+func verdictLook(th theme.Theme, v planner.Verdict) (string, theme.Ink) {
+	switch v {
+	case planner.Lasts:
+		return th.Marks.Good, th.Good
+	case planner.Tight:
+		return th.Marks.Doubt, th.Doubt
+	}
+	return th.Marks.Bad, th.Bad
+}
+
+// numberLines is the answer in five lines.
+func (m Model) numberLines(at layout.Rect) []string {
+	p := m.plan
+	left := "; " + quantity.Show(p.Bed.Remaining.P50, m.sys) + " left"
+	jug, vessel := report.JugTime(p, m.sys)
+	rows := []report.Row{
+		{Label: "DI water", Value: quantity.Show(p.DI.Volume, m.sys), Note: report.Time(p.DI.Duration) + left},
+		{Label: "other", Value: quantity.Show(p.Soft.Volume+p.Untreated.Volume, m.sys), Note: m.otherNote()},
+		{Label: "flow cap", Value: quantity.Show(p.Cap.Flow, m.sys), Note: "bound by " + report.Bound(p.Cap.BoundBy)},
+		{Label: "jug", Value: jug, Note: "or longer for " + vessel},
+		{Label: "flush", Value: quantity.Show(p.Flush.Volume, m.sys), Note: report.Time(p.Flush.Duration) + " before a reading"},
+	}
+	lines := make([]string, len(rows))
+	for i, r := range rows {
+		label, value := cells.Fit(r.Label, 9), cells.Right(r.Value, 10)
+		ink := m.th.Text
+		if i == 0 || i == 2 {
+			ink = m.th.Strong
+		}
+		note := cells.Clip(r.Note, at.W-21, m.th.Marks.More)
+		lines[i] = m.th.Text.On(label) + ink.On(value) + "  " + m.th.Text.On(note)
+	}
+	return lines
+}
+
+func (m Model) otherNote() string {
+	p := m.plan
+	switch {
+	case p.Soft.Volume > 0 && p.Untreated.Volume > 0:
+		return "softened " + quantity.Show(p.Soft.Volume, m.sys) + ", raw " + quantity.Show(p.Untreated.Volume, m.sys)
+	case p.Soft.Volume > 0:
+		return "softened water"
+	}
+	return "raw water"
+}
+
+// barLines sets the flows against each other. With little room the cap that
+// binds stands for all.
+func (m Model) barLines(at layout.Rect) []string {
+	if at.Empty() {
+		return nil
+	}
+	p := m.plan
+	bar := func(label string, f quantity.Flow, ink theme.Ink, note string) picture.Bar {
+		return picture.Bar{Label: label, Value: f.GPM(), Number: quantity.Show(f, m.sys), Ink: ink, Note: note}
+	}
+	var bars []picture.Bar
+	for _, c := range report.Caps(p) {
+		binds := c.Name == p.Cap.BoundBy
+		switch {
+		case binds:
+			bars = append(bars, bar(report.Bound(c.Name), c.Flow, m.th.Accent, "binds"))
+		case at.H >= len(p.Cap.Caps)+2:
+			bars = append(bars, bar(report.Bound(c.Name), c.Flow, m.th.Muted, ""))
+		}
+	}
+	over := m.th.Good
+	if !p.Sprayer.WithinCap {
+		over = m.th.Bad
+	}
+	hose := m.th.Bad
+	if p.Sprayer.OpenHose <= p.Cap.Flow {
+		hose = m.th.Good
+	}
+	bars = append(bars, bar("sprayer", p.Sprayer.Flow, over, against(p.Sprayer.Flow, p.Cap.Flow)), bar("open hose", p.Sprayer.OpenHose, hose, against(p.Sprayer.OpenHose, p.Cap.Flow)))
+	return picture.Bars(m.th, bars, p.Cap.Flow.GPM(), at.W)
+}
+
+// against says in a few letters how a flow stands to the cap.
+func against(f, limit quantity.Flow) string {
+	switch times := float64(f / limit); {
+	case !(limit > 0):
+		return ""
+	case times <= 1:
+		return "under the cap"
+	default:
+		return fmt.Sprintf("%.1f x the cap", times)
+	}
+}
+
+// coach is what the pictures of the vehicle need.
+func (m Model) coach() picture.Coach {
+	c := picture.Coach{Width: 8.5 * quantity.Foot, Faces: map[model.Side]picture.Face{}}
+	if i := m.shown().chosen("vehicle"); i >= 0 {
+		v := m.shown().rig.Vehicles[i]
+		c.Length, c.Height, c.Width = v.Length.Or(0), v.Height.Or(0), v.Width.Or(c.Width)
+	}
+	for _, f := range m.plan.Faces {
+		c.Faces[f.Name] = picture.Face{Water: f.Water, Spots: f.Spots}
+	}
+	return c
+}
+
+func (m Model) curve() picture.Curve {
+	b := m.plan.Bed
+	return picture.Curve{Points: b.Curve, From: b.SoFar, To: b.SoFar + m.plan.DI.Volume + m.plan.Flush.Volume, Limit: m.plan.Limit.Number, System: m.sys}
+}
+
+func (m Model) stageLines(at layout.Rect) []string {
+	if at.Empty() {
+		return nil
+	}
+	lines := report.Columns(report.Stages(m.plan, m.sys))
+	for i, line := range lines {
+		ink := m.th.Muted
+		if i > 0 {
+			ink = picture.WaterInk(m.th, m.plan.Stages[i-1].Water)
+		}
+		lines[i] = ink.On(cells.Clip(line, at.W, m.th.Marks.More))
+	}
+	return lines
+}
+
+// noteLines is the warnings, then the cautions, as many as there is room for.
+func (m Model) noteLines(at layout.Rect) []string {
+	var lines []string
+	left := 0
+	add := func(mark string, ink theme.Ink, text string, last bool) {
+		parts := cells.Wrap(cells.Safe(text), at.W-2)
+		room := at.H - len(lines)
+		if !last {
+			room--
+		}
+		if len(lines) == 0 {
+			parts = cells.WrapMost(cells.Safe(text), at.W-2, room, m.th.Marks.More)
+		}
+		if left > 0 || len(parts) > room {
+			left++
+			return
+		}
+		for i, part := range parts {
+			if i > 0 {
+				mark = " "
+			}
+			lines = append(lines, ink.On(mark+" "+part))
+		}
+	}
+	all := len(m.plan.Warnings) + len(m.plan.Cautions)
+	for i, n := range m.plan.Warnings {
+		add("!", m.th.Doubt, n.Text(m.sys), i == all-1)
+	}
+	for i, n := range m.plan.Cautions {
+		add(m.th.Marks.Dot, m.th.Muted, n.Text(m.sys), len(m.plan.Warnings)+i == all-1)
+	}
+	if left > 0 {
+		lines = append(lines, m.th.Text.On(cells.Clip(fmt.Sprintf("%d more to heed: f shows all", left), at.W, "")))
+	}
+	return lines
+}

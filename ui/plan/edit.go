@@ -1,0 +1,177 @@
+package plan
+
+import (
+	tea "github.com/charmbracelet/bubbletea"
+
+	"washeve/ui/form"
+	"washeve/ui/keys"
+)
+
+// startEdit lets the field under the hand be typed.
+func (m Model) startEdit(text string) Model {
+	r, f, ok := m.target()
+	if !ok {
+		return m
+	}
+	e := form.Start(text, f.Example)
+	e.Good = f.Text()
+	m.edit, m.editAt, m.draft = &e, r, m.now
+	return m
+}
+
+// try sets a text on a copy of the work.
+func (m Model) try(text string) (work, error) {
+	w := m.now.clone()
+	return w, w.set(m.editAt, text)
+}
+
+func (m Model) check(text string) error {
+	_, err := m.try(text)
+	return err
+}
+
+// typed takes a key into the text; the answer follows whenever the text is
+// right.
+func (m Model) typed(msg tea.KeyMsg) Model {
+	if m.edit == nil {
+		return m
+	}
+	e := m.edit.Type(msg, m.check)
+	return m.withEdit(e)
+}
+
+func (m Model) withEdit(e form.Edit) Model {
+	m.edit = &e
+	if w, err := m.try(e.Good); err == nil && e.Replaced {
+		m.draft = w
+		m = m.replan(w)
+	}
+	return m.say("")
+}
+
+// typing does what a key means while a value is typed.
+func (m Model) typing(does keys.Action) Model {
+	switch does {
+	case accept:
+		return m.offered().finishEdit().toLacking()
+	case offer:
+		if m.edit.Offer != "" {
+			return m.offered()
+		}
+		m = m.finishEdit()
+		return m.onto(m.hand+1, 1)
+	case acceptDown:
+		m = m.offered().finishEdit()
+		return m.onto(m.hand+1, 1)
+	case acceptUp:
+		m = m.offered().finishEdit()
+		return m.onto(m.hand-1, -1)
+	case abandon:
+		m.edit = nil
+		return m.replan(m.now)
+	}
+	return m
+}
+
+// offered puts the example's unit behind a bare number.
+func (m Model) offered() Model {
+	if m.edit.Offer == "" {
+		return m
+	}
+	return m.withEdit(m.edit.With(m.edit.Offer, m.check))
+}
+
+// finishEdit takes what was typed. A text that is wrong is dropped, the last
+// right one stays in force, and that is said.
+func (m Model) finishEdit() Model {
+	if m.edit == nil {
+		return m
+	}
+	e := *m.edit
+	m.edit = nil
+	if e.Replaced {
+		if w, err := m.with(m.editAt, e.Good); err == nil {
+			m = m.commit(w)
+		}
+	} else {
+		m = m.replan(m.now)
+	}
+	if e.Problem != nil {
+		return m.warn("Not taken: " + e.Says() + ".")
+	}
+	return m
+}
+
+// with is the work with one field stated.
+func (m Model) with(r ref, text string) (work, error) {
+	w := m.now.clone()
+	return w, w.set(r, text)
+}
+
+// state sets a field at once.
+func (m Model) state(r ref, text string) Model {
+	w, err := m.with(r, text)
+	if err != nil {
+		return m.warn(err.Error())
+	}
+	return m.commit(w)
+}
+
+// openPicker lists what a field can hold.
+func (m Model) openPicker(r ref) Model {
+	f, ok := m.now.field(r)
+	if !ok {
+		return m
+	}
+	var options []form.Option
+	for _, c := range f.Choices {
+		options = append(options, form.Option{Text: c, Pick: c})
+	}
+	if f.Refers != "" {
+		options = append(options, m.referred(f.Refers)...)
+	}
+	if !f.Required && f.Refers == "" {
+		options = append(options, form.Option{Text: "not stated", Note: "it is assumed"})
+	}
+	now := f.Text()
+	if i := m.now.chosen(f.Refers); now == "" && i >= 0 {
+		now = m.now.names(f.Refers)[i]
+	}
+	p := form.Open(f.Label, options, now)
+	m.picker, m.editAt = &p, r
+	return m
+}
+
+// pick does what a key means while a list is open.
+func (m Model) pick(does keys.Action, msg tea.KeyMsg) Model {
+	p := *m.picker
+	switch does {
+	case up:
+		p = p.Move(-1)
+	case down:
+		p = p.Move(1)
+	case abandon:
+		m.picker = nil
+		return m
+	case accept:
+		o, ok := p.Chosen()
+		return m.picked(o, ok)
+	case number:
+		o, ok := p.Numbered(msg.String())
+		return m.picked(o, ok)
+	}
+	m.picker = &p
+	return m
+}
+
+func (m Model) picked(o form.Option, ok bool) Model {
+	if !ok {
+		return m.warn("There is no such line in the list.")
+	}
+	m.picker = nil
+	if o.New {
+		f, _ := m.now.field(m.editAt)
+		return m.makeNew(f.Refers)
+	}
+	return m.state(m.editAt, o.Pick)
+}

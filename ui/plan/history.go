@@ -1,0 +1,178 @@
+package plan
+
+import (
+	"errors"
+
+	"washeve/model"
+	"washeve/ui/form"
+)
+
+// deepest is how many edits can be undone.
+const deepest = 500
+
+// commit puts a work in force: it can be undone, the plan follows, and it is
+// saved.
+func (m Model) commit(w work) Model {
+	m.past = append(m.past[:len(m.past):len(m.past)], m.now)
+	if len(m.past) > deepest {
+		m.past = m.past[1:]
+	}
+	m.future = nil
+	return m.settle(w)
+}
+
+// settle makes the plan of a work that is now in force, and saves it.
+func (m Model) settle(w work) Model {
+	m.now = w
+	m = m.replan(w)
+	if m.hand >= len(m.rows()) {
+		m = m.onto(len(m.rows())-1, -1)
+	}
+	return m.save()
+}
+
+func (m Model) undone() Model {
+	last := len(m.past) - 1
+	m.future = append(m.future[:len(m.future):len(m.future)], m.now)
+	w := m.past[last]
+	m.past = m.past[:last]
+	return m.settled(w, "Undone.")
+}
+
+func (m Model) redone() Model {
+	last := len(m.future) - 1
+	m.past = append(m.past[:len(m.past):len(m.past)], m.now)
+	w := m.future[last]
+	m.future = m.future[:last]
+	return m.settled(w, "Done again.")
+}
+
+func (m Model) settled(w work, words string) Model {
+	m = m.settle(w)
+	if m.alarm || m.question != nil {
+		return m
+	}
+	return m.say(words)
+}
+
+// save keeps the work. The example is not kept before someone makes it theirs.
+func (m Model) save() Model {
+	if m.now.example {
+		m.changed = true
+		return m
+	}
+	m.unsaved = m.keeper.Save(m.now.rig, m.now.places, m.now.wash)
+	if m.unsaved == nil {
+		m.changed = false
+		return m.say("Saved.")
+	}
+	var rewriter Rewriter
+	if errors.As(m.unsaved, &rewriter) {
+		m.question = &question{
+			text: "Not saved: " + m.unsaved.Error() + " Write it anew, and keep the old file aside? y or n",
+			yes:  func(m Model) Model { return m.rewrite(rewriter) },
+		}
+		return m
+	}
+	return m.warn("Not saved, but still here: " + m.unsaved.Error())
+}
+
+func (m Model) rewrite(r Rewriter) Model {
+	backup, err := r.Rewrite()
+	if err != nil {
+		m.unsaved = err
+		return m.warn("Not saved, but still here: " + err.Error())
+	}
+	m = m.save()
+	if m.unsaved != nil {
+		return m
+	}
+	return m.say("Saved. What stood there before is in " + backup + ".")
+}
+
+// adopt makes the example the person's own.
+func (m Model) adopt() Model {
+	if err := m.keeper.Adopt(); err != nil {
+		return m.warn("Could not write it out: " + err.Error())
+	}
+	m.now.example = false
+	m.past, m.future = owned(m.past), owned(m.future)
+	if m.changed {
+		if m = m.save(); m.unsaved != nil {
+			return m
+		}
+	}
+	return m.say("It is yours now: change what is not so, line by line.")
+}
+
+func owned(history []work) []work {
+	out := make([]work, len(history))
+	for i, w := range history {
+		w.example = false
+		out[i] = w
+	}
+	return out
+}
+
+// startFresh begins with an empty rig. It is saved with the first value.
+func (m Model) startFresh() Model {
+	m.past = append(m.past[:len(m.past):len(m.past)], m.now)
+	m.future = nil
+	m.now, m.planned, m.changed = empty(), false, false
+	m = m.replan(m.now).toFirst()
+	return m.say("Your own, empty. Type what is needed; the rest is assumed until you state it.")
+}
+
+// makeNew adds an item and lets its name be typed.
+func (m Model) makeNew(section string) Model {
+	w := m.now.clone()
+	at, err := w.add(section, m.plan)
+	if err != nil {
+		return m.warn(err.Error())
+	}
+	m = m.commit(w)
+	if i, j, ok := m.now.stepOf(at); ok {
+		m.open, m.hand = i, j
+	}
+	status, alarm := m.status, m.alarm
+	m = m.startEdit(m.now.item(at.section, at.index).Fields()[0].Text())
+	m.status, m.alarm = status, alarm
+	return m
+}
+
+func (m Model) drop() Model {
+	section, index := m.sectionHere()
+	w := m.now.clone()
+	if err := w.remove(section, index); err != nil {
+		return m.warn(err.Error())
+	}
+	m = m.commit(w)
+	if m.alarm || m.question != nil {
+		return m
+	}
+	return m.say("Taken away; u brings it back.")
+}
+
+// referred lists the items of a section, each with what tells it from others.
+func (m Model) referred(section string) []form.Option {
+	var options []form.Option
+	for i, name := range m.now.names(section) {
+		options = append(options, form.Option{Text: name, Pick: name, Note: m.noteOf(section, i)})
+	}
+	switch section {
+	case "softener":
+		options = append(options, form.Option{Text: model.NoSoftener, Pick: model.NoSoftener, Note: "wash without one"})
+	case "sprayer":
+		options = append(options, form.Option{Text: model.ByHand, Pick: model.ByHand, Note: "with a mitt"})
+	}
+	return append(options, form.Option{Text: "new " + section, New: true})
+}
+
+func (m Model) noteOf(section string, index int) string {
+	key := map[string]string{"vehicle": "length", "bed": "resin", "place": "tds", "softener": "resin", "sprayer": "flow", "pen": "scale"}[section]
+	f, ok := m.now.field(ref{section, index, key})
+	if !ok || !f.Given() {
+		return ""
+	}
+	return f.Text()
+}

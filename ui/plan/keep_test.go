@@ -1,0 +1,277 @@
+package plan
+
+import (
+	"errors"
+	"fmt"
+	"strings"
+	"testing"
+
+	tea "github.com/charmbracelet/bubbletea"
+	"github.com/charmbracelet/x/ansi"
+	"github.com/muesli/termenv"
+	"github.com/stretchr/testify/assert"
+	"pgregory.net/rapid"
+
+	"washeve/planner"
+	"washeve/ui/internal/hands"
+	"washeve/ui/keys"
+	"washeve/ui/layout"
+	"washeve/ui/theme"
+)
+
+func TestExampleIsKeptOnlyWhenAdopted(t *testing.T) {
+	o := ours(t)
+	o.Example = true
+	kept := o.Keeper.(*book)
+	p := play(t, o, "")
+	assert.Contains(t, p.seen(), "built-in example")
+	assert.NoError(t, p.m.Leave(), "nothing was changed")
+	p.keys("p 2")
+	assert.Zero(t, kept.saves)
+	assert.ErrorContains(t, p.m.Leave(), "a makes it yours")
+	p.keys("a")
+	assert.Equal(t, 1, kept.adopted)
+	assert.Equal(t, "Sand Hollow", kept.wash.Place, "the change goes along")
+	assert.NotContains(t, p.seen(), "built-in example")
+	assert.NoError(t, p.m.Leave())
+	p.keys("a")
+	assert.Contains(t, p.seen(), "this is your own already")
+	p.keys("u")
+	assert.Equal(t, "Willow Bend", kept.wash.Place, "undo is saved as well")
+}
+
+// A new user types four values, and has a plan that is saved. The planner is
+// the real one.
+func TestFromNothingByTheScreenAlone(t *testing.T) {
+	o := ours(t)
+	o.Example, o.Make = true, planner.Make
+	p := play(t, o, "e")
+	for _, words := range []string{"No plan yet", "vehicle length", "vehicle height", "bed resin volume", "water TDS"} {
+		assert.Contains(t, p.seen(), words)
+	}
+	p.keys("'33' enter '11 ft 6 in' enter '0.5' enter '210' enter")
+	seen := p.seen()
+	assert.NotContains(t, seen, "No plan yet")
+	assert.Contains(t, seen, "DI water")
+	assert.Contains(t, seen, "Saved.")
+	kept := o.Keeper.(*book)
+	assert.Equal(t, "33 ft", kept.rig.Vehicles[0].Length.Words())
+	assert.Equal(t, "210 ppm NaCl", kept.places[0].TDS.Words())
+	assert.NoError(t, p.m.Leave())
+	p.keys("u u u u u")
+	assert.Contains(t, p.seen(), "built-in example", "starting empty can be undone too")
+}
+
+func TestFailedSaveKeepsTheWorkAndSaysSo(t *testing.T) {
+	o := ours(t)
+	kept := o.Keeper.(*book)
+	kept.fail = errors.New("no space left on the disk")
+	p := play(t, o, "p 2")
+	assert.Contains(t, p.seen(), "no space left on the disk")
+	assert.Contains(t, p.seen(), "not saved")
+	assert.Contains(t, p.seen(), "Sand Hollow")
+	assert.Error(t, p.m.Leave())
+	kept.fail = nil
+	p.keys("s")
+	assert.Contains(t, p.seen(), "Saved.")
+	assert.Equal(t, "Sand Hollow", kept.wash.Place)
+	assert.NoError(t, p.m.Leave())
+	p.keys("s")
+	assert.Contains(t, p.seen(), "nothing is unsaved")
+}
+
+// stubborn is an error of saving that a yes settles.
+type stubborn struct{ kept *book }
+
+func (s stubborn) Error() string { return "places.toml would have to be written anew." }
+
+func (s stubborn) Rewrite() (string, error) {
+	s.kept.fail = nil
+	return "places.toml.bak-1", nil
+}
+
+func TestRewritingAFileIsAsked(t *testing.T) {
+	o := ours(t)
+	kept := o.Keeper.(*book)
+	kept.fail = fmt.Errorf("save: %w", stubborn{kept})
+	p := play(t, o, "p 2")
+	assert.Contains(t, p.seen(), "Not saved: save: places.toml")
+	p.keys("n")
+	assert.Contains(t, p.seen(), "not saved")
+	assert.Error(t, p.m.Leave())
+	p.keys("s y")
+	assert.Contains(t, p.seen(), "places.toml.bak-1")
+	assert.NoError(t, p.m.Leave())
+	assert.Equal(t, 1, kept.saves)
+}
+
+func TestLeavingTakesWhatIsBeingTyped(t *testing.T) {
+	o := ours(t)
+	p := play(t, o, "down down down '21 ft'")
+	assert.NoError(t, p.m.Leave())
+	assert.Equal(t, "21 ft", o.Keeper.(*book).rig.Vehicles[0].Length.Words())
+}
+
+// states are the ways the screen can stand, each with the keys that lead there.
+func states() map[string]string {
+	return map[string]string{
+		"at the start": "", "on a length": "down down down", "on a choice": "down down", "in the bed": "b down down", "in the water": "w down down",
+		"in the gear": "g", "in the stages": "t", "in a stage": "t n esc down down", "picking": "p", "typing": "down down down enter", "with history": "p 2 u",
+	}
+}
+
+// Every key of every state does something or says why it does not, and what is
+// seen fits the screen.
+func TestEveryKey(t *testing.T) {
+	for name, script := range states() {
+		for _, example := range []bool{false, true} {
+			o := ours(t)
+			o.Example = example
+			for _, b := range play(t, o, script).m.Keys() {
+				for _, k := range b.Binding.Keys() {
+					p := play(t, o, script)
+					before := p.seen()
+					msg := p.send(hands.Key(k))
+					after := p.seen()
+					if b.Blocked != "" {
+						assert.Contains(t, after, "Not now: "+b.Blocked[:min(len(b.Blocked), 50)], "%s: %s", name, k)
+					} else if msg == nil && !still(b.Does) {
+						assert.NotEqual(t, before, after, "%s: %s (%s) changes nothing", name, k, b.Help().Desc)
+					}
+				}
+			}
+		}
+	}
+}
+
+// still tells the keys that may leave all as it is where the hand stands.
+func still(does keys.Action) bool {
+	switch does {
+	case up, down, openStep, number, acceptUp, accept, takeAway:
+		return true
+	}
+	return false
+}
+
+func TestHelpNamesEveryKeyOnce(t *testing.T) {
+	for name, script := range states() {
+		seen := map[string]string{}
+		for _, b := range play(t, ours(t), script).m.Keys() {
+			assert.NotEmpty(t, b.Help().Desc, name)
+			assert.NotEmpty(t, b.Help().Key, name)
+			for _, k := range b.Binding.Keys() {
+				assert.Empty(t, seen[k], "%s: %s does two things", name, k)
+				seen[k] = b.Help().Desc
+			}
+		}
+	}
+}
+
+func TestMouse(t *testing.T) {
+	click := func(p *player, x, y int) {
+		p.send(tea.MouseMsg{X: x, Y: y, Button: tea.MouseButtonLeft, Action: tea.MouseActionPress})
+	}
+	p := play(t, ours(t), "")
+	click(p, 5, 8)
+	assert.Contains(t, p.seen(), "› shape")
+	click(p, 5, 8)
+	assert.NotNil(t, p.m.picker, "a second click opens it")
+	click(p, 5, 8)
+	assert.Equal(t, "trailer", string(p.m.now.rig.Vehicles[0].Shape))
+	lines := strings.Split(p.seen(), "\n")
+	for y, line := range lines {
+		if strings.HasPrefix(line, "w Water") {
+			click(p, 2, y)
+			break
+		}
+	}
+	assert.Equal(t, "Water", p.m.step().name)
+	p.send(tea.MouseMsg{Button: tea.MouseButtonWheelDown})
+	assert.Contains(t, p.seen(), "› name")
+	p.send(tea.MouseMsg{Button: tea.MouseButtonWheelUp})
+	click(p, 70, 5)
+	click(p, 500, 500)
+	p.seen()
+}
+
+func TestRandomKeysNeverPanicOrOverflow(t *testing.T) {
+	o := ours(t)
+	all := []string{"up", "down", "left", "right", "enter", "esc", "tab", "shift+tab", "backspace", "delete", " ", "0", "1", "2", "5", ".", "f", "t", "x", "é", "漢",
+		"v", "b", "w", "g", "p", "n", "X", "u", "r", "y", "m", "a", "e", "s", "ctrl+u", "ctrl+w", "home", "end", "N", "q", "?"}
+	themes := []theme.Theme{theme.New(theme.Options{Plain: true}), theme.New(theme.Options{Profile: termenv.ANSI256})}
+	rapid.Check(t, func(rt *rapid.T) {
+		o := o
+		o.Example = rapid.Bool().Draw(rt, "example")
+		o.Theme = themes[rapid.IntRange(0, 1).Draw(rt, "theme")]
+		kept := &book{}
+		if rapid.Bool().Draw(rt, "disk full") {
+			kept.fail = stubborn{kept}
+		}
+		o.Keeper = kept
+		p := &player{t: t, m: New(o), s: layout.Size{W: 80, H: 24}}
+		for _, k := range rapid.SliceOfN(rapid.SampledFrom(all), 1, 40).Draw(rt, "keys") {
+			p.send(hands.Key(k))
+			size := layout.Size{W: rapid.IntRange(80, 160).Draw(rt, "w"), H: rapid.IntRange(24, 50).Draw(rt, "h")}
+			fits(rt, ansi.Strip(p.m.View(size)), size)
+		}
+	})
+}
+
+// What a key sends at 80x24, as the terminal library sends it: every changed
+// line anew.
+func TestBytesPerKey(t *testing.T) {
+	o := ours(t)
+	o.Theme = theme.New(theme.Options{Profile: termenv.ANSI256})
+	for _, made := range []Make{pretend, planner.Make} {
+		o.Make = made
+		walked(t, o)
+	}
+}
+
+func walked(t *testing.T, o Options) {
+	for _, script := range []string{"down down down enter ctrl+u '33 ft 6 in' enter", "p down enter", "tab tab tab tab", "b w g t v", "e '33' enter", "u r m"} {
+		p := play(t, o, "down down down '30 ft' enter")
+		frame := p.m.View(p.s)
+		for _, key := range hands.Keys(script) {
+			p.send(key)
+			next := p.m.View(p.s)
+			assert.LessOrEqual(t, sent(frame, next), 2048, "%s in %q", key, script)
+			frame = next
+		}
+	}
+}
+
+func sent(before, after string) int {
+	a, b := strings.Split(before, "\n"), strings.Split(after, "\n")
+	bytes := 0
+	for i, line := range b {
+		if i >= len(a) || a[i] != line {
+			bytes += len(line) + len("\x1b[K\r\n")
+		}
+	}
+	return bytes
+}
+
+func BenchmarkFirstFrame(b *testing.B) {
+	o := ours(b)
+	o.Make = planner.Make
+	o.Theme = theme.New(theme.Options{Profile: termenv.ANSI256})
+	for b.Loop() {
+		New(o).View(layout.Size{W: 80, H: 24})
+	}
+}
+
+func BenchmarkKeyToFrame(b *testing.B) {
+	o := ours(b)
+	o.Theme = theme.New(theme.Options{Profile: termenv.ANSI256})
+	p := play(b, o, "down down down '30 ft'")
+	key := []tea.KeyMsg{hands.Key("backspace"), hands.Key("t")}
+	total, n := 0, 0
+	frame := p.m.View(p.s)
+	for b.Loop() {
+		p.send(key[n%2])
+		next := p.m.View(p.s)
+		total, n, frame = total+sent(frame, next), n+1, next
+	}
+	b.ReportMetric(float64(total)/float64(n), "bytes/key")
+}

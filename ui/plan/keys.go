@@ -1,0 +1,191 @@
+package plan
+
+import (
+	"washeve/ui/keys"
+)
+
+const (
+	up         keys.Action = "up"
+	down       keys.Action = "down"
+	nextStep   keys.Action = "next step"
+	prevStep   keys.Action = "step before"
+	openStep   keys.Action = "open step"
+	change     keys.Action = "change"
+	overtype   keys.Action = "overtype"
+	nextChoice keys.Action = "next choice"
+	prevChoice keys.Action = "choice before"
+	takeAway   keys.Action = "take away"
+	place      keys.Action = "place"
+	newItem    keys.Action = "new"
+	dropItem   keys.Action = "drop"
+	undo       keys.Action = "undo"
+	redo       keys.Action = "redo"
+	why        keys.Action = "why"
+	full       keys.Action = "full"
+	units      keys.Action = "units"
+	adopt      keys.Action = "adopt"
+	fresh      keys.Action = "fresh"
+	saveAgain  keys.Action = "save again"
+
+	accept     keys.Action = "accept"
+	acceptUp   keys.Action = "accept, up"
+	acceptDown keys.Action = "accept, down"
+	offer      keys.Action = "offer"
+	abandon    keys.Action = "abandon"
+	number     keys.Action = "number"
+	sayYes     keys.Action = "yes"
+	sayNo      keys.Action = "no"
+)
+
+// Keys lists the keys as the screen now stands. The first ones are those shown
+// at the foot.
+func (m Model) Keys() []keys.Binding {
+	switch {
+	case m.question != nil:
+		return questionKeys()
+	case m.picker != nil:
+		return pickKeys()
+	case m.edit != nil:
+		return m.typeKeys()
+	}
+	return append(m.changeKeys(), append(m.walkKeys(), m.seeKeys()...)...)
+}
+
+func questionKeys() []keys.Binding {
+	return []keys.Binding{
+		keys.New("Answer", sayYes, "y", "yes", "y", "Y"),
+		keys.New("Answer", sayNo, "n", "no", "n", "N", "esc"),
+	}
+}
+
+func pickKeys() []keys.Binding {
+	return []keys.Binding{
+		keys.New("Pick", accept, "enter", "take it", "enter", " "),
+		keys.New("Pick", number, "1-9", "take that", "1", "2", "3", "4", "5", "6", "7", "8", "9"),
+		keys.New("Pick", down, "down", "next", "down", "j", "tab"),
+		keys.New("Pick", up, "up", "before", "up", "k", "shift+tab"),
+		keys.New("Pick", abandon, "esc", "leave it as it was", "esc"),
+	}
+}
+
+func (m Model) typeKeys() []keys.Binding {
+	return []keys.Binding{
+		keys.New("Type", accept, "enter", "done", "enter").Explained("done; a bare number takes the unit that is offered"),
+		keys.New("Type", offer, "tab", "add the unit, or next", "tab"),
+		keys.New("Type", acceptDown, "down", "done, next line", "down"),
+		keys.New("Type", acceptUp, "up", "done, line before", "up", "shift+tab"),
+		keys.New("Type", abandon, "esc", "as it was", "esc"),
+	}
+}
+
+func (m Model) changeKeys() []keys.Binding {
+	_, f, ok := m.target()
+	nothing, noWord, notChoice, notTyped := "", "", "", ""
+	if !ok {
+		nothing = "no line is under the hand"
+	}
+	if ok && !f.Given() {
+		noWord = "nothing is stated here"
+	} else if ok && f.Required {
+		noWord = f.Label + " cannot be left out"
+	}
+	if !ok || len(f.Choices) == 0 {
+		notChoice = "this line has no list of words; enter changes it"
+	}
+	if !ok || len(f.Choices) > 0 || f.Refers != "" {
+		notTyped = "this line takes a word from a list; enter opens it"
+	}
+	return []keys.Binding{
+		keys.New("Change", change, "enter", "change", "enter").Explained("change the line under the hand: type, or pick from a list"),
+		keys.New("Change", place, "p", "place", "p").Explained("pick the place of this wash; the answer follows").Unless(m.noneOf("place")),
+		keys.New("See", why, "y", "where from", "y").Explained("where each number comes from: formula, inputs, source; and all that is assumed"),
+		keys.New("Change", undo, "u", "undo", "u", "ctrl+z").Unless(emptyHistory(len(m.past), "undo")),
+		keys.New("Change", redo, "r", "redo", "r", "ctrl+y").Unless(emptyHistory(len(m.future), "redo")),
+		keys.New("Change", overtype, "0-9", "type a new number", "0", "1", "2", "3", "4", "5", "6", "7", "8", "9").Unless(notTyped),
+		keys.New("Change", nextChoice, "right", "next word of a list", "right", "l").Unless(notChoice),
+		keys.New("Change", prevChoice, "left", "word before", "left", "h").Unless(notChoice),
+		keys.New("Change", takeAway, "del", "take the value away: it is assumed again", "delete", "backspace").Unless(nothing + noWord),
+		keys.New("Change", newItem, "n", "new "+m.nounHere(), "n"),
+		keys.New("Change", dropItem, "X", "take this "+m.nounHere()+" away", "X").Unless(m.cannotDrop()),
+	}
+}
+
+func (m Model) walkKeys() []keys.Binding {
+	bindings := []keys.Binding{
+		keys.New("Walk", nextStep, "tab", "next step", "tab"),
+		keys.New("Walk", prevStep, "shift+tab", "step before", "shift+tab"),
+		keys.New("Walk", down, "down", "line down", "down", "j"),
+		keys.New("Walk", up, "up", "line up", "up", "k"),
+	}
+	for _, s := range steps() {
+		bindings = append(bindings, keys.New("Walk", openStep, s.letter, s.name, s.letter))
+	}
+	return bindings
+}
+
+func (m Model) seeKeys() []keys.Binding {
+	notExample, noPlan, saved := "", "", ""
+	if !m.now.example {
+		notExample = "this is your own already"
+	}
+	if !m.planned {
+		noPlan = "there is no plan yet"
+	}
+	if m.unsaved == nil {
+		saved = "nothing is unsaved"
+	}
+	return []keys.Binding{
+		keys.New("See", full, "f", "the plan in full", "f").Unless(noPlan),
+		keys.New("See", units, "m", "US or metric units", "m"),
+		keys.New("Keep", adopt, "a", "make the example yours", "a").Unless(notExample),
+		keys.New("Keep", fresh, "e", "start your own, empty", "e").Unless(notExample),
+		keys.New("Keep", saveAgain, "s", "save again", "s").Unless(saved),
+	}
+}
+
+func emptyHistory(n int, what string) string {
+	if n == 0 {
+		return "there is nothing to " + what
+	}
+	return ""
+}
+
+func (m Model) noneOf(section string) string {
+	if len(m.now.names(section)) == 0 {
+		return "there is no " + section + " yet; n makes one"
+	}
+	return ""
+}
+
+// sectionHere is the section that new and drop are about.
+func (m Model) sectionHere() (section string, index int) {
+	r, f, ok := m.target()
+	switch {
+	case ok && f.Refers != "" && r.section != "stage":
+		return f.Refers, m.now.chosen(f.Refers)
+	case ok && r.section != "wash" && r.section != "defaults":
+		return r.section, r.index
+	}
+	about := m.step().about
+	if about == "stage" {
+		return about, -1
+	}
+	return about, m.now.chosen(about)
+}
+
+func (m Model) nounHere() string {
+	section, _ := m.sectionHere()
+	return section
+}
+
+func (m Model) cannotDrop() string {
+	section, index := m.sectionHere()
+	names := m.now.names(section)
+	switch {
+	case index < 0 || index >= len(names):
+		return "no " + section + " is under the hand"
+	case len(names) == 1 && (section == "vehicle" || section == "bed" || section == "place"):
+		return "it is the only " + section
+	}
+	return ""
+}

@@ -1,0 +1,199 @@
+// Package plan is the Plan screen: a walk through the wash at the left, and at
+// the right the answer, which moves as the hand types.
+package plan
+
+import (
+	"errors"
+
+	tea "github.com/charmbracelet/bubbletea"
+
+	"washeve/model"
+	"washeve/model/quantity"
+	"washeve/planner"
+	"washeve/ui/form"
+	"washeve/ui/layout"
+	"washeve/ui/screen"
+	"washeve/ui/theme"
+)
+
+// Make plans a wash; see [planner.Make].
+type Make func(model.Rig, model.Places, model.Wash) (planner.Plan, error)
+
+// Keeper keeps the work beyond the program's end.
+type Keeper interface {
+	// Save keeps everything. An error that is a [Rewriter] can be settled by
+	// asking the person.
+	Save(model.Rig, model.Places, model.Wash) error
+	// Adopt writes the built-in example out as the person's own.
+	Adopt() error
+}
+
+// Rewriter is an error of saving that a yes settles: the file is written anew,
+// and what stood in it is kept aside.
+type Rewriter interface {
+	error
+	Rewrite() (backup string, err error)
+}
+
+// Options is what the screen is made from.
+type Options struct {
+	Rig     model.Rig
+	Places  model.Places
+	Wash    model.Wash
+	Example bool // the work is the built-in example
+	Keeper  Keeper
+	Make    Make
+	Theme   theme.Theme
+	Units   quantity.System
+	Notice  string // said at the start, such as a fault that was found in a file
+}
+
+// Model is the screen as it stands.
+type Model struct {
+	th     theme.Theme
+	sys    quantity.System
+	keeper Keeper
+	make   Make
+	size   layout.Size
+
+	now          work // what is in force
+	past, future []work
+
+	plan    planner.Plan // of what is shown, or the last one that could be made
+	planned bool         // there is a plan
+	planErr error        // why there is none for what is shown
+	faults  map[ref]string
+	lacks   []ref // what the plan cannot do without
+
+	open   int // the step that is open
+	hand   int // the row under the hand, in the open step
+	editAt ref
+	edit   *form.Edit
+	draft  work // what is shown while typing
+	picker *form.Picker
+
+	status   string
+	alarm    bool // the status tells of trouble
+	question *question
+	changed  bool  // the example was changed and is kept nowhere
+	unsaved  error // why the last save failed
+}
+
+// question waits for a yes.
+type question struct {
+	text string
+	yes  func(Model) Model
+}
+
+// New makes the screen. The first frame shows the whole answer.
+func New(o Options) Model {
+	m := Model{
+		th: o.Theme, sys: o.Units, keeper: o.Keeper, make: o.Make, size: layout.Least(),
+		now:    work{rig: o.Rig, places: o.Places, wash: o.Wash, example: o.Example}.clone(),
+		status: o.Notice, alarm: o.Notice != "",
+	}
+	if o.Example && o.Notice == "" {
+		m = m.say("This is a built-in example. a makes it yours, e starts your own from nothing.")
+	}
+	return m.replan(m.now).toFirst()
+}
+
+// Title is what the page is called.
+func (m Model) Title() string { return "Plan" }
+
+// Init starts nothing.
+func (m Model) Init() tea.Cmd { return nil }
+
+// Typing tells that letters are text just now.
+func (m Model) Typing() bool { return m.edit != nil }
+
+// Leave takes what is being typed, and saves what is unsaved.
+func (m Model) Leave() error {
+	m = m.finishEdit()
+	if m.now.example && m.changed {
+		return errors.New("you changed the example, and it is kept nowhere until a makes it yours")
+	}
+	if m.unsaved != nil {
+		m = m.save()
+	}
+	return m.unsaved
+}
+
+// shown is the work that the screen shows: with what is being typed.
+func (m *Model) shown() *work {
+	if m.edit != nil {
+		return &m.draft
+	}
+	return &m.now
+}
+
+// replan makes the plan of a work. Where there is none, the last one stays, and
+// the reason is told.
+func (m Model) replan(w work) Model {
+	p, err := m.make(w.rig, w.places, w.wash)
+	m.planErr, m.faults, m.lacks = err, w.faulty(), w.lacking()
+	if err == nil {
+		m.plan, m.planned = p, true
+	}
+	return m
+}
+
+// step is the step that is open.
+func (m *Model) step() step { return steps()[m.open] }
+
+// rows lists the lines of the open step.
+func (m *Model) rows() []row { return m.shown().rows(m.step()) }
+
+// target is the field under the hand.
+func (m *Model) target() (ref, model.Field, bool) {
+	rows := m.rows()
+	if m.hand < 0 || m.hand >= len(rows) || !rows[m.hand].isField() {
+		return ref{}, model.Field{}, false
+	}
+	f, ok := m.shown().field(rows[m.hand].at)
+	return rows[m.hand].at, f, ok
+}
+
+// toFirst puts the hand on the first row that the plan lacks, else on the first
+// of the open step.
+func (m Model) toFirst() Model {
+	if len(m.now.lacking()) > 0 {
+		return m.toLacking()
+	}
+	return m.onto(0, 1)
+}
+
+// toLacking puts the hand on the first row that the plan lacks, if any.
+func (m Model) toLacking() Model {
+	for _, r := range m.now.lacking() {
+		if i, j, ok := m.now.stepOf(r); ok {
+			m.open, m.hand = i, j
+			return m
+		}
+	}
+	return m
+}
+
+// onto puts the hand on a row, or on the next field in a direction.
+func (m Model) onto(hand, by int) Model {
+	rows := m.rows()
+	for i := hand; i >= 0 && i < len(rows); i += by {
+		if rows[i].isField() {
+			m.hand = i
+			return m
+		}
+	}
+	return m
+}
+
+func (m Model) say(text string) Model {
+	m.status, m.alarm = text, false
+	return m
+}
+
+func (m Model) warn(text string) Model {
+	m.status, m.alarm = text, true
+	return m
+}
+
+var _ screen.Screen = Model{}

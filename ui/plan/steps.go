@@ -1,0 +1,148 @@
+package plan
+
+import (
+	"strconv"
+)
+
+// step is one part of the walk through a wash.
+type step struct {
+	letter string // the key that opens it
+	name   string
+	about  string // the section that it is mostly about
+}
+
+// steps are the parts of the walk, in the order of the water's way.
+func steps() []step {
+	return []step{
+		{"v", "Vehicle", "vehicle"},
+		{"b", "Bed", "bed"},
+		{"w", "Water", "place"},
+		{"g", "Gear", "softener"},
+		{"t", "Stages", "stage"},
+	}
+}
+
+// row is one line of an open step: a heading, or a field.
+type row struct {
+	heading string
+	at      ref
+}
+
+func (r row) isField() bool { return r.heading == "" }
+
+// rows lists the lines of a step.
+func (w *work) rows(s step) []row {
+	switch s.about {
+	case "vehicle":
+		return append(w.chosenRows("vehicle"), append([]row{{heading: "In this wash"}}, w.washRows("slide_outs")...)...)
+	case "bed":
+		return append(w.chosenRows("bed"), append([]row{{heading: "When to stop"}}, w.washRows("limit", "target")...)...)
+	case "place":
+		return append(w.chosenRows("place"), w.penRows()...)
+	case "softener":
+		return w.gearRows()
+	}
+	return w.stageRows()
+}
+
+// chosenRows is the field that picks an item, and the fields of that item.
+func (w *work) chosenRows(section string) []row {
+	return append(w.washRows(section), w.itemRows(section, w.chosen(section))...)
+}
+
+func (w *work) washRows(keys ...string) []row {
+	rows := make([]row, len(keys))
+	for i, k := range keys {
+		rows[i] = row{at: ref{section: "wash", key: k}}
+	}
+	return rows
+}
+
+func (w *work) itemRows(section string, index int) []row {
+	item := w.item(section, index)
+	if item == nil {
+		return nil
+	}
+	var rows []row
+	for _, f := range item.Fields() {
+		rows = append(rows, row{at: ref{section, index, f.Key}})
+	}
+	return rows
+}
+
+func (w *work) gearRows() []row {
+	rows := append([]row{{heading: "Softener"}}, w.chosenRows("softener")...)
+	rows = append(rows, w.washRows("di_through_softener")...)
+	rows = append(rows, row{heading: "Sprayer"})
+	rows = append(rows, w.chosenRows("sprayer")...)
+	for i, name := range w.names("hose") {
+		rows = append(rows, row{heading: "Hose: " + name})
+		rows = append(rows, w.itemRows("hose", i)...)
+	}
+	return rows
+}
+
+func (w *work) penRows() []row {
+	rows := []row{{heading: "Pen"}}
+	if len(w.rig.Pens) > 0 {
+		rows = append(rows, row{at: ref{section: "defaults", key: "pen"}})
+	}
+	return append(rows, w.itemRows("pen", w.chosen("pen"))...)
+}
+
+func (w *work) stageRows() []row {
+	rows := w.washRows("name", "date", "pause")
+	for i, name := range w.names("stage") {
+		rows = append(rows, row{heading: strconv.Itoa(i+1) + ". " + name})
+		rows = append(rows, w.itemRows("stage", i)...)
+	}
+	return rows
+}
+
+// lacking lists the fields that a plan cannot do without and that are not
+// stated, for the items that the wash uses.
+func (w *work) lacking() []ref {
+	var out []ref
+	for _, section := range []string{"vehicle", "bed", "place"} {
+		index := w.chosen(section)
+		item := w.item(section, index)
+		if item == nil {
+			out = append(out, ref{section: "wash", key: section})
+			continue
+		}
+		for _, f := range item.Fields() {
+			if f.Required && !f.Given() {
+				out = append(out, ref{section, index, f.Key})
+			}
+		}
+	}
+	return out
+}
+
+// faulty tells the fields that contradict others.
+func (w *work) faulty() map[ref]string {
+	faults := w.rig.Faults(w.places.Names())
+	faults = append(faults, w.places.Faults()...)
+	faults = append(faults, w.wash.Faults(&w.rig, w.places)...)
+	out := map[ref]string{}
+	for _, f := range faults {
+		section := f.Section
+		if section == "" {
+			section = "wash"
+		}
+		out[ref{section, f.Index, f.Key}] = f.Problem
+	}
+	return out
+}
+
+// stepOf finds the step in which a field stands.
+func (w *work) stepOf(r ref) (stepIndex, rowIndex int, ok bool) {
+	for i, s := range steps() {
+		for j, line := range w.rows(s) {
+			if line.isField() && line.at == r {
+				return i, j, true
+			}
+		}
+	}
+	return 0, 0, false
+}

@@ -1,0 +1,217 @@
+package plan
+
+import (
+	tea "github.com/charmbracelet/bubbletea"
+
+	"washeve/model/quantity"
+	"washeve/ui/keys"
+	"washeve/ui/layout"
+	"washeve/ui/screen"
+)
+
+// Update takes a message.
+func (m Model) Update(msg tea.Msg) (screen.Screen, tea.Cmd) {
+	switch msg := msg.(type) {
+	case tea.WindowSizeMsg:
+		m.size = layout.Size{W: msg.Width, H: msg.Height}
+		return m, nil
+	case tea.MouseMsg:
+		return m.mouse(msg), nil
+	case tea.KeyMsg:
+		return m.key(msg)
+	}
+	return m, nil
+}
+
+func (m Model) key(msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
+	b, bound := keys.Find(m.Keys(), msg)
+	switch {
+	case !bound && m.edit != nil:
+		return m.typed(msg), nil
+	case !bound:
+		return m, nil
+	case b.Blocked != "":
+		return m.warn("Not now: " + b.Blocked + "."), nil
+	}
+	m = m.say("")
+	switch {
+	case m.question != nil:
+		return m.answer(b.Does), nil
+	case m.picker != nil:
+		return m.pick(b.Does, msg), nil
+	case m.edit != nil:
+		return m.typing(b.Does), nil
+	}
+	return m.act(b.Does, msg)
+}
+
+// act does what a key means while the hand walks.
+func (m Model) act(does keys.Action, msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
+	switch does {
+	case up:
+		return m.onto(m.hand-1, -1), nil
+	case down:
+		return m.onto(m.hand+1, 1), nil
+	case nextStep:
+		return m.opened((m.open + 1) % len(steps())), nil
+	case prevStep:
+		return m.opened((m.open + len(steps()) - 1) % len(steps())), nil
+	case openStep:
+		return m.openedBy(msg.String()), nil
+	case change:
+		return m.change(), nil
+	case overtype:
+		return m.startEdit("").typed(msg), nil
+	case nextChoice:
+		return m.turnChoice(1), nil
+	case prevChoice:
+		return m.turnChoice(-1), nil
+	case takeAway:
+		return m.state(m.targetRef(), ""), nil
+	case place:
+		return m.openPicker(ref{section: "wash", key: "place"}), nil
+	case newItem:
+		return m.makeNew(m.nounHere()), nil
+	case dropItem:
+		return m.drop(), nil
+	case undo:
+		return m.undone(), nil
+	case redo:
+		return m.redone(), nil
+	}
+	return m.see(does)
+}
+
+// see does what a key means that looks at the plan or keeps it.
+func (m Model) see(does keys.Action) (screen.Screen, tea.Cmd) {
+	switch does {
+	case why:
+		return m, m.read("Where the numbers come from", m.whyLines)
+	case full:
+		return m, m.read("The plan in full", m.fullLines)
+	case units:
+		return m.otherUnits(), nil
+	case adopt:
+		return m.adopt(), nil
+	case fresh:
+		return m.startFresh(), nil
+	case saveAgain:
+		return m.save(), nil
+	}
+	return m, nil
+}
+
+func (m Model) opened(i int) Model {
+	m.open = i
+	return m.onto(0, 1)
+}
+
+func (m Model) openedBy(letter string) Model {
+	for i, s := range steps() {
+		if s.letter == letter {
+			return m.opened(i)
+		}
+	}
+	return m
+}
+
+func (m Model) otherUnits() Model {
+	if m.sys == quantity.US {
+		m.sys = quantity.Metric
+		return m.say("Shown in metric units.")
+	}
+	m.sys = quantity.US
+	return m.say("Shown in US units.")
+}
+
+func (m Model) answer(does keys.Action) Model {
+	q := m.question
+	m.question = nil
+	if does == sayYes {
+		return q.yes(m)
+	}
+	return m.warn("Left as it was.")
+}
+
+// mouse puts the hand where it clicks, and scrolls.
+func (m Model) mouse(msg tea.MouseMsg) Model {
+	if m.question != nil || m.edit != nil {
+		return m
+	}
+	switch {
+	case msg.Button == tea.MouseButtonWheelUp && m.picker == nil:
+		return m.onto(m.hand-1, -1)
+	case msg.Button == tea.MouseButtonWheelDown && m.picker == nil:
+		return m.onto(m.hand+1, 1)
+	case msg.Button != tea.MouseButtonLeft || msg.Action != tea.MouseActionPress:
+		return m
+	}
+	at := m.rects().Walk
+	if !at.Holds(msg.X, msg.Y) {
+		return m
+	}
+	if heads := len(steps()); m.picker != nil {
+		return m.clickedOption(msg.Y-at.Y-heads, at.H-heads)
+	}
+	return m.clickedLine(msg.Y-at.Y, at.H)
+}
+
+func (m Model) clickedOption(line, height int) Model {
+	p := *m.picker
+	i := p.First(height) + line - 1
+	if line < 1 || i >= len(p.Options) {
+		return m
+	}
+	p.At = i
+	m.picker = &p
+	return m.pick(accept, tea.KeyMsg{})
+}
+
+func (m Model) clickedLine(line, height int) Model {
+	lines := m.walk(height)
+	switch {
+	case line >= len(lines):
+		return m
+	case lines[line].row < 0:
+		return m.opened(lines[line].step)
+	case lines[line].row == m.hand:
+		return m.change()
+	}
+	if rows := m.rows(); rows[lines[line].row].isField() {
+		m.hand = lines[line].row
+	}
+	return m
+}
+
+// change lets the field under the hand be changed: by a list where it holds a
+// word, by typing otherwise.
+func (m Model) change() Model {
+	r, f, ok := m.target()
+	switch {
+	case !ok:
+		return m
+	case len(f.Choices) > 0 || f.Refers != "":
+		return m.openPicker(r)
+	}
+	return m.startEdit(f.Text())
+}
+
+func (m Model) targetRef() ref {
+	r, _, _ := m.target()
+	return r
+}
+
+func (m Model) turnChoice(by int) Model {
+	r, f, _ := m.target()
+	at := -1
+	for i, c := range f.Choices {
+		if c == f.Text() {
+			at = i
+		}
+	}
+	if at < 0 && by < 0 {
+		at = 0
+	}
+	n := len(f.Choices)
+	return m.state(r, f.Choices[(at+by+n)%n])
+}

@@ -1,0 +1,59 @@
+package reader
+
+import (
+	"washeve/model/quantity"
+	"washeve/planner"
+	"washeve/ui/cells"
+	"washeve/ui/report"
+	"washeve/ui/theme"
+)
+
+// Reasons writes where numbers come from: the formula in words, the inputs, the
+// source.
+func Reasons(th theme.Theme, sys quantity.System, all []planner.Reason, width int) []string {
+	var lines []string
+	for _, r := range all {
+		value := r.Result
+		if r.Value.Kind != nil {
+			value = r.Value.Show(sys)
+		}
+		lines = append(lines, th.Strong.On(r.Number)+"  "+th.Accent.On(value))
+		lines = append(lines, Hanging(th, "  how      ", r.Formula, width)...)
+		for i, in := range r.Inputs {
+			lines = append(lines, Hanging(th, inputHead(i), inputWords(in, sys), width)...)
+		}
+		source := string(r.Source.Tag)
+		if r.Source.Text != "" {
+			source += ": " + r.Source.Text
+		}
+		lines = append(append(lines, Hanging(th, "  source   ", source, width)...), "")
+	}
+	return lines
+}
+
+func inputHead(i int) string {
+	if i == 0 {
+		return "  from     "
+	}
+	return "           "
+}
+
+func inputWords(in planner.Assumption, sys quantity.System) string {
+	text := in.Name + " " + report.Value(in, sys)
+	if in.Source.Tag != "" {
+		text += " (" + string(in.Source.Tag) + ")"
+	}
+	return text
+}
+
+// Hanging wraps text behind a head.
+func Hanging(th theme.Theme, head, text string, width int) []string {
+	var lines []string
+	for i, part := range cells.Wrap(cells.Safe(text), max(width-cells.Width(head), 10)) {
+		if i > 0 {
+			head = cells.Blank(cells.Width(head))
+		}
+		lines = append(lines, th.Muted.On(head)+th.Text.On(part))
+	}
+	return lines
+}

@@ -1,0 +1,181 @@
+package report
+
+import (
+	"fmt"
+	"math"
+	"sort"
+	"strings"
+
+	"washeve/model/quantity"
+	"washeve/planner"
+)
+
+// Row is a thing, its value, and what to make of it.
+type Row struct{ Label, Value, Note string }
+
+// Water lists the waters used and how long each runs.
+func Water(p planner.Plan, sys quantity.System) []Row {
+	var rows []Row
+	add := func(label string, u planner.Use) {
+		if u.Volume > 0 {
+			rows = append(rows, Row{label, quantity.Show(u.Volume, sys), Time(u.Duration)})
+		}
+	}
+	add("DI water", p.DI)
+	if b := p.DIBand; len(rows) > 0 && b.P90 > b.P10 {
+		rows[0].Note += fmt.Sprintf(", likely %s to %s", quantity.Show(b.P10, sys), quantity.Show(b.P90, sys))
+	}
+	add("softened water", p.Soft)
+	add("raw water", p.Untreated)
+	return rows
+}
+
+// Drip says what a longer pause before the final rinse would save; "" where it
+// saves nothing.
+func Drip(p planner.Plan, sys quantity.System) string {
+	d := p.Drip
+	if d.Saves <= 0 {
+		return ""
+	}
+	return fmt.Sprintf("Let it drip %s rather than %s before the final rinse: that saves %s of DI.",
+		Time(d.Longer), Time(d.Pause), quantity.Show(d.Saves, sys))
+}
+
+// Remaining says what the bed has left against what the wash takes.
+func Remaining(p planner.Plan, sys quantity.System) string {
+	left := p.Bed.Remaining
+	if reach := quantity.Show(left.P50, sys); reach != "" && left.P50 > 0 {
+		return fmt.Sprintf("It has about %s left (%s to %s) before the outlet passes %s; this wash takes %s.",
+			reach, quantity.Show(left.P10, sys), quantity.Show(left.P90, sys), p.Limit, quantity.Show(p.DI.Volume, sys))
+	}
+	return fmt.Sprintf("The outlet is at the limit of %s already; this wash takes %s.", p.Limit, quantity.Show(p.DI.Volume, sys))
+}
+
+// JugTime is how long a vessel must take to fill at the cap, and which: a
+// gallon, or ten litres.
+func JugTime(p planner.Plan, sys quantity.System) (least, vessel string) {
+	if sys == quantity.Metric {
+		return Time(p.Cap.JugSeconds * quantity.Duration(10*quantity.Litre/quantity.Gallon)), "10 L"
+	}
+	return Time(p.Cap.JugSeconds), "a gallon"
+}
+
+// Jug says how to hold the cap without a meter.
+func Jug(p planner.Plan, sys quantity.System) string {
+	least, vessel := JugTime(p, sys)
+	return vessel + " takes " + least + " or longer to fill"
+}
+
+// SprayerNote says how the sprayer stands against the cap.
+func SprayerNote(p planner.Plan) string {
+	switch {
+	case !p.Sprayer.WithinCap:
+		return "over the cap: throttle it until the jug takes its time"
+	case !p.Sprayer.Enough:
+		return "under the cap, but the supply is too weak for it"
+	}
+	return "under the cap"
+}
+
+// HoseNote says how far over the cap the open hose is.
+func HoseNote(p planner.Plan) string {
+	if p.Cap.Flow <= 0 {
+		return "the bed allows no flow"
+	}
+	times := float64(p.Sprayer.OpenHose / p.Cap.Flow)
+	switch {
+	case math.IsNaN(times) || math.IsInf(times, 0):
+		return ""
+	case times <= 1:
+		return "under the cap"
+	}
+	return quantity.Round(math.Round(times*10)/10) + " times the cap: not through the bed"
+}
+
+// Flows lists the cap, what limits it, the sprayer and the open hose.
+func Flows(p planner.Plan, sys quantity.System) []Row {
+	name := p.Sprayer.Name
+	if name == "" {
+		name = "sprayer"
+	}
+	return []Row{
+		{"most through the bed", quantity.Show(p.Cap.Flow, sys), "bound by " + Bound(p.Cap.BoundBy)},
+		{"without a meter", "", Jug(p, sys)},
+		{name, quantity.Show(p.Sprayer.Flow, sys), SprayerNote(p)},
+		{"open hose", quantity.Show(p.Sprayer.OpenHose, sys), HoseNote(p)},
+	}
+}
+
+// Caps lists the limits on the flow, the least first.
+func Caps(p planner.Plan) []planner.Cap {
+	caps := append([]planner.Cap(nil), p.Cap.Caps...)
+	sort.SliceStable(caps, func(i, j int) bool { return caps[i].Flow < caps[j].Flow })
+	return caps
+}
+
+// Bed lists the state of the bed and where the wash takes it.
+func Bed(p planner.Plan, sys quantity.System) []Row {
+	b := p.Bed
+	rows := []Row{
+		{"resin", Resin(b.Resin, sys), p.BedName},
+		{"capacity", quantity.Show(b.Capacity, sys), "operating; " + quantity.Show(b.Used, sys) + " used before this wash"},
+		{"contact time", Time(b.ContactTime), quantity.Round(b.Units) + " transfer units at the sprayer's flow"},
+		{"outlet at the start", PPM(b.OutletNow.P50), span(b.OutletNow)},
+		{"outlet at the end", PPM(b.OutletAtEnd.P50), span(b.OutletAtEnd)},
+	}
+	if c := p.Claim; c != nil {
+		rows = append(rows, Row{"sold as good for", quantity.Show(c.Stated, sys),
+			"that means water of " + quantity.Show(c.Implied, sys) + "; expect " + quantity.Show(c.Here, sys) + " here"})
+	}
+	return rows
+}
+
+func span(b planner.Band[float64]) string {
+	if b.P90 < 0.1 {
+		return "likely " + PPM(b.P90)
+	}
+	return "likely " + strings.TrimSuffix(PPM(b.P10), " ppm") + " to " + PPM(b.P90)
+}
+
+// Softener lists what is left in the softener; nothing where there is none.
+func Softener(p planner.Plan, sys quantity.System) []Row {
+	s := p.Softener
+	if s == nil {
+		return nil
+	}
+	note := "lasts this wash"
+	if !s.Lasts {
+		note = "regenerate it first"
+	}
+	return []Row{
+		{"takes", quantity.Show(s.Takes, sys), "goes through it in this wash"},
+		{"has left", quantity.Show(s.Remaining, sys), note},
+	}
+}
+
+// Flush says what to run out before a reading counts.
+func Flush(p planner.Plan, sys quantity.System) string {
+	return fmt.Sprintf("Run out %s (%s) before you trust a reading: standing water reads too low.",
+		quantity.Show(p.Flush.Volume, sys), Time(p.Flush.Duration))
+}
+
+// Cost says what the wash takes from a fill of resin.
+func Cost(p planner.Plan, sys quantity.System) string {
+	if !p.Cost.Known {
+		return "not known: state the price of a fill"
+	}
+	per, unit := p.Cost.PerGallon, "gallon"
+	if sys == quantity.Metric {
+		per, unit = per/quantity.Gallon.Litres(), "litre"
+	}
+	return fmt.Sprintf("%s for this wash, %s a %s of DI", Money(p.Cost.Wash, p.Cost.Currency), Money(per, p.Cost.Currency), unit)
+}
+
+// Money writes an amount of a currency.
+func Money(amount float64, currency string) string {
+	number := fmt.Sprintf("%.2f", amount)
+	if len([]rune(currency)) == 1 {
+		return currency + number
+	}
+	return number + " " + currency
+}

@@ -1,0 +1,54 @@
+package report
+
+import (
+	"math"
+	"strings"
+	"time"
+
+	"washeve/model/quantity"
+	"washeve/planner/drying"
+	"washeve/planner/drying/sun"
+	"washeve/ui/cells"
+)
+
+// Clock is an instant as the clock of its zone shows it.
+func Clock(at time.Time) string { return clock(at) }
+
+// SunHours says from when to when the sun is up.
+func SunHours(d sun.Day) string {
+	rise, rises := d.Rise.Get()
+	set, sets := d.Set.Get()
+	switch {
+	case rises && sets:
+		return "sun " + clock(rise) + " to " + clock(set)
+	case rises:
+		return "sun from " + clock(rise)
+	case sets:
+		return "sun to " + clock(set)
+	case d.Kind == sun.PolarDay:
+		return "sun all day"
+	}
+	return "no sun all day"
+}
+
+// Dries says, in at most seven letters, when a film dries.
+func Dries(lasts quantity.Duration) string {
+	switch {
+	case math.IsInf(float64(lasts), 1):
+		return "never"
+	case lasts >= 100*quantity.Minute:
+		return quantity.Round(math.Floor(float64(lasts/quantity.Hour))) + " h"
+	}
+	return Time(lasts)
+}
+
+// TurnReason is why a face has its place, in so many cells if that can be.
+func TurnReason(t drying.Turn, width int) string {
+	switch {
+	case cells.Width(t.Why) <= width:
+		return t.Why
+	case strings.HasPrefix(t.Why, "in the "):
+		return strings.Replace(strings.TrimPrefix(t.Why, "in the "), "for the rest of the day", "to the end", 1)
+	}
+	return "it drips on the sides"
+}

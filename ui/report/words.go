@@ -1,0 +1,212 @@
+// Package report turns a plan into words, rows and JSON. Screens and printed
+// plans take theirs from here, so that both say the same.
+package report
+
+import (
+	"fmt"
+	"math"
+	"slices"
+	"strings"
+
+	"washeve/model"
+	"washeve/model/quantity"
+	"washeve/planner"
+)
+
+// Verdict says in a few words whether the bed lasts.
+func Verdict(v planner.Verdict) string {
+	switch v {
+	case planner.Lasts:
+		return "The bed lasts this wash"
+	case planner.Tight:
+		return "Tight: the bed may not last"
+	}
+	return "The bed will not last"
+}
+
+// Chance says a probability so that a tired person can weigh it.
+func Chance(f quantity.Fraction) string {
+	percent := 100 * float64(f)
+	switch {
+	case math.IsNaN(percent):
+		return "chance not known"
+	case percent >= 99.5:
+		return "almost certain"
+	case percent < 0.5:
+		return "almost no chance"
+	case percent >= 95:
+		return fmt.Sprintf("%.0f in 100", percent)
+	case percent < 5:
+		return fmt.Sprintf("%.0f in 100", math.Max(1, percent))
+	}
+	return fmt.Sprintf("about %.0f in 10", percent/10)
+}
+
+// Bound says what limits the flow.
+func Bound(b planner.Bound) string {
+	switch b {
+	case planner.ByRating:
+		return "the maker's rating"
+	case planner.ByContactTime:
+		return "contact time"
+	case planner.ByFaceVelocity:
+		return "face velocity"
+	case planner.ByExchange:
+		return "exchange"
+	case planner.ByPressure:
+		return "pressure"
+	}
+	return string(b)
+}
+
+// WaterName is a water as it is spoken of.
+func WaterName(w model.Water) string {
+	switch w {
+	case model.DI:
+		return "DI"
+	case model.Softened:
+		return "softened"
+	case model.Raw:
+		return "raw"
+	}
+	return string(w)
+}
+
+// SpotWords says what will be seen on a face that has dried.
+func SpotWords(s planner.Spots) string {
+	switch s {
+	case planner.NoSpots:
+		return "no spots"
+	case planner.Faint:
+		return "faint spots"
+	case planner.Seen:
+		return "spots seen"
+	case planner.Towel:
+		return "dry by towel"
+	}
+	return string(s)
+}
+
+// Faces lists faces; none named means all.
+func Faces(sides []model.Side) string {
+	if len(sides) == 0 || len(sides) == len(model.Sides()) {
+		return "all faces"
+	}
+	if len(sides) == len(model.Sides())-1 {
+		for _, s := range model.Sides() {
+			if !slices.Contains(sides, s) {
+				return "all but " + string(s)
+			}
+		}
+	}
+	words := make([]string, len(sides))
+	for i, s := range sides {
+		words[i] = string(s)
+	}
+	return strings.Join(words, ", ")
+}
+
+// Valve says how one unit of the chain stands.
+func Valve(v planner.Valve) string {
+	if v.Through {
+		return v.Unit + " in line"
+	}
+	return v.Unit + " bypassed"
+}
+
+// Through lists the units that the water goes through; the others are bypassed.
+func Through(all []planner.Valve) string {
+	words := "none"
+	for _, v := range all {
+		switch {
+		case !v.Through:
+		case words == "none":
+			words = v.Unit
+		default:
+			words += ", " + v.Unit
+		}
+	}
+	return words
+}
+
+// Valves says how the chain stands.
+func Valves(all []planner.Valve) string {
+	words := make([]string, len(all))
+	for i, v := range all {
+		words[i] = Valve(v)
+	}
+	return strings.Join(words, ", ")
+}
+
+// Time writes a duration for a person: seconds, minutes, or hours.
+func Time(d quantity.Duration) string {
+	s := d.Seconds()
+	switch {
+	case math.IsNaN(s) || math.IsInf(s, 0):
+		return "no end"
+	case s < 9.5:
+		return quantity.Round(math.Round(10*s)/10) + " s"
+	case s < 99.5:
+		return fmt.Sprintf("%.0f s", s)
+	case s < 99.5*60:
+		return fmt.Sprintf("%.0f min", s/60)
+	}
+	minutes := math.Round(s / 60)
+	return fmt.Sprintf("%.0f h %.0f min", math.Floor(minutes/60), math.Mod(minutes, 60))
+}
+
+// Resin writes a volume of resin, which the trade counts in cubic feet.
+func Resin(v quantity.Volume, sys quantity.System) string {
+	if sys == quantity.Metric {
+		return quantity.Show(v, sys)
+	}
+	return quantity.Round(v.CubicFeet()) + " ft3"
+}
+
+// PPM writes a reading of the plan, on the scale of its limit.
+func PPM(ppm float64) string {
+	if ppm < 0.1 && ppm >= 0 {
+		return "under 0.1 ppm"
+	}
+	return quantity.Round(ppm) + " ppm"
+}
+
+// Percent writes a part of a whole.
+func Percent(f quantity.Fraction) string {
+	switch percent := 100 * float64(f); {
+	case math.IsNaN(percent):
+		return "unknown"
+	case percent < 100 && percent > 99:
+		return "over 99 %"
+	case percent > 0 && percent < 1:
+		return "under 1 %"
+	default:
+		return fmt.Sprintf("%.0f %%", percent)
+	}
+}
+
+// Heading names the wash: what is washed, where, when.
+func Heading(p planner.Plan) string {
+	words := p.Wash
+	if words == "" {
+		words = "Wash"
+	}
+	if p.Vehicle != "" {
+		words += ": " + p.Vehicle
+	}
+	if p.Place != "" {
+		words += " at " + p.Place
+	}
+	if date, ok := p.Date.Get(); ok {
+		words += ", " + date.String()
+	}
+	return words
+}
+
+// Value writes an assumption's value.
+func Value(a planner.Assumption, sys quantity.System) string {
+	if a.Value.Kind == nil {
+		return a.Words
+	}
+	return a.Value.Show(sys)
+}

@@ -1,0 +1,49 @@
+// Package screen is the contract between the program's root and its screens.
+// The root knows the size, the keys that work everywhere, the way from screen
+// to screen, and errors; a screen knows the rest.
+package screen
+
+import (
+	tea "github.com/charmbracelet/bubbletea"
+
+	"washeve/ui/keys"
+	"washeve/ui/layout"
+)
+
+// Screen is one page of the program.
+type Screen interface {
+	// Title is what the page is called.
+	Title() string
+	// Init starts the page.
+	Init() tea.Cmd
+	// Update takes a message and gives the page after it.
+	Update(msg tea.Msg) (Screen, tea.Cmd)
+	// View draws the page. No line is wider than the size, and there are no more
+	// lines than the size has.
+	View(size layout.Size) string
+	// Keys lists every key that does something on the page as it now stands.
+	Keys() []keys.Binding
+	// Typing tells that letters are text just now, so that the root's letter
+	// keys must not act.
+	Typing() bool
+	// Leave saves what is unsaved. An error means that leaving would lose work;
+	// the root then asks.
+	Leave() error
+}
+
+// Go asks the root to show another screen. Back is for returning.
+type Go struct{ To Screen }
+
+// Back asks the root to return to the screen before.
+type Back struct{}
+
+// Trouble reports an error to the root, which shows it until the next key.
+type Trouble struct{ Err error }
+
+// Report makes a command of an error; none where there is no error.
+func Report(err error) tea.Cmd {
+	if err == nil {
+		return nil
+	}
+	return func() tea.Msg { return Trouble{err} }
+}
