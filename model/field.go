@@ -247,6 +247,7 @@ type Fault struct {
 	Index   int    // which of the section's entries, from 0
 	Key     string
 	Problem string // what is wrong and what would be right
+	Lacks   bool   // nothing is wrong but that something needed is not stated yet
 }
 
 func (f Fault) Error() string {

@@ -233,7 +233,7 @@ func faultsOf(section string, index int, item Item) []Fault {
 }
 
 func missing(section string, index int, f Field) Fault {
-	return Fault{section, index, f.Key, fmt.Sprintf("is missing; write for example %s = %q", f.Key, f.Example)}
+	return Fault{Section: section, Index: index, Key: f.Key, Lacks: true, Problem: fmt.Sprintf("is missing; write for example %s = %q", f.Key, f.Example)}
 }
 
 func doubled(section string, names []string) []Fault {
@@ -245,7 +245,7 @@ func doubled(section string, names []string) []Fault {
 		}
 		key := strings.ToLower(n)
 		if j, seen := first[key]; seen {
-			faults = append(faults, Fault{section, i, "name", fmt.Sprintf("%q is the name of %s %d already; give each its own name", n, section, j+1)})
+			faults = append(faults, Fault{Section: section, Index: i, Key: "name", Problem: fmt.Sprintf("%q is the name of %s %d already; give each its own name", n, section, j+1)})
 			continue
 		}
 		first[key] = i
@@ -260,7 +260,7 @@ func dangling(section string, index int, fields []Field, known map[string][]stri
 		if f.Refers == "" || !f.Given() || !checked || Find(names, f.Text()) >= 0 {
 			continue
 		}
-		faults = append(faults, Fault{section, index, f.Key, nobody(f.Refers, f.Text(), names)})
+		faults = append(faults, Fault{Section: section, Index: index, Key: f.Key, Problem: nobody(f.Refers, f.Text(), names)})
 	}
 	return faults
 }

@@ -228,3 +228,15 @@ func refillFigures(r *resin, a asked, b model.Bed) RefillFigures {
 	f.FreshFast = ppmBand(learning.Curve(learning.Prior(), r.units(quick), []float64{0})[0], a.feed)
 	return f
 }
+
+// Refilling is [Ahead.Refill] for another amount of resin in the same tank.
+func Refilling(rig model.Rig, places model.Places, wash model.Wash, plan Plan, resin quantity.Volume) (RefillFigures, error) {
+	c, err := choose(rig, places, wash)
+	if err != nil {
+		return RefillFigures{}, err
+	}
+	c.bed.Diameter = quantity.Some(c.bed.Diameter.Or(bed.UsualDiameter(c.bed.Resin.Or(0))))
+	c.bed.Resin = quantity.Some(resin)
+	r, ask := renewed(c, plan)
+	return refillFigures(r, ask, c.bed), nil
+}

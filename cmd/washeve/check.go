@@ -31,7 +31,7 @@ func (p *program) checkCommand() *cobra.Command {
 			} else {
 				p.tell(all)
 			}
-			if store.HasErrors(all) {
+			if store.HasErrors(all) || store.HasLacks(all) {
 				return told{wrongUse}
 			}
 			if !p.json {
@@ -63,11 +63,7 @@ func (p *program) faultsJSON(faults []store.Fault) error {
 	}
 	rows := make([]row, 0, len(faults))
 	for _, f := range faults {
-		severity := "error"
-		if f.Severity == store.Notice {
-			severity = "notice"
-		}
-		rows = append(rows, row{f.File, f.Line, f.Key, f.Problem, severity})
+		rows = append(rows, row{f.File, f.Line, f.Key, f.Problem, f.Severity.String()})
 	}
 	text, err := json.MarshalIndent(struct {
 		Format int   `json:"format"`

@@ -110,10 +110,10 @@ func (p *program) writeEntry(kind model.Kind, texts map[string]*string) error {
 		}
 	}
 	usual(entry.Body, lib.Rig.Defaults)
-	if err := p.complete(&entry, lib); err != nil {
+	if entry.ID, err = model.NewID(entry.At, rand.Reader); err != nil {
 		return err
 	}
-	if entry.ID, err = model.NewID(entry.At, rand.Reader); err != nil {
+	if err := p.complete(&entry, lib); err != nil {
 		return err
 	}
 	faults, err := p.journal().Append(entry)

@@ -15,6 +15,7 @@ import (
 
 // open runs the planner at a terminal, and prints the plan elsewhere.
 func (p *program) open(ctx context.Context) error {
+	p.opening = p.screen && !p.plain && !p.json && p.env("TERM") != "dumb"
 	lib, err := p.load()
 	if err != nil {
 		return err
@@ -23,13 +24,18 @@ func (p *program) open(ctx context.Context) error {
 	if err != nil {
 		return err
 	}
-	if !p.screen || p.plain || p.json || p.env("TERM") == "dumb" {
+	if !p.opening {
 		return p.print(lib, wash, false)
 	}
 	sys, err := p.system(lib.Rig)
 	if err != nil {
 		return err
 	}
+	log, err := p.readLog()
+	if err != nil {
+		return err
+	}
+	memory := &planner.Memory{Past: planner.Recall(log, lib.Rig, lib.Places)}
 	k := &keeper{store: lib.keep}
 	if !lib.example && len(lib.Washes) > 0 {
 		k.file = lib.Washes[0].File
@@ -38,7 +44,7 @@ func (p *program) open(ctx context.Context) error {
 		In: p.in, Out: p.out,
 		Options: plan.Options{
 			Rig: lib.Rig, Places: lib.Places, Wash: wash, Example: lib.example,
-			Keeper: k, Make: planner.Make, Theme: theme.Detect(p.out, p.plain), Units: sys,
+			Keeper: k, Make: memory.Make, Theme: theme.Detect(p.out, p.plain), Units: sys, Notice: lib.notice,
 		},
 	})
 }

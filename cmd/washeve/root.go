@@ -19,6 +19,8 @@ type program struct {
 	units string
 	json  bool
 	plain bool
+
+	opening bool // the screens are about to open, and will ask for what is missing
 }
 
 // run is the whole program but for the end of the process.
@@ -89,6 +91,7 @@ type library struct {
 	store.Library
 	keep    *store.Store
 	example bool
+	notice  string // the first thing to heed in the files; "" where there is none
 }
 
 // load reads the data folder. Faults are told on the error stream; errors among
@@ -96,23 +99,28 @@ type library struct {
 func (p *program) load() (library, error) {
 	keep := store.Open(store.Locate(p.dir, p.env("WASHEVE_DIR")))
 	lib, faults := keep.Load()
-	p.tell(faults)
+	if store.HasErrors(faults) || !p.opening {
+		p.tell(faults)
+	}
 	if store.HasErrors(faults) {
 		return library{}, wrongf("the files in %s have the faults above; mend these lines, nothing was changed", keep.Dir())
 	}
 	if !lib.HasRig && len(lib.Places) == 0 && len(lib.Washes) == 0 {
 		return library{Library: store.Example(), keep: keep, example: true}, nil
 	}
-	return library{Library: lib, keep: keep}, nil
+	mine := library{Library: lib, keep: keep}
+	for _, f := range faults {
+		if f.Severity == store.Notice {
+			mine.notice = f.Error()
+			break
+		}
+	}
+	return mine, nil
 }
 
 func (p *program) tell(faults []store.Fault) {
 	for _, f := range faults {
-		word := "error"
-		if f.Severity == store.Notice {
-			word = "note"
-		}
-		fmt.Fprintf(p.errs, "%s: %s\n", word, f.Error())
+		fmt.Fprintf(p.errs, "%s: %s\n", f.Severity, f.Error())
 	}
 }
 

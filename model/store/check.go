@@ -22,7 +22,11 @@ func (d *decoding) cross(faults []model.Fault) {
 				line = e.line
 			}
 		}
-		d.fault(line, key, Error, "%s", f.Problem)
+		severity := Error
+		if f.Lacks {
+			severity = Lack
+		}
+		d.fault(line, key, severity, "%s", f.Problem)
 	}
 }
 

@@ -12,11 +12,23 @@ import (
 type Severity int
 
 // The severities. After an Error the value at that place is not in what was
-// read; a Notice is told and nothing is lost by it.
+// read; a Lack is something needed that nobody has stated yet; a Notice is told
+// and nothing is lost by it.
 const (
 	Error Severity = iota
+	Lack
 	Notice
 )
+
+func (s Severity) String() string {
+	switch s {
+	case Lack:
+		return "missing"
+	case Notice:
+		return "note"
+	}
+	return "error"
+}
 
 // A Fault is something wrong in a file, and where.
 type Fault struct {
@@ -47,9 +59,14 @@ func shownPath(path string) string {
 	return path
 }
 
-// HasErrors tells whether any of the faults is more than a notice.
+// HasErrors tells whether something in the files is wrong.
 func HasErrors(faults []Fault) bool {
 	return slices.ContainsFunc(faults, func(f Fault) bool { return f.Severity == Error })
+}
+
+// HasLacks tells whether something needed is not stated yet.
+func HasLacks(faults []Fault) bool {
+	return slices.ContainsFunc(faults, func(f Fault) bool { return f.Severity == Lack })
 }
 
 // byLine puts faults in the order of the file, the first found first.

@@ -56,7 +56,7 @@ func (f Forecast) Starting(t model.TimeOfDay) (Start, []tag.Note, error) {
 	for i > 0 && f.Steps[i].At.After(at) {
 		i--
 	}
-	s, _ := f.start(i, at, spells(f.Steps)[i])
+	s, _ := f.start(i, at, spells(f.Steps)[i], make([]Turn, len(f.faces)))
 	s.Label, s.FullHour = f.hours.Label(at), t.Minute == 0
 	if len(found) == 1 {
 		return s, nil, nil
@@ -69,9 +69,11 @@ func (f *Forecast) begin() {
 	spells := spells(f.Steps)
 	f.Starts = make([]Start, 0, len(f.Steps))
 	room, at := make([]float64, 0, len(f.Steps)), make([]int, 0, len(f.Steps))
-	for i, m := range f.Steps {
-		if m.Light {
-			s, r := f.start(i, m.At, spells[i])
+	n := len(f.faces)
+	turns := make([]Turn, len(f.Steps)*n) // one piece for all starts
+	for i := range f.Steps {
+		if m := &f.Steps[i]; m.Light {
+			s, r := f.start(i, m.At, spells[i], turns[i*n:(i+1)*n:(i+1)*n])
 			f.Starts, room, at = append(f.Starts, s), append(room, r), append(at, i)
 		}
 	}
@@ -115,12 +117,13 @@ func (f *Forecast) best(room []float64) int {
 
 // start works out a wash begun at an instant in step i. Its room is the least,
 // over the faces, of the time that the film lasts over the time that the rinse
-// takes; zero where something forbids washing or is not known.
-func (f *Forecast) start(i int, at time.Time, now []spell) (s Start, room float64) {
+// takes; zero where something forbids washing or is not known. The turns, one a
+// face, are filled in.
+func (f *Forecast) start(i int, at time.Time, now []spell, turns []Turn) (s Start, room float64) {
 	m := &f.Steps[i]
 	var space [8]rank
 	ranks := ranked(space[:0], m, now)
-	s = Start{At: at, Label: m.Label, FullHour: m.FullHour, End: at, Turns: make([]Turn, len(ranks))}
+	s = Start{At: at, Label: m.Label, FullHour: m.FullHour, End: at, Turns: turns[:len(ranks)]}
 	room = math.Inf(1)
 	if len(ranks) < len(f.faces) || len(ranks) == 0 {
 		s.Why, room = "the heading is not known", 0

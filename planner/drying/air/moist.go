@@ -157,7 +157,7 @@ func (s State) WetBulb() quantity.Temperature {
 		if !(next >= low && next <= high) {
 			next = (low + high) / 2
 		}
-		done := math.Abs(float64(next-t)) < 1e-4
+		done := math.Abs(float64(next-t)) < 4e-3 // the next step would be fifty times smaller
 		t = next
 		if done {
 			break

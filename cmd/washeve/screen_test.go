@@ -1,0 +1,132 @@
+//go:build unix
+
+package main
+
+import (
+	"os"
+	"path/filepath"
+	"strings"
+	"syscall"
+	"testing"
+	"time"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+func TestTheExampleOpensWithItsAnswer(t *testing.T) {
+	for _, size := range [][2]int{{80, 24}, {100, 30}, {160, 50}} {
+		s := start(t, setup{width: size[0], height: size[1]})
+		s.sees("built-in example", "The bed lasts this wash", "flow cap", "Marigold")
+		s.press("q")
+		assert.Zero(t, s.ends())
+	}
+}
+
+func TestATooSmallWindowSaysWhatItNeeds(t *testing.T) {
+	s := start(t, setup{width: 60, height: 20})
+	s.sees("60 x 20", "80 x 24")
+	s.resize(100, 30)
+	s.sees("The bed lasts this wash")
+	s.resize(60, 20)
+	s.sees("80 x 24")
+	s.press("q")
+	assert.Zero(t, s.ends())
+}
+
+func TestAChangeOfPlaceTakesThreeKeys(t *testing.T) {
+	s := start(t, setup{})
+	s.sees("The bed lasts this wash")
+	s.press("p", "down", "enter")
+	s.sees("Marigold at Saltbush Wells")
+}
+
+// A new user states the few facts through the screen alone, leaves, and finds
+// the answer on the first frame of the next start.
+func TestANewUserTypesEverythingOnTheScreen(t *testing.T) {
+	home := t.TempDir()
+	s := start(t, setup{home: home})
+	s.sees("built-in example")
+	s.press("e")
+	s.sees("No plan yet", "length")
+	s.press("40 ft", "enter")
+	s.sees("needs height")
+	s.press("12 ft 6 in", "enter")
+	s.sees("needs resin volume")
+	s.press(".5 ft3", "enter")
+	s.sees("needs TDS")
+	s.press("250 ppm NaCl", "enter")
+	s.sees("The bed lasts this wash", "Saved.")
+	s.press("q")
+	require.Zero(t, s.ends())
+
+	again := start(t, setup{home: home})
+	again.sees("The bed lasts this wash", "40 ft", "12 ft 6 in")
+	assert.NotContains(t, again.text(), "built-in example")
+	again.press("q")
+	require.Zero(t, again.ends())
+	rig, err := os.ReadFile(filepath.Join(home, "data", "washeve", "rig.toml"))
+	require.NoError(t, err)
+	assert.Contains(t, string(rig), `length = "40 ft"`)
+}
+
+// What was committed is there after kill -9.
+func TestNothingTypedIsLostToAKill(t *testing.T) {
+	home := t.TempDir()
+	s := start(t, setup{home: home})
+	s.sees("built-in example")
+	s.press("e")
+	s.sees("No plan yet")
+	s.press("38 ft", "enter")
+	s.sees("Saved.", "38 ft")
+	s.kill()
+	again := start(t, setup{home: home})
+	again.sees("38 ft", "needs height")
+}
+
+func TestWrongTextIsToldAtOnceAndTheLastRightOneStays(t *testing.T) {
+	s := start(t, setup{home: t.TempDir()})
+	s.sees("built-in example")
+	s.press("down", "down", "down", "enter", "ctrl+u", "400 ft")
+	s.sees("is outside 5 ft to 75 ft")
+	s.press("enter")
+	s.sees("Not taken")
+	s.sees("40 ft 6 in")
+}
+
+func TestTheTerminalIsLeftAsItWasFound(t *testing.T) {
+	for _, way := range []func(*screen){
+		func(s *screen) { s.press("q") },
+		func(s *screen) { s.press("ctrl+c") },
+		func(s *screen) { require.NoError(t, s.cmd.Process.Signal(syscall.SIGTERM)) },
+	} {
+		s := start(t, setup{})
+		s.sees("The bed lasts this wash")
+		way(s)
+		s.ends()
+		s.await(func(string) bool { return strings.HasSuffix(s.raw.String(), "\x1b[?25h") || strings.Contains(s.raw.String(), "\x1b[?1049l") }, "the screen should be given back")
+		raw := s.raw.String()
+		assert.Equal(t, strings.Count(raw, "\x1b[?1049h"), strings.Count(raw, "\x1b[?1049l"), "the other screen is left")
+		assert.Greater(t, strings.LastIndex(raw, "\x1b[?25h"), strings.LastIndex(raw, "\x1b[?25l"), "the cursor is back")
+		for _, mode := range []string{"1002", "1003", "1006", "2004"} {
+			assert.GreaterOrEqual(t, strings.LastIndex(raw, "\x1b[?"+mode+"l"), strings.LastIndex(raw, "\x1b[?"+mode+"h"), "mode %s is off", mode)
+		}
+	}
+}
+
+func TestNoColourMeansNoColour(t *testing.T) {
+	s := start(t, setup{env: []string{"NO_COLOR=1"}})
+	s.sees("The bed lasts this wash")
+	s.press("tab", "?")
+	s.sees("Keys")
+	assert.NotRegexp(t, "\x1b\\[[0-9;]*(3[0-8]|4[0-8]|9[0-7])[0-9;]*m", s.raw.String())
+}
+
+func TestDumbAndPlainTerminalsGetWords(t *testing.T) {
+	for _, s := range []setup{{env: []string{"TERM=dumb"}}, {args: []string{"plan", "--plain"}}} {
+		run := start(t, s)
+		time.AfterFunc(patience/3, run.kill)
+		run.await(func(string) bool { return strings.Contains(run.raw.String(), "THE BED LASTS THIS WASH") }, "the plan should be printed")
+		assert.NotContains(t, run.raw.String(), "\x1b[?1049h")
+	}
+}
