@@ -103,7 +103,7 @@ func TestPositions(t *testing.T) {
 
 func TestZones(t *testing.T) {
 	for text, want := range map[string]string{
-		"America/Denver": "America/Denver", " america/new york ": "America/New_York", "UTC": "UTC", "Pacific/Apia": "Pacific/Apia",
+		"America/Denver": "America/Denver", " america/new york\t": "America/New_York", "UTC": "UTC", "Pacific/Apia": "Pacific/Apia",
 	} {
 		got, err := ParseZone(text)
 		require.NoError(t, err, text)

@@ -104,7 +104,9 @@ func TestTheTerminalIsLeftAsItWasFound(t *testing.T) {
 		s.sees("The bed lasts this wash")
 		way(s)
 		s.ends()
-		s.await(func(string) bool { return strings.HasSuffix(s.raw.String(), "\x1b[?25h") || strings.Contains(s.raw.String(), "\x1b[?1049l") }, "the screen should be given back")
+		s.await(func(string) bool {
+			return strings.HasSuffix(s.raw.String(), "\x1b[?25h") || strings.Contains(s.raw.String(), "\x1b[?1049l")
+		}, "the screen should be given back")
 		raw := s.raw.String()
 		assert.Equal(t, strings.Count(raw, "\x1b[?1049h"), strings.Count(raw, "\x1b[?1049l"), "the other screen is left")
 		assert.Greater(t, strings.LastIndex(raw, "\x1b[?25h"), strings.LastIndex(raw, "\x1b[?25l"), "the cursor is back")

@@ -123,12 +123,6 @@ func (s *screen) sees(texts ...string) {
 	}, "the screen should show "+strings.Join(texts, " and "))
 }
 
-// loses waits until the screen no longer holds a text.
-func (s *screen) loses(text string) {
-	s.t.Helper()
-	s.await(func(shown string) bool { return !strings.Contains(shown, text) }, "the screen should no longer show "+text)
-}
-
 const patience = 15 * time.Second
 
 func (s *screen) await(good func(string) bool, what string) {

@@ -43,6 +43,9 @@ func (v Value) Show(sys System) string {
 		return feetAndInches(Length(v.SI))
 	}
 	unit := v.Kind.Shown(sys)
+	if v.Kind == &durationKind {
+		unit = durationUnit(Duration(v.SI))
+	}
 	if v.Kind == &fractionKind {
 		return Round(unit.FromSI(v.SI)) + unit.Symbol
 	}
@@ -53,6 +56,21 @@ func (v Value) Show(sys System) string {
 func (v Value) Number(sys System) (number float64, unit string) {
 	u := v.Kind.Shown(sys)
 	return u.FromSI(v.SI), u.Symbol
+}
+
+// durationUnit is the unit in which a length of time is easy to grasp.
+func durationUnit(d Duration) Unit {
+	symbol := "min"
+	switch {
+	case d < 90*Second:
+		symbol = "s"
+	case d >= 2*Day:
+		symbol = "d"
+	case d >= 3*Hour:
+		symbol = "h"
+	}
+	unit, _ := durationKind.unit(symbol)
+	return unit
 }
 
 func feetAndInches(l Length) string {

@@ -36,7 +36,7 @@ func TestMain(m *testing.M) {
 // TestKilledWhileSaving: at whatever moment the program is killed, the file is
 // whole, and holds what was acknowledged last or what came after it.
 func TestKilledWhileSaving(t *testing.T) {
-	s, lib := written(t)
+	s, _ := written(t)
 	self, err := os.Executable()
 	require.NoError(t, err)
 	for round := range 8 {
@@ -65,7 +65,7 @@ func TestKilledWhileSaving(t *testing.T) {
 		got, _ := find(again.Rig.Vehicles[0].Fields(), "length")
 		assert.Contains(t, []string{acknowledged, next}, got.Text())
 	}
-	lib, _ = s.Load()
+	lib, _ := s.Load()
 	setField(t, lib.Rig.Vehicles[0].Fields(), "length", "70 ft")
 	require.NoError(t, s.SaveRig(lib.Rig))
 	for _, name := range listed(t, s.Dir()) {

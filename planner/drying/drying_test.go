@@ -93,16 +93,6 @@ func TestMorningSunIsOnTheRight(t *testing.T) {
 	assert.True(t, at(t, f, 13, model.Roof).Sunlit)
 }
 
-func hourly(f drying.Forecast) []drying.Start {
-	var out []drying.Start
-	for _, s := range f.Starts {
-		if s.FullHour {
-			out = append(out, s)
-		}
-	}
-	return out
-}
-
 // At 10 the sun is in the east: after the roof the shady left, whose sun comes
 // before the front's, and the sunny right last.
 func TestOrderGoesAheadOfTheSun(t *testing.T) {

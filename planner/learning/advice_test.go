@@ -10,7 +10,7 @@ import (
 )
 
 func advise(fed float64, shows ...float64) Advice {
-	f := season(1, shows...)
+	f := season(shows...)
 	f.Uses = append(f.Uses, Use{Capacities: fed, Units: sprayer})
 	j := Job{Main: Use{Capacities: 1.0 / 300, Units: sprayer}, Limit: 10 / tap, Uses: []Use{{0.15, sprayer}}}
 	return j.Advise(Start().Learn(f).States, tap, Trial{5 * quantity.GPM, bucket})

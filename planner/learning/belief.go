@@ -21,9 +21,11 @@ const (
 	// standard deviation of ln(gallons): one factor for all of a fill, since a
 	// person who guesses short guesses short every time. PRACTICE.
 	ThroughputSpread = 0.10
-	// PenFloor (ppm) and PenSpread are how a pen errs: ln(reading + floor) is
+	// PenFloor is under what a pen tells little, in ppm: ln(reading + floor) is
 	// normal about the truth. PRACTICE: pens are sold as good to 2 ppm or 2 %.
-	PenFloor, PenSpread = 2.0, 0.25
+	PenFloor = 2.0
+	// PenSpread is the spread of that logarithm. PRACTICE.
+	PenSpread = 0.25
 	// Reach is how many standard deviations a bed may be from the middle. What
 	// lies beyond is taken for a fault, not for a bed. PRACTICE.
 	Reach = 3.0

@@ -25,7 +25,7 @@ func decade() []Fill {
 }
 
 func BenchmarkLearnAYoungFill(b *testing.B) {
-	f := season(1, honest(4)...)
+	f := season(honest(4)...)
 	for b.Loop() {
 		Start().Learn(f)
 	}
@@ -64,7 +64,7 @@ func BenchmarkLearnADecadeFromNothing(b *testing.B) {
 }
 
 func BenchmarkOutlook(b *testing.B) {
-	for name, f := range map[string]Fill{"young": season(1, honest(4)...), "long": {Uses: decade()[0].Uses[:80], Readings: decade()[0].Readings[:80]}} {
+	for name, f := range map[string]Fill{"young": season(honest(4)...), "long": {Uses: decade()[0].Uses[:80], Readings: decade()[0].Readings[:80]}} {
 		states := Start().Learn(f).States
 		j := Job{Main: Use{0.003, sprayer}, Limit: 10 / tap, LoadSpread: LoadSpread, Uses: []Use{{0.02, sprayer}, {0.1, sprayer * 0.9}, {0.02, bucket}}}
 		b.Run(name, func(b *testing.B) {
@@ -76,7 +76,7 @@ func BenchmarkOutlook(b *testing.B) {
 }
 
 func BenchmarkAdvise(b *testing.B) {
-	states := Start().Learn(season(1, honest(6)...)).States
+	states := Start().Learn(season(honest(6)...)).States
 	j := Job{Main: Use{0.003, sprayer}, Limit: 10 / tap, Uses: []Use{{0.1, sprayer}}}
 	for b.Loop() {
 		j.Advise(states, tap, Trial{Units: bucket})

@@ -98,8 +98,8 @@ func TestReadingsFindTheCapacity(t *testing.T) {
 // How a fill ended says something even without a reading.
 func TestTheEndOfAFillCounts(t *testing.T) {
 	limit := Evidence{Read: 10, Feed: tap, Units: sprayer}
-	half := season(1, -1, -1, -1, -1, -1)
-	long := season(1, -1, -1, -1, -1, -1, -1, -1, -1, -1, -1, -1, -1, -1)
+	half := season(-1, -1, -1, -1, -1)
+	long := season(-1, -1, -1, -1, -1, -1, -1, -1, -1, -1, -1, -1, -1)
 	assert.Less(t, Start().Learn(half.Ended(limit, true)).Factor[1], 0.8)
 	assert.InDelta(t, 1, Start().Learn(half.Ended(limit, false)).Factor[1], 0.12)
 	assert.Greater(t, Start().Learn(long.Ended(limit, false)).Factor[1], 1.3)
@@ -111,9 +111,9 @@ func TestLessonsAddUp(t *testing.T) {
 	median, spread := After(nil).Factor()
 	assert.Equal(t, 1.0, median)
 	assert.InDelta(t, CapacitySpread, spread, 1e-12)
-	_, none := After([]Lesson{Recall(Fill{}), Recall(season(1, 0, 0))}).Factor()
+	_, none := After([]Lesson{Recall(Fill{}), Recall(season(0, 0))}).Factor()
 	assert.InDelta(t, CapacitySpread, none, 0.005, "a young fill teaches nothing of its capacity")
-	low := Recall(season(1, 0, 0, 0, 0, 8, 110, 285))
+	low := Recall(season(0, 0, 0, 0, 8, 110, 285))
 	one, wide := After([]Lesson{low}).Factor()
 	many, narrow := After([]Lesson{low, low, low, low}).Factor()
 	assert.Less(t, many, one)

@@ -9,12 +9,12 @@ import (
 
 // simulated is a fill whose truth is known.
 type simulated struct {
-	fill                   Fill
-	factor, gallons, e     float64 // gallons: true ones over those logged
-	column                 bed.Column
-	job                    Job
-	load                   float64 // of the water to come, over what is thought
-	remaining, fedAtTheEnd float64
+	fill               Fill
+	factor, gallons, e float64 // gallons: true ones over those logged
+	column             bed.Column
+	job                Job
+	load               float64 // of the water to come, over what is thought
+	remaining          float64
 }
 
 // drawTruth draws a bed and the gallons' factor from an outset.

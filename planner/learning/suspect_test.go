@@ -23,7 +23,7 @@ const (
 
 // season is a fill of some washes, each a tenth of the stated capacity, with
 // what the pen shows after each; below zero for no reading.
-func season(e float64, shows ...float64) Fill {
+func season(shows ...float64) Fill {
 	var f Fill
 	for _, ppm := range shows {
 		f.Uses = append(f.Uses, Use{Capacities: 0.1, Units: sprayer})
@@ -64,7 +64,7 @@ func firstCause(t *testing.T, p Posterior, index int) CauseCode {
 // Common practice, no source: a spent bed reads 288 to 294 alike at a trickle
 // and at full flow, a fresh one 0 to 2.
 func TestTradeFactsFitTheModel(t *testing.T) {
-	spent := season(1, -1, -1, -1, -1, -1, -1, -1, -1, -1, -1, -1, -1, -1, -1, -1)
+	spent := season(-1, -1, -1, -1, -1, -1, -1, -1, -1, -1, -1, -1, -1, -1, -1)
 	fresh := Fill{Uses: []Use{{0.01, sprayer}}}
 	for i, units := range []float64{trickle, openHose} {
 		spent.Readings = append(spent.Readings, Reading{Evidence: Evidence{[]float64{288, 294}[i], tap, units}, After: len(spent.Uses)})
@@ -89,13 +89,13 @@ func TestAnOddReadingDoesNotBendTheEstimate(t *testing.T) {
 		"a first cup of a spent bed": {11, 105, StandingWater},
 	} {
 		shows := honest(12)
-		clean := Start().Learn(season(1, shows...))
+		clean := Start().Learn(season(shows...))
 		assert.Empty(t, clean.Unexplained, name)
 		left := shows[c.at]
 		shows[c.at] = -1
-		without := Start().Learn(season(1, shows...))
+		without := Start().Learn(season(shows...))
 		shows[c.at] = c.shows
-		p := Start().Learn(season(1, shows...))
+		p := Start().Learn(season(shows...))
 		require.Len(t, p.Unexplained, 1, name)
 		assert.Equal(t, c.cause, firstCause(t, p, c.at), name)
 		assert.InDelta(t, gallonsLeft(without), gallonsLeft(p), 0.05*gallonsLeft(without)+1, name)
@@ -105,7 +105,7 @@ func TestAnOddReadingDoesNotBendTheEstimate(t *testing.T) {
 
 // However often a young bed reads the feed, that is no small capacity.
 func TestABypassLeftOpenForWeeksIsNoSmallBed(t *testing.T) {
-	f := season(1, 280, 285, 291, 288, 290, 279, 286)
+	f := season(280, 285, 291, 288, 290, 279, 286)
 	for i := range f.Uses {
 		f.Uses[i].Capacities = 0.03
 	}
@@ -117,7 +117,7 @@ func TestABypassLeftOpenForWeeksIsNoSmallBed(t *testing.T) {
 
 // Raw water past the resin: the same share at every flow, from the first day.
 func TestACrackedTubeLeaksTheSameAtEveryFlow(t *testing.T) {
-	f := season(1, 25, 27, 24)
+	f := season(25, 27, 24)
 	for i, units := range []float64{trickle, bucket} {
 		f.Readings = append(f.Readings, Reading{Evidence: Evidence{25 + float64(i), tap, units}, After: 3})
 	}
@@ -131,7 +131,7 @@ func TestACrackedTubeLeaksTheSameAtEveryFlow(t *testing.T) {
 
 // A leak that falls with the flow is a channel, not a crack.
 func TestAChannelLeaksLessAtASlowerFlow(t *testing.T) {
-	f := season(1, 30, 30)
+	f := season(30, 30)
 	f.Readings = append(f.Readings,
 		Reading{Evidence: Evidence{12, tap, trickle}, After: 2},
 		Reading{Evidence: Evidence{90, tap, bucket}, After: 2})
@@ -142,10 +142,10 @@ func TestAChannelLeaksLessAtASlowerFlow(t *testing.T) {
 // Used up at a quarter of what the scarcest fill should give: never mind how
 // often it is read, no capacity explains it.
 func TestSpentEarlierThanAnyCapacity(t *testing.T) {
-	p := Start().Learn(season(1, 0, 1, 120, 280, 290, 288, 291, 290, 291, 290)) // 0.3 to 0.4 of the stated
+	p := Start().Learn(season(0, 1, 120, 280, 290, 288, 291, 290, 291, 290)) // 0.3 to 0.4 of the stated
 	spent := p.Factor[1]
 	assert.Less(t, spent, 0.5)
-	early := season(1, 0, 60, 285, 290, 288, 291, 290)
+	early := season(0, 60, 285, 290, 288, 291, 290)
 	for i := range early.Uses {
 		early.Uses[i].Capacities = 0.03
 	}
@@ -160,7 +160,7 @@ func TestAPenOnAnotherScaleIsFoundFromAllReadings(t *testing.T) {
 	for i := range shows {
 		shows[i] *= 215.5 / 447
 	}
-	p := Start().Learn(season(1, shows...))
+	p := Start().Learn(season(shows...))
 	require.NotEmpty(t, p.Unexplained)
 	for _, s := range p.Unexplained {
 		assert.Equal(t, OtherScale, s.Causes[0].Code)
@@ -190,7 +190,7 @@ func TestFewHonestReadingsAreSuspect(t *testing.T) {
 }
 
 func TestAnUnflushedCupIsCarriedAndNotUsed(t *testing.T) {
-	f := season(1, honest(8)...)
+	f := season(honest(8)...)
 	cup := f
 	cup.Readings = append([]Reading{{Evidence: Evidence{1, tap, sprayer}, After: 8, Standing: true}}, f.Readings...)
 	p, q := Start().Learn(f), Start().Learn(cup)

@@ -128,7 +128,7 @@ func keyLine(line string) (key, text string, ok bool) {
 		return "", "", false
 	}
 	text = text[1:last]
-	for i := 0; i < len(text); i++ {
+	for i := range len(text) {
 		if c := text[i]; c < ' ' || c == '"' || c == '\\' || c == 0x7f {
 			return "", "", false
 		}
@@ -137,7 +137,7 @@ func keyLine(line string) (key, text string, ok bool) {
 }
 
 func bareKey(key string) bool {
-	for i := 0; i < len(key); i++ {
+	for i := range len(key) {
 		if c := key[i]; (c < 'a' || c > 'z') && c != '_' {
 			return false
 		}
@@ -152,7 +152,7 @@ func plainMoment(text string) bool {
 	if len(text) != len(form) && (len(text) != len("0000-00-00T00:00:00Z") || text[19] != 'Z') {
 		return false
 	}
-	for i := 0; i < len(text); i++ {
+	for i := range len(text) {
 		switch c := text[i]; {
 		case form[i] == '0' && (c < '0' || c > '9') && i != 19:
 			return false

@@ -1,0 +1,172 @@
+package main
+
+import (
+	"fmt"
+	"math"
+	"strings"
+
+	"github.com/spf13/cobra"
+
+	"washeve/model"
+	"washeve/model/quantity"
+	"washeve/planner"
+	"washeve/ui/report"
+)
+
+func (p *program) bedCommand() *cobra.Command {
+	return &cobra.Command{
+		Use:   "bed [WASH.toml]",
+		Short: "State of the bed, what the readings say, when it ends",
+		Args:  atMostOne,
+		RunE: func(_ *cobra.Command, args []string) error {
+			lib, err := p.load()
+			if err != nil {
+				return err
+			}
+			wash, err := p.wash(lib, args)
+			if err != nil {
+				return err
+			}
+			return p.printBed(lib, wash)
+		},
+	}
+}
+
+// bedAnswer is the bed's state and what lies before it.
+type bedAnswer struct {
+	plan  planner.Plan
+	ahead planner.Ahead
+	today model.Date
+	past  *planner.BedPast // nil where the log knows nothing of the bed
+}
+
+func (p *program) printBed(lib library, wash model.Wash) error {
+	sys, err := p.system(lib.Rig)
+	if err != nil {
+		return err
+	}
+	log, err := p.readLog()
+	if err != nil {
+		return err
+	}
+	past := planner.Recall(log, lib.Rig, lib.Places)
+	memory := planner.Memory{Past: past}
+	a := bedAnswer{today: model.MomentOf(p.now()).Date()}
+	if a.plan, err = memory.Make(lib.Rig, lib.Places, wash); err != nil {
+		return err
+	}
+	if a.ahead, err = planner.LookAhead(lib.Rig, lib.Places, wash, a.plan, past, model.MomentOf(p.now())); err != nil {
+		return err
+	}
+	a.past = past.Bed(a.plan.BedName)
+	if p.json {
+		return p.printJSON(a.json())
+	}
+	for _, line := range a.lines(sys) {
+		fmt.Fprintln(p.out, line)
+	}
+	return nil
+}
+
+// lines is the answer in words.
+func (a bedAnswer) lines(sys quantity.System) []string {
+	bed := a.plan.Bed
+	lines := []string{
+		fmt.Sprintf("%s: %s of resin, %s given so far.", a.plan.BedName, bed.Resin.AsResin().Show(sys), quantity.Show(bed.SoFar, sys)),
+		report.Verdict(a.plan.Verdict) + ": " + report.Chance(bed.ChanceLasts) + " (" + report.Percent(bed.ChanceLasts) + ").",
+		report.Remaining(a.plan, sys),
+	}
+	if ends, known := a.ahead.Ends.Get(); known {
+		lines = append(lines, fmt.Sprintf("At the present pace it ends about %s (%s to %s).", ends.P50, ends.P10, ends.P90))
+	}
+	if order, known := a.ahead.OrderBy.Get(); known {
+		when := "by " + order.String()
+		if order.String() <= a.today.String() {
+			when = "now"
+		}
+		lines = append(lines, fmt.Sprintf("Order resin %s; it takes %s to come.", when, quantity.Show(a.ahead.Lead, sys)))
+	}
+	if text := report.Cost(a.plan, sys); text != "" {
+		lines = append(lines, text)
+	}
+	lines = append(lines, a.readingLines()...)
+	if words := a.ahead.Advice.Note.Text(sys); words != "" {
+		lines = append(lines, "", words)
+	}
+	return append(lines, "", report.Flush(a.plan, sys))
+}
+
+// readingLines lists the readings of the present fill beside what the bed
+// should have shown.
+func (a bedAnswer) readingLines() []string {
+	if a.past == nil {
+		return []string{"", "The log holds nothing of this bed yet; washeve log reading writes down what the pen shows."}
+	}
+	lines := []string{"", "Readings of this fill:"}
+	for _, r := range a.past.Present().Readings {
+		word := ""
+		switch {
+		case r.Suspect != nil:
+			word = "  fits no bed: " + causeWords(r)
+		case !r.Counts:
+			word = "  first cup, not used"
+		}
+		expected := "-"
+		if !math.IsNaN(r.Expected) {
+			expected = report.PPM(r.Expected)
+		}
+		lines = append(lines, fmt.Sprintf("  %s  at %6.0f gal  %-16s expected %s%s", r.At.Date(), r.Gallons.Gallons(), r.Reading, expected, word))
+	}
+	return lines
+}
+
+func causeWords(r planner.PastReading) string {
+	var codes []string
+	for _, c := range r.Suspect.Causes {
+		codes = append(codes, string(c.Code))
+	}
+	return strings.Join(codes, ", ")
+}
+
+// json is the answer with its numbers in the unit that each name ends in.
+func (a bedAnswer) json() map[string]any {
+	bed := a.plan.Bed
+	out := map[string]any{
+		"format": 1, "bed": a.plan.BedName, "verdict": a.plan.Verdict,
+		"resin_ft3": bed.Resin.CubicFeet(), "gallons_so_far": bed.SoFar.Gallons(),
+		"remaining_gallons": map[string]any{
+			"p10": bed.Remaining.P10.Gallons(), "p50": bed.Remaining.P50.Gallons(), "p90": bed.Remaining.P90.Gallons(),
+		},
+		"chance_lasts": float64(bed.ChanceLasts),
+		"flush":        map[string]any{"gallons": a.plan.Flush.Volume.Gallons(), "seconds": a.plan.Flush.Duration.Seconds()},
+		"ends":         nil, "order_by": nil, "readings": []any{},
+	}
+	if ends, known := a.ahead.Ends.Get(); known {
+		out["ends"] = map[string]any{"p10": ends.P10.String(), "p50": ends.P50.String(), "p90": ends.P90.String()}
+	}
+	if order, known := a.ahead.OrderBy.Get(); known {
+		out["order_by"] = order.String()
+	}
+	if a.past != nil {
+		out["readings"] = a.readingsJSON()
+	}
+	return out
+}
+
+func (a bedAnswer) readingsJSON() []map[string]any {
+	rows := []map[string]any{}
+	for _, r := range a.past.Present().Readings {
+		row := map[string]any{
+			"id": r.ID, "at": r.At.String(), "gallons": r.Gallons.Gallons(), "ppm": r.PPM,
+			"expected_ppm": nil, "used": r.Counts && r.Suspect == nil, "causes": []string{},
+		}
+		if !math.IsNaN(r.Expected) {
+			row["expected_ppm"] = r.Expected
+		}
+		if r.Suspect != nil {
+			row["causes"] = strings.Split(causeWords(r), ", ")
+		}
+		rows = append(rows, row)
+	}
+	return rows
+}
