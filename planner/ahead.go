@@ -5,9 +5,7 @@ import (
 
 	"washeve/model"
 	"washeve/model/quantity"
-	"washeve/planner/bed"
 	"washeve/planner/learning"
-	"washeve/planner/water"
 )
 
 // Ahead is what lies before a bed: when it ends, what it has cost, which reading
@@ -31,6 +29,14 @@ type Ahead struct {
 	Refill  RefillFigures
 	Reasons []Reason
 }
+
+// What the screens ask of an advice and of a cause.
+const (
+	ReadFaster = learning.ReadFaster
+	ReadAtEnd  = learning.ReadAtEnd
+	ReadLater  = learning.ReadLater
+	OtherScale = learning.OtherScale // the pen is on another scale than said
+)
 
 // RunningOn is what speaks for keeping the resin that is in the tank.
 type RunningOn struct {
@@ -200,43 +206,4 @@ func spread(last, n int) []int {
 		out = append(out, i*last/n)
 	}
 	return out
-}
-
-// RefillFigures is what a change of resin needs, for the tank as it is.
-type RefillFigures struct {
-	Resin     quantity.Volume
-	Depth     quantity.Length // of the resin
-	Freeboard quantity.Length // left free over it, under the neck
-	Water     quantity.Mass   // in the full tank: the most that draining saves
-	FirstFlow quantity.Flow
-	FirstTime quantity.Duration // until the air is out
-	Fresh     Band[float64]     // ppm of the first reading, at the job's flow
-	FreshFast Band[float64]     // and at the faster flow
-	AfterJob  Band[float64]     // of the second, at the end of the first wash
-}
-
-func refillFigures(r *resin, a asked, b model.Bed) RefillFigures {
-	free := b.FreeSpace.Or(quantity.Volume(bed.FreeShare) * r.tank.Resin)
-	f := RefillFigures{
-		Resin: r.tank.Resin, Depth: r.tank.Depth(), Freeboard: r.tank.Freeboard(free),
-		Water: r.tank.WaterWeight(free, water.Density(r.feed.Temperature)), FirstFlow: r.tank.FirstFlow(),
-	}
-	f.FirstTime = f.FirstFlow.Time(r.tank.Standing(free, 0))
-	quick := quantity.Flow(float64(quickService) * float64(r.tank.Resin))
-	job := learning.Curve(learning.Prior(), r.units(a.main), []float64{0, r.capacities(a.volume)})
-	f.Fresh, f.AfterJob = ppmBand(job[0], a.feed), ppmBand(job[1], a.feed)
-	f.FreshFast = ppmBand(learning.Curve(learning.Prior(), r.units(quick), []float64{0})[0], a.feed)
-	return f
-}
-
-// Refilling is [Ahead.Refill] for another amount of resin in the same tank.
-func Refilling(rig model.Rig, places model.Places, wash model.Wash, plan Plan, resin quantity.Volume) (RefillFigures, error) {
-	c, err := choose(rig, places, wash)
-	if err != nil {
-		return RefillFigures{}, err
-	}
-	c.bed.Diameter = quantity.Some(c.bed.Diameter.Or(bed.UsualDiameter(c.bed.Resin.Or(0))))
-	c.bed.Resin = quantity.Some(resin)
-	r, ask := renewed(c, plan)
-	return refillFigures(r, ask, c.bed), nil
 }

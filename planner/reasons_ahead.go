@@ -36,5 +36,5 @@ func (a *Ahead) reasonRefill(l *ledger) {
 	low, high := bed.BagsFor(f.Resin, bed.UsualBag).FillLow, bed.BagsFor(f.Resin, bed.UsualBag).FillHigh
 	l.explain(quantityReason("weight of the resin", low, "43 to 45 lb/ft3 as shipped, moist", practice("of mixed-bed resin in its bag"), input("at the most", high)))
 	l.explain(quantityReason("first fill", f.FirstFlow, "1 gpm/ft3, until the water stands at the outlet", practice("slow, so that the air gets out and no channel forms"), input("takes", f.FirstTime)))
-	l.explain(wordsReason("first reading of a fill", fmt.Sprintf("under %.1f ppm", f.Fresh.P90), "feed x exp(-N) of a fresh bed, the pen's own error apart", memory("Wicke; Perry's, constant patterns")))
+	l.explain(wordsReason("first reading of a fill", fmt.Sprintf("%.1f ppm or less", f.Fresh), "feed x exp(-N) of a fresh bed, in nine of ten, and no finer than a pen shows; its own error apart", memory("Wicke; Perry's, constant patterns")))
 }

@@ -47,11 +47,11 @@ func (a App) Update(msg tea.Msg) (tea.Model, tea.Cmd) {
 	case tea.WindowSizeMsg:
 		return a.sized(msg)
 	case tea.KeyMsg:
-		return a.key(msg)
+		return a.pressed(msg)
 	case screen.Go:
 		return a.show(msg.To)
 	case screen.Back:
-		return a.back(), nil
+		return a.back(msg.With)
 	case screen.Trouble:
 		a.trouble = msg.Err
 		return a, nil
@@ -87,6 +87,21 @@ func (a App) keys() []keys.Binding {
 		keys.New("Everywhere", help, "?", "all keys", "?", "f1"),
 		keys.New("Everywhere", quit, "q", "quit; the work is kept", "q", "ctrl+c"),
 	}
+}
+
+// pressed takes letters one at a time: a quick hand or a slow link brings several
+// in one message, and the first of them may change what the next ones mean.
+func (a App) pressed(msg tea.KeyMsg) (tea.Model, tea.Cmd) {
+	if len(msg.Runes) < 2 || msg.Paste || msg.Alt {
+		return a.key(msg)
+	}
+	var all []tea.Cmd
+	for _, r := range msg.Runes {
+		next, cmd := a.key(tea.KeyMsg{Type: tea.KeyRunes, Runes: []rune{r}})
+		a = next.(App)
+		all = append(all, cmd)
+	}
+	return a, tea.Batch(all...)
 }
 
 func (a App) key(msg tea.KeyMsg) (tea.Model, tea.Cmd) {
@@ -133,11 +148,14 @@ func (a App) show(s screen.Screen) (tea.Model, tea.Cmd) {
 	return a, s.Init()
 }
 
-func (a App) back() App {
+func (a App) back(with tea.Msg) (tea.Model, tea.Cmd) {
 	if len(a.screens) > 1 {
 		a.screens = a.screens[:len(a.screens)-1]
 	}
-	return a
+	if with == nil {
+		return a, nil
+	}
+	return a.pass(with)
 }
 
 func (a App) pass(msg tea.Msg) (tea.Model, tea.Cmd) {

@@ -95,6 +95,23 @@ func TestHelpListsEveryKeyThatWorks(t *testing.T) {
 	assert.NotContains(t, see(a), "Keys: Plan")
 }
 
+func TestDayComesBackAsOneEdit(t *testing.T) {
+	rig, places, wash := sample.Day()
+	var kept planner.Memory
+	th := theme.New(theme.Options{Plain: true})
+	var a tea.Model = NewApp(th, plan.New(plan.Options{Rig: rig, Places: places, Wash: wash, Keeper: &full{}, Theme: th, Make: kept.Make}))
+	a, _ = press(a, "D s '9:00' enter right .")
+	assert.Contains(t, see(a), "nose ESE")
+	assert.Contains(t, see(a), "> 09:15 to ")
+	a, _ = press(a, "esc")
+	assert.Contains(t, see(a), "Saved.")
+	assert.Contains(t, see(a), "begin 09:15")
+	a, _ = press(a, "u")
+	assert.Contains(t, see(a), "best from")
+	a, _ = press(a, "u")
+	assert.Contains(t, see(a), "there is nothing to undo")
+}
+
 func TestLettersAreTextWhileTyping(t *testing.T) {
 	a, quits := press(app(&full{}), "v down enter ctrl+u 'quay?' enter")
 	assert.False(t, quits)

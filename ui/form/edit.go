@@ -84,14 +84,15 @@ func (e Edit) withUnit(text string) string {
 	return strings.TrimSpace(text) + " " + unit
 }
 
-// unitOf is the unit of an example such as "40 ft 6 in" or "240 ppm NaCl": the
-// words behind its first number.
+// unitOf is the unit of an example such as "40 ft 6 in", "240 ppm NaCl" or
+// "240 ppm 442": the words behind its first number, up to one that has a unit of
+// its own.
 func unitOf(example string) string {
 	words := strings.Fields(example)
 	if len(words) < 2 || !strings.ContainsAny(words[0][:1], "0123456789") {
 		return ""
 	}
-	for i, w := range words[1:] {
+	for i, w := range words[1 : len(words)-1] {
 		if w[0] >= '0' && w[0] <= '9' {
 			return strings.Join(words[1:1+i], " ")
 		}

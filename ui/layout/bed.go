@@ -18,8 +18,8 @@ type BedRects struct {
 }
 
 // Bed divides the Bed screen: the answer above, the log below, or at the right
-// where the screen is wide.
-func Bed(size Size) BedRects {
+// where the screen is wide. In words the pictures are a few lines.
+func Bed(size Size, inWords bool) BedRects {
 	var b BedRects
 	rest := Whole(size)
 	b.Title, rest = rest.Top(1)
@@ -33,12 +33,7 @@ func Bed(size Size) BedRects {
 	b.Verdict, rest = rest.Top(1)
 	b.Numbers, rest = rest.Top(4)
 	b.Work = rest
-	high := 8 + max(size.H-24, 0)/2
-	var row Rect
-	row, rest = rest.Top(min(high, 18))
-	b.Tank, b.Curve = row.right(15)
-	_, b.Tank = b.Tank.Left(1)
-	b.Legend, rest = rest.Top(1)
+	rest = b.pictures(rest, size, inWords)
 	b.Ask = rest
 	if wide {
 		b.Notes = rest
@@ -46,6 +41,21 @@ func Bed(size Size) BedRects {
 	}
 	b.Notes, b.List = rest.Top(3 + max(size.H-24, 0)/5)
 	return b
+}
+
+// pictures divides the curve, the tank and their legend, and gives what is left.
+func (b *BedRects) pictures(rest Rect, size Size, inWords bool) Rect {
+	if inWords {
+		b.Curve, rest = rest.Top(1)
+		b.Tank, rest = rest.Top(2)
+		return rest
+	}
+	var row Rect
+	row, rest = rest.Top(min(8+max(size.H-24, 0)/2, 18))
+	b.Tank, b.Curve = row.right(15)
+	_, b.Tank = b.Tank.Left(1)
+	b.Legend, rest = rest.Top(1)
+	return rest
 }
 
 // right cuts the last n cells of each line off: the part cut, and the rest.

@@ -48,10 +48,10 @@ wwwwwwwww NNNNNNNNNN
 wwwwwwwww NNNNNNNNNN
 wwwwwwwww NNNNNNNNNN
 wwwwwwwww NNNNNNNNNN
+wwwwwwwww NNNNNNNNNN
 wwwwwwwww CCCCCCCCCC
 wwwwwwwww CCCCCCCCCC
 wwwwwwwww CCCCCCCCCC
-wwwwwwwww
 wwwwwwwww SSSSSSSTTT
 wwwwwwwww SSSSSSSTTT
 wwwwwwwww SSSSSSSTTT

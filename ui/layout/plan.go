@@ -45,14 +45,16 @@ func Plan(size Size, need PlanNeeds) PlanRects {
 	return p
 }
 
+// numberRows is the lines of the answer in numbers.
+const numberRows = 6
+
 func walkWidth(w int) int { return min(max(w*9/20, 34), 44) }
 
 // small is 80x24: three bars, and the coach beside a narrow tank.
 func (p *PlanRects) small(r Rect) {
 	p.Verdict, r = r.Top(2)
-	p.Numbers, r = r.Top(5)
+	p.Numbers, r = r.Top(numberRows)
 	p.Caps, r = r.Top(3)
-	_, r = r.Top(1)
 	r = p.pictures(r, 6, 14)
 	p.Notes = r
 }
@@ -60,7 +62,7 @@ func (p *PlanRects) small(r Rect) {
 // tall adds the other limits and the coach from above.
 func (p *PlanRects) tall(r Rect, need PlanNeeds) {
 	p.Verdict, r = r.Top(2)
-	p.Numbers, r = r.Top(5)
+	p.Numbers, r = r.Top(numberRows)
 	p.Caps, r = r.Top(min(need.Bars, 7))
 	_, r = r.Top(1)
 	if r.H >= 16 {
@@ -89,9 +91,9 @@ func (p *PlanRects) wide(r Rect, need PlanNeeds) {
 	p.Verdict, r = r.Top(2)
 	_, r = r.Top(1)
 	bars := min(max(need.Bars, 3), 7)
-	row, r := r.Top(6 + bars)
+	row, r := r.Top(numberRows + 1 + bars)
 	left, right := row.Left(row.W * 13 / 25)
-	p.Numbers, left = left.Top(5)
+	p.Numbers, left = left.Top(numberRows)
 	_, left = left.Top(1)
 	p.Caps = left
 	_, right = right.Left(2)

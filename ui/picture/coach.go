@@ -16,6 +16,17 @@ import (
 type Face struct {
 	Water model.Water
 	Spots planner.Spots
+	Dries quantity.Opt[quantity.Duration] // how long its film lasts while its turn comes
+}
+
+// names are ways to write what is on a face, the longest first.
+func (f Face) names(side model.Side) []string {
+	short := " " + string(side) + " " + Letter(f.Water) + " "
+	usual := " " + string(side) + " " + report.WaterName(f.Water) + ", " + report.SpotWords(f.Spots)
+	if lasts, given := f.Dries.Get(); given {
+		return []string{usual + ", " + report.DriesIn(lasts) + " ", usual + " ", short}
+	}
+	return []string{usual + " ", short}
 }
 
 // Coach is a vehicle as it is drawn: to scale, with its faces.
@@ -114,10 +125,7 @@ func (s sheet) cover(th theme.Theme, r layout.Rect, f Face, side model.Side) {
 			}
 		}
 	}
-	for _, words := range []string{
-		" " + string(side) + " " + report.WaterName(f.Water) + ", " + report.SpotWords(f.Spots) + " ",
-		" " + string(side) + " " + Letter(f.Water) + " ",
-	} {
+	for _, words := range f.names(side) {
 		if f.Water != "" && s.centre(r, r.Y+r.H/2, words, th.Strong) {
 			return
 		}
@@ -132,10 +140,7 @@ func (s sheet) edgeWords(th theme.Theme, r layout.Rect, y int, side model.Side, 
 	}
 	inner := layout.Rect{X: r.X + 2, Y: y, W: r.W - 4, H: 1}
 	ink := WaterInk(th, f.Water)
-	for _, words := range []string{
-		" " + string(side) + " " + report.WaterName(f.Water) + ", " + report.SpotWords(f.Spots) + " ",
-		" " + string(side) + " " + Letter(f.Water) + " ",
-	} {
+	for _, words := range f.names(side) {
 		if s.centre(inner, y, words, ink) {
 			return
 		}

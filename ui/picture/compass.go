@@ -11,12 +11,13 @@ import (
 	"washeve/planner/drying"
 	"washeve/ui/cells"
 	"washeve/ui/layout"
+	"washeve/ui/report"
 	"washeve/ui/theme"
 )
 
 // Compass is the sun's way over the sky as on a map, north at the top, and the
 // vehicle in the middle. The rim is the horizon, the middle straight overhead;
-// the rings between stand for 30 and 60 degrees.
+// the rings between stand for 30 and, where there is room, 60 degrees.
 type Compass struct {
 	Heading quantity.Opt[model.Heading]
 	Steps   []drying.Moment // of the day; none where it is not known
@@ -42,13 +43,21 @@ func (c Compass) Draw(th theme.Theme, size layout.Size) []string {
 	}
 	wide, tall := float64(size.W*dotsAcross), float64(size.H*dotsDown)
 	d := dial{dots: newDots(size), x: (wide - 1) / 2, y: (tall - 1) / 2, radius: math.Min(wide, tall)/2 - 1}
-	d.ring(d.x, d.y, d.radius/3, 4, th.Edge)
-	d.ring(d.x, d.y, d.radius*2/3, 4, th.Edge)
+	apart := 6.0
+	if d.radius >= roomy {
+		apart = 4
+		d.ring(d.x, d.y, d.radius/3, apart, th.Edge)
+	}
+	d.ring(d.x, d.y, d.radius*2/3, apart, th.Edge)
 	d.ring(d.x, d.y, d.radius, 2, th.Edge)
-	if h, given := c.Heading.Get(); given {
+	h, headed := c.Heading.Get()
+	if headed && d.radius >= roomy {
 		d.coach(h, c.inkOf(th))
 	}
 	c.way(th, d)
+	if headed && d.radius < roomy {
+		d.coach(h, func(model.Side) theme.Ink { return th.Text })
+	}
 	s := newSheet(size)
 	c.letters(th, s, d)
 	d.onto(s)
@@ -63,7 +72,8 @@ func (d dial) at(altitude, azimuth quantity.Angle) (x, y float64) {
 }
 
 // coach draws a vehicle seen from above, its nose pointed, each side in its own
-// ink; a small one is filled, to be seen at all. It is not to scale.
+// ink; a small one is filled and lies over all else, to be seen at all. It is not
+// to scale.
 func (d dial) coach(h model.Heading, ink func(model.Side) theme.Ink) {
 	half := 0.45 * d.radius
 	side := half / 3
@@ -189,17 +199,15 @@ func (c Compass) words(size layout.Size) []string {
 	if h, given := c.Heading.Get(); given {
 		all[0] = "nose: " + h.Word() + ", " + degrees(h.Angle())
 	}
-	for _, when := range []struct {
-		what string
-		at   time.Time
-	}{{"sun, start", c.From}, {"sun, end", c.To}} {
-		m, ok := c.moment(when.at)
+	for _, at := range []time.Time{c.From, c.To} {
+		m, ok := c.moment(at)
+		words := "sun " + report.Clock(at) + ": "
 		switch {
 		case !ok:
 		case !up(&m):
-			all = append(all, when.what+": not up")
+			all = append(all, words+"not up")
 		default:
-			all = append(all, when.what+": "+model.HeadingOf(m.Sun.Azimuth).Word()+", "+degrees(m.Sun.Apparent())+" high")
+			all = append(all, words+model.HeadingOf(m.Sun.Azimuth).Word()+", "+degrees(m.Sun.Apparent()))
 		}
 	}
 	var lines []string

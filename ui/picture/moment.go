@@ -113,15 +113,15 @@ func (s Strip) Legend(th theme.Theme, width int) string {
 		m := &s.Day.Steps[i]
 		for j := range m.Faces {
 			says := s.says(th, m, &m.Faces[j])
-			if m.Light {
+			if m.Light || !s.Day.Dawn.Given() {
 				seen[says.mark], seen[says.word], seen[says.flag] = true, true, true
 			}
 		}
 	}
 	line, used := "", 0
 	for _, l := range []struct{ sign, shown, words string }{
-		{th.Marks.Sun, th.Marks.Sun, "sun"}, {"", "25", "minutes to dry"}, {"!", "!", "dries before it is rinsed"},
-		{saysHot, saysHot, "too hot to wash"}, {saysIce, saysIce, "it freezes"}, {saysWet, saysWet, "stays wet"}, {saysUnknown, saysUnknown, "not known"},
+		{th.Marks.Sun, th.Marks.Sun, "sun"}, {"", "25", "minutes to dry"}, {"!", "!", "dries too soon"},
+		{saysHot, saysHot, "too hot"}, {saysIce, saysIce, "freezes"}, {saysWet, saysWet, "stays wet"}, {saysUnknown, saysUnknown, "not known"},
 	} {
 		if need := cells.Width(l.shown+l.words) + 4; seen[l.sign] && used+need <= width+3 {
 			line += th.Text.On(l.shown) + " " + th.Muted.On(l.words) + "   "

@@ -9,6 +9,7 @@ import (
 	"washeve/planner/drying"
 	"washeve/ui/cells"
 	"washeve/ui/layout"
+	"washeve/ui/report"
 	"washeve/ui/theme"
 )
 
@@ -150,26 +151,26 @@ func (s Strip) easy(th theme.Theme, paper sheet, c columns) {
 		from, to := max(c.x(w.From), stripMargin), min(c.x(w.To), c.end()-1)
 		paper.fill(layout.Rect{X: from, Y: row, W: to - from + 1, H: 1}, th.Marks.Full, th.Good)
 	}
-	if len(s.Day.Windows) == 0 {
-		words := "no hour in which no face hurries anyone"
-		if !s.foreseen() {
-			words = "not known: see below"
-		}
-		paper.write(stripMargin+1, row, cells.Clip(words, c.end()-stripMargin-1, ""), th.Muted)
-	}
+	from := stripMargin + 1
 	if best, given := s.Day.Recommended.Get(); given {
-		paper.write(min(max(c.x(best.At), stripMargin), c.end()-1), row, "R", th.Strong)
+		x := min(max(c.x(best.At), stripMargin), c.end()-1)
+		paper.write(x, row, "R", th.Strong)
+		from = x + 2
+	}
+	if len(s.Day.Windows) == 0 {
+		paper.write(from, row, cells.Clip(s.noWindow(), c.end()-from, th.Marks.More), th.Muted)
 	}
 }
 
-// foreseen tells whether it is known how long anything stays wet.
-func (s Strip) foreseen() bool {
-	for _, f := range s.Day.Steps[0].Faces {
-		if f.Section.Given() {
-			return true
-		}
+// noWindow says why there is no hour in which nothing hurries.
+func (s Strip) noWindow() string {
+	switch {
+	case !s.Day.Dawn.Given():
+		return "dark all day"
+	case !report.Foreseen(s.Day):
+		return "not known: see below"
 	}
-	return false
+	return "no hour is easy for all faces"
 }
 
 // wash draws the turns of the faces, each with its number.
@@ -178,7 +179,11 @@ func (s Strip) wash(th theme.Theme, paper sheet, c columns) {
 	paper.write(0, row, "wash", th.Accent)
 	start := s.Day.Start
 	from, to := c.x(start.At), c.x(start.End)
-	if len(start.Turns) == 0 || to < stripMargin || from >= c.end() {
+	if len(start.Turns) == 0 {
+		return
+	}
+	if to < stripMargin || from >= c.end() {
+		paper.write(stripMargin+1, row, start.Label+" is outside the light", th.Accent)
 		return
 	}
 	left, right := max(from, stripMargin), min(to, c.end()-1)

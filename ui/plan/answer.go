@@ -97,7 +97,7 @@ func verdictLook(th theme.Theme, v planner.Verdict) (string, theme.Ink) {
 	return th.Marks.Bad, th.Bad
 }
 
-// numberLines is the answer in five lines.
+// numberLines is the answer in six lines.
 func (m Model) numberLines(at layout.Rect) []string {
 	p := m.plan
 	left := "; " + quantity.Show(p.Bed.Remaining.P50, m.sys) + " left"
@@ -108,6 +108,7 @@ func (m Model) numberLines(at layout.Rect) []string {
 		{Label: "flow cap", Value: quantity.Show(p.Cap.Flow, m.sys), Note: "bound by " + report.Bound(p.Cap.BoundBy)},
 		{Label: "jug", Value: jug, Note: "or longer for " + vessel},
 		{Label: "flush", Value: quantity.Show(p.Flush.Volume, m.sys), Note: report.Time(p.Flush.Duration) + " before a reading"},
+		m.dayRow(),
 	}
 	lines := make([]string, len(rows))
 	for i, r := range rows {
@@ -185,7 +186,7 @@ func (m Model) coach() picture.Coach {
 		c.Length, c.Height, c.Width = v.Length.Or(0), v.Height.Or(0), v.Width.Or(c.Width)
 	}
 	for _, f := range m.plan.Faces {
-		c.Faces[f.Name] = picture.Face{Water: f.Water, Spots: f.Spots}
+		c.Faces[f.Name] = picture.Face{Water: f.Water, Spots: f.Spots, Dries: f.Dries}
 	}
 	return c
 }

@@ -43,6 +43,9 @@ func (w *work) add(section string, plan planner.Plan) (ref, error) {
 	case "stage":
 		w.spellOut(plan)
 		w.wash.Stages = append(w.wash.Stages, model.Stage{Name: name, Water: model.Softened})
+	case "shade":
+		w.wash.Shades = append(w.wash.Shades, model.Shade{Side: model.Left})
+		return ref{section, len(w.wash.Shades) - 1, "side"}, nil
 	default:
 		return ref{}, fmt.Errorf("nothing new can be made here")
 	}
@@ -95,6 +98,9 @@ func (w *work) remove(section string, index int) error {
 		w.places = without(w.places, index)
 	case "stage":
 		w.wash.Stages = without(w.wash.Stages, index)
+		return nil
+	case "shade":
+		w.wash.Shades = without(w.wash.Shades, index)
 		return nil
 	}
 	return w.renamed(ref{section, -1, "name"}, names[index], "")

@@ -135,7 +135,12 @@ func (m Model) makeNew(section string) Model {
 		m.open, m.hand = i, j
 	}
 	status, alarm := m.status, m.alarm
-	m = m.startEdit(m.now.item(at.section, at.index).Fields()[0].Text())
+	first := m.now.item(at.section, at.index).Fields()[0]
+	if len(first.Choices) > 0 {
+		m = m.openPicker(at)
+	} else {
+		m = m.startEdit(first.Text())
+	}
 	m.status, m.alarm = status, alarm
 	return m
 }

@@ -116,7 +116,7 @@ func TestLeavingTakesWhatIsBeingTyped(t *testing.T) {
 func states() map[string]string {
 	return map[string]string{
 		"at the start": "", "on a length": "down down down", "on a choice": "down down", "in the bed": "b down down", "in the water": "w down down",
-		"in the gear": "g", "in the stages": "t", "in a stage": "t n esc down down", "picking": "p", "typing": "down down down enter", "with history": "p 2 u",
+		"in the gear": "g", "in the stages": "t", "in a stage": "t n esc down down", "in the day": "d down", "in a shade": "d n enter down", "picking": "p", "typing": "down down down enter", "with history": "p 2 u",
 	}
 }
 
@@ -172,11 +172,11 @@ func TestMouse(t *testing.T) {
 		p.send(tea.MouseMsg{X: x, Y: y, Button: tea.MouseButtonLeft, Action: tea.MouseActionPress})
 	}
 	p := play(t, ours(t), "")
-	click(p, 5, 8)
+	click(p, 5, 9)
 	assert.Contains(t, p.seen(), "› shape")
-	click(p, 5, 8)
+	click(p, 5, 9)
 	assert.NotNil(t, p.m.picker, "a second click opens it")
-	click(p, 5, 8)
+	click(p, 5, 9)
 	assert.Equal(t, "trailer", string(p.m.now.rig.Vehicles[0].Shape))
 	lines := strings.Split(p.seen(), "\n")
 	for y, line := range lines {
@@ -197,7 +197,7 @@ func TestMouse(t *testing.T) {
 func TestRandomKeysNeverPanicOrOverflow(t *testing.T) {
 	o := ours(t)
 	all := []string{"up", "down", "left", "right", "enter", "esc", "tab", "shift+tab", "backspace", "delete", " ", "0", "1", "2", "5", ".", "f", "t", "x", "é", "漢",
-		"v", "b", "w", "g", "p", "n", "X", "u", "r", "y", "m", "a", "e", "s", "ctrl+u", "ctrl+w", "home", "end", "N", "q", "?"}
+		"v", "b", "w", "g", "d", "D", "p", "n", "X", "u", "r", "y", "m", "a", "e", "s", "ctrl+u", "ctrl+w", "home", "end", "N", "q", "?"}
 	themes := []theme.Theme{theme.New(theme.Options{Plain: true}), theme.New(theme.Options{Profile: termenv.ANSI256})}
 	rapid.Check(t, func(rt *rapid.T) {
 		o := o

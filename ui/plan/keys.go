@@ -21,6 +21,8 @@ const (
 	undo       keys.Action = "undo"
 	redo       keys.Action = "redo"
 	why        keys.Action = "why"
+	dayStrip   keys.Action = "day"
+	bedLog     keys.Action = "bed and log"
 	full       keys.Action = "full"
 	units      keys.Action = "units"
 	adopt      keys.Action = "adopt"
@@ -101,7 +103,7 @@ func (m Model) changeKeys() []keys.Binding {
 		keys.New("See", why, "y", "where from", "y").Explained("where each number comes from: formula, inputs, source; and all that is assumed"),
 		keys.New("Change", undo, "u", "undo", "u", "ctrl+z").Unless(emptyHistory(len(m.past), "undo")),
 		keys.New("Change", redo, "r", "redo", "r", "ctrl+y").Unless(emptyHistory(len(m.future), "redo")),
-		keys.New("Change", overtype, "0-9", "type a new number", "0", "1", "2", "3", "4", "5", "6", "7", "8", "9").Unless(notTyped),
+		keys.New("Change", overtype, "0-9", "type a new number", ".", "0", "1", "2", "3", "4", "5", "6", "7", "8", "9").Unless(notTyped),
 		keys.New("Change", nextChoice, "right", "next word of a list", "right", "l").Unless(notChoice),
 		keys.New("Change", prevChoice, "left", "word before", "left", "h").Unless(notChoice),
 		keys.New("Change", takeAway, "del", "take the value away: it is assumed again", "delete", "backspace").Unless(nothing + noWord),
@@ -124,7 +126,10 @@ func (m Model) walkKeys() []keys.Binding {
 }
 
 func (m Model) seeKeys() []keys.Binding {
-	notExample, noPlan, saved := "", "", ""
+	notExample, noPlan, saved, noLog := "", "", "", ""
+	if m.book.Logger == nil {
+		noLog = "there is no log to write in"
+	}
 	if !m.now.example {
 		notExample = "this is your own already"
 	}
@@ -135,6 +140,8 @@ func (m Model) seeKeys() []keys.Binding {
 		saved = "nothing is unsaved"
 	}
 	return []keys.Binding{
+		keys.New("See", dayStrip, "D", "the day", "D").Explained("the day hour by hour: sun and shade, how fast each face dries; move the start, turn the nose").Unless(noPlan),
+		keys.New("See", bedLog, "B", "bed and log", "B").Explained("what is left in the bed, when it ends, and the log: add readings and washes, change the resin").Unless(noLog),
 		keys.New("See", full, "f", "the plan in full", "f").Unless(noPlan),
 		keys.New("See", units, "m", "US or metric units", "m"),
 		keys.New("Keep", adopt, "a", "make the example yours", "a").Unless(notExample),
@@ -167,7 +174,7 @@ func (m Model) sectionHere() (section string, index int) {
 		return r.section, r.index
 	}
 	about := m.step().about
-	if about == "stage" {
+	if about == "stage" || about == "shade" {
 		return about, -1
 	}
 	return about, m.now.chosen(about)

@@ -3,13 +3,12 @@
 package plan
 
 import (
-	"errors"
-
 	tea "github.com/charmbracelet/bubbletea"
 
 	"washeve/model"
 	"washeve/model/quantity"
 	"washeve/planner"
+	"washeve/ui/entry"
 	"washeve/ui/form"
 	"washeve/ui/layout"
 	"washeve/ui/screen"
@@ -43,6 +42,7 @@ type Options struct {
 	Example bool // the work is the built-in example
 	Keeper  Keeper
 	Make    Make
+	Book    entry.Book // the log; without its Logger there is none
 	Theme   theme.Theme
 	Units   quantity.System
 	Notice  string // said at the start, such as a fault that was found in a file
@@ -54,6 +54,7 @@ type Model struct {
 	sys    quantity.System
 	keeper Keeper
 	make   Make
+	book   entry.Book
 	size   layout.Size
 
 	now          work // what is in force
@@ -88,7 +89,7 @@ type question struct {
 // New makes the screen. The first frame shows the whole answer.
 func New(o Options) Model {
 	m := Model{
-		th: o.Theme, sys: o.Units, keeper: o.Keeper, make: o.Make, size: layout.Least(),
+		th: o.Theme, sys: o.Units, keeper: o.Keeper, make: o.Make, book: o.Book, size: layout.Least(),
 		now:    work{rig: o.Rig, places: o.Places, wash: o.Wash, example: o.Example}.clone(),
 		status: o.Notice, alarm: o.Notice != "",
 	}
@@ -111,7 +112,7 @@ func (m Model) Typing() bool { return m.edit != nil }
 func (m Model) Leave() error {
 	m = m.finishEdit()
 	if m.now.example && m.changed {
-		return errors.New("you changed the example, and it is kept nowhere until a makes it yours")
+		return errExample
 	}
 	if m.unsaved != nil {
 		m = m.save()

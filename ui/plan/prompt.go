@@ -19,7 +19,7 @@ func Prompt(o Options, in io.Reader, out io.Writer) error {
 	p.say(p.m.status)
 	p.answer()
 	for p.err == nil {
-		line, more := p.ask("v vehicle, b bed, w water, g gear, t stages, p place, f plan, y why, u undo, a adopt, e empty, q quit")
+		line, more := p.ask("v vehicle, b bed, w water, g gear, t stages, d day, p place, f plan, y why, u undo, a adopt, e empty, q quit")
 		if !more || line == "q" {
 			break
 		}
@@ -167,4 +167,7 @@ func (p *prompt) answer() {
 	p.say(report.Heading(plan), report.Verdict(plan.Verdict)+", chance "+report.Chance(plan.Bed.ChanceLasts)+".",
 		"DI water "+quantity.Show(plan.DI.Volume, p.m.sys)+" in "+report.Time(plan.DI.Duration)+".",
 		"Flow cap "+quantity.Show(plan.Cap.Flow, p.m.sys)+", bound by "+report.Bound(plan.Cap.BoundBy)+"; "+report.Jug(plan, p.m.sys)+".")
+	if plan.Day != nil {
+		p.say(report.DayStart(plan.Day) + ".")
+	}
 }

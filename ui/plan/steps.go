@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"slices"
 	"strconv"
 )
 
@@ -19,6 +20,7 @@ func steps() []step {
 		{"w", "Water", "place"},
 		{"g", "Gear", "softener"},
 		{"t", "Stages", "stage"},
+		{"d", "Day", "shade"},
 	}
 }
 
@@ -38,9 +40,11 @@ func (w *work) rows(s step) []row {
 	case "bed":
 		return append(w.chosenRows("bed"), append([]row{{heading: "When to stop"}}, w.washRows("limit", "target")...)...)
 	case "place":
-		return append(w.chosenRows("place"), w.penRows()...)
+		return append(w.waterRows(), w.penRows()...)
 	case "softener":
 		return w.gearRows()
+	case "shade":
+		return w.dayRows()
 	}
 	return w.stageRows()
 }
@@ -90,8 +94,35 @@ func (w *work) penRows() []row {
 	return append(rows, w.itemRows("pen", w.chosen("pen"))...)
 }
 
+// position is where a place lies, which is about the day and not its water.
+func position(key string) bool {
+	return slices.Contains([]string{"latitude", "longitude", "zone", "elevation"}, key)
+}
+
+func (w *work) waterRows() []row {
+	return slices.DeleteFunc(w.chosenRows("place"), func(r row) bool { return position(r.at.key) })
+}
+
+func (w *work) dayRows() []row {
+	rows := w.washRows("date", "start", "heading", "low", "high", "dew_point", "humidity", "humidity_at", "wind", "sky")
+	place := w.chosen("place")
+	if names := w.names("place"); place >= 0 {
+		rows = append(rows, row{heading: "Where " + names[place] + " lies"})
+	}
+	for _, r := range w.itemRows("place", place) {
+		if position(r.at.key) {
+			rows = append(rows, r)
+		}
+	}
+	for i, name := range w.names("shade") {
+		rows = append(rows, row{heading: "Shade " + strconv.Itoa(i+1) + ": " + name})
+		rows = append(rows, w.itemRows("shade", i)...)
+	}
+	return rows
+}
+
 func (w *work) stageRows() []row {
-	rows := w.washRows("name", "date", "pause")
+	rows := w.washRows("name", "pause")
 	for i, name := range w.names("stage") {
 		rows = append(rows, row{heading: strconv.Itoa(i+1) + ". " + name})
 		rows = append(rows, w.itemRows("stage", i)...)

@@ -4,6 +4,8 @@ import (
 	tea "github.com/charmbracelet/bubbletea"
 
 	"washeve/model/quantity"
+	"washeve/ui/day"
+	"washeve/ui/entry"
 	"washeve/ui/keys"
 	"washeve/ui/layout"
 	"washeve/ui/screen"
@@ -19,6 +21,10 @@ func (m Model) Update(msg tea.Msg) (screen.Screen, tea.Cmd) {
 		return m.mouse(msg), nil
 	case tea.KeyMsg:
 		return m.key(msg)
+	case day.Done:
+		return m.tookDay(msg.Wash), nil
+	case entry.Written:
+		return m.replan(m.now), nil
 	}
 	return m, nil
 }
@@ -28,6 +34,8 @@ func (m Model) key(msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 	switch {
 	case !bound && m.edit != nil:
 		return m.typed(msg), nil
+	case !bound && msg.Paste && m.picker == nil && m.question == nil:
+		return m.startEdit("").typed(msg), nil
 	case !bound:
 		return m, nil
 	case b.Blocked != "":
@@ -89,6 +97,10 @@ func (m Model) see(does keys.Action) (screen.Screen, tea.Cmd) {
 		return m, m.read("Where the numbers come from", m.whyLines)
 	case full:
 		return m, m.read("The plan in full", m.fullLines)
+	case dayStrip:
+		return m, m.openDay()
+	case bedLog:
+		return m, m.openBed()
 	case units:
 		return m.otherUnits(), nil
 	case adopt:

@@ -61,7 +61,8 @@ func (m Model) hints() []keys.Binding {
 	}
 	ends := []keys.Binding{
 		keys.New("", "", "?", "all keys"), keys.New("", "", "q", "quit"),
-		keys.New("", "", "tab", "next step"),
+		keys.New("", "", "tab", "next step"), keys.New("", "", "D", "the day"),
+		keys.New("", "", "B", "bed and log"),
 	}
 	if m.now.example {
 		ends = append(ends, keys.New("", "", "a", "make it yours"), keys.New("", "", "e", "start empty"))
@@ -146,6 +147,9 @@ func (m Model) summary(s step) (string, theme.Ink) {
 			return "needs " + f.Label, m.th.Doubt
 		}
 	}
+	if s.about == "shade" {
+		return m.daySummary()
+	}
 	if s.about == "stage" {
 		if n := len(w.wash.Stages); n > 0 {
 			return fmt.Sprintf("%d steps", n), m.th.Text
@@ -208,6 +212,9 @@ func (m Model) assumed(at ref, f model.Field) (value, founded string) {
 			return names[i], ""
 		}
 		return "none", ""
+	}
+	if d := m.plan.Day; at == (ref{section: "wash", key: "start"}) && m.planned && d != nil && d.Recommended.Given() {
+		return d.Start.Label, ""
 	}
 	if at.section == "stage" && (at.key == "faces" || at.key == "final") {
 		return map[string]string{"faces": "all", "final": "no"}[at.key], ""

@@ -29,7 +29,7 @@ func (w work) clone() work {
 	r.Beds, r.Softeners, r.Sprayers = slices.Clone(r.Beds), slices.Clone(r.Softeners), slices.Clone(r.Sprayers)
 	r.Hoses, r.Pens = slices.Clone(r.Hoses), slices.Clone(r.Pens)
 	w.rig, w.places = r, slices.Clone(w.places)
-	w.wash.Stages = slices.Clone(w.wash.Stages)
+	w.wash.Stages, w.wash.Shades = slices.Clone(w.wash.Stages), slices.Clone(w.wash.Shades)
 	for i := range w.wash.Stages {
 		w.wash.Stages[i].Faces = slices.Clone(w.wash.Stages[i].Faces)
 	}
@@ -66,6 +66,8 @@ func (w *work) item(section string, index int) model.Item {
 		return at(w.places, index, func(p *model.Place) model.Item { return p })
 	case "stage":
 		return at(w.wash.Stages, index, func(s *model.Stage) model.Item { return s })
+	case "shade":
+		return at(w.wash.Shades, index, func(s *model.Shade) model.Item { return s })
 	}
 	return nil
 }
@@ -156,6 +158,8 @@ func (w *work) names(section string) []string {
 		return w.places.Names()
 	case "stage":
 		return namesOf(w.wash.Stages, func(s *model.Stage) string { return s.Name })
+	case "shade":
+		return namesOf(w.wash.Shades, func(s *model.Shade) string { return string(s.Side) })
 	}
 	return nil
 }

@@ -62,6 +62,9 @@ func JugTime(p planner.Plan, sys quantity.System) (least, vessel string) {
 
 // Jug says how to hold the cap without a meter.
 func Jug(p planner.Plan, sys quantity.System) string {
+	if p.Cap.Flow <= 0 {
+		return "no flow keeps the outlet under its limit to the end"
+	}
 	least, vessel := JugTime(p, sys)
 	return vessel + " takes " + least + " or longer to fill"
 }
@@ -69,6 +72,8 @@ func Jug(p planner.Plan, sys quantity.System) string {
 // SprayerNote says how the sprayer stands against the cap.
 func SprayerNote(p planner.Plan) string {
 	switch {
+	case p.Cap.Flow <= 0:
+		return "slowing down does not help: the bed is used up"
 	case !p.Sprayer.WithinCap:
 		return "over the cap: throttle it until the jug takes its time"
 	case !p.Sprayer.Enough:

@@ -32,12 +32,12 @@ func Chance(f quantity.Fraction) string {
 		return "chance not known"
 	case percent >= 99.5:
 		return "almost certain"
-	case percent < 0.5:
-		return "almost no chance"
+	case percent < 1:
+		return "almost none"
 	case percent >= 95:
 		return fmt.Sprintf("%.0f in 100", percent)
 	case percent < 5:
-		return fmt.Sprintf("%.0f in 100", math.Max(1, percent))
+		return fmt.Sprintf("%.0f in 100", percent)
 	}
 	return fmt.Sprintf("about %.0f in 10", percent/10)
 }

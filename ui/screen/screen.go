@@ -34,8 +34,9 @@ type Screen interface {
 // Go asks the root to show another screen. Back is for returning.
 type Go struct{ To Screen }
 
-// Back asks the root to return to the screen before.
-type Back struct{}
+// Back asks the root to return to the screen before, and to hand it a message
+// where there is one.
+type Back struct{ With tea.Msg }
 
 // Trouble reports an error to the root, which shows it until the next key.
 type Trouble struct{ Err error }

@@ -13,6 +13,7 @@ func named() map[string]tea.KeyType {
 		"up": tea.KeyUp, "down": tea.KeyDown, "left": tea.KeyLeft, "right": tea.KeyRight, "enter": tea.KeyEnter, "esc": tea.KeyEsc,
 		"tab": tea.KeyTab, "shift+tab": tea.KeyShiftTab, "backspace": tea.KeyBackspace, "delete": tea.KeyDelete, "home": tea.KeyHome,
 		"end": tea.KeyEnd, "pgup": tea.KeyPgUp, "pgdown": tea.KeyPgDown, "f1": tea.KeyF1, "ctrl+c": tea.KeyCtrlC, "ctrl+z": tea.KeyCtrlZ,
+		"shift+left": tea.KeyShiftLeft, "shift+right": tea.KeyShiftRight,
 		"ctrl+y": tea.KeyCtrlY, "ctrl+u": tea.KeyCtrlU, "ctrl+w": tea.KeyCtrlW,
 	}
 }

@@ -1,0 +1,202 @@
+package bed
+
+import (
+	"fmt"
+
+	"washeve/model/quantity"
+	"washeve/planner"
+	"washeve/ui/cells"
+	"washeve/ui/picture"
+	"washeve/ui/report"
+	"washeve/ui/theme"
+)
+
+// mostPast is how many fills before this one are drawn.
+const mostPast = 5
+
+// drawing is what the picture of the fill needs.
+func (m Model) drawing() picture.Fill {
+	f := picture.Fill{Curve: picture.Curve{
+		Points: m.ahead.Curve, From: m.ahead.Given, To: m.ahead.Given + m.ahead.Running.Job, Limit: m.plan.Limit.Number,
+	}}
+	if m.past == nil {
+		return f
+	}
+	last := len(m.past.Fills) - 1
+	for _, past := range m.past.Fills[max(last-mostPast, 0):last] {
+		if len(past.Readings) > 0 {
+			f.Past = append(f.Past, dotsOf(past))
+		}
+	}
+	f.Readings = dotsOf(m.past.Fills[last])
+	return f
+}
+
+func dotsOf(fill planner.FillPast) []picture.Dot {
+	dots := make([]picture.Dot, len(fill.Readings))
+	for i, r := range fill.Readings {
+		dots[i] = picture.Dot{Volume: r.Gallons, PPM: r.PPM}
+		switch {
+		case r.Suspect != nil:
+			dots[i].Kind = picture.Unexplained
+		case !r.Counts:
+			dots[i].Kind = picture.FirstCup
+		}
+	}
+	return dots
+}
+
+// suspects are the readings of this fill that fit no bed, the newest first.
+func (m Model) suspects() []planner.PastReading {
+	if m.past == nil {
+		return nil
+	}
+	var out []planner.PastReading
+	for _, r := range m.past.Present().Readings {
+		if r.Suspect != nil {
+			out = append([]planner.PastReading{r}, out...)
+		}
+	}
+	return out
+}
+
+// penInDoubt tells that the likeliest cause of a reading is the pen's scale: then
+// every reading is in doubt.
+func (m Model) penInDoubt() bool {
+	for _, r := range m.suspects() {
+		if c := r.Suspect.Causes; len(c) > 0 && c[0].Code == planner.OtherScale {
+			return true
+		}
+	}
+	return false
+}
+
+func (m Model) titleLine(width int) string {
+	words, whose := "Bed", ""
+	if m.err == nil {
+		words = "Bed: " + m.plan.BedName + ", " + report.Resin(m.plan.Bed.Resin, m.sys)
+	}
+	if m.past != nil {
+		fill := m.past.Present()
+		if fill.Began.Given() {
+			words += ", filled " + fill.Began.Date().String()
+		}
+		if fill.Lot != "" {
+			words += ", lot " + fill.Lot
+		}
+		whose = quantity.Show(fill.Gallons, m.sys) + " given"
+	}
+	words = cells.Clip(cells.Safe(words), width-cells.Width(whose)-2, m.th.Marks.More)
+	return m.th.Strong.On(words) + cells.Blank(width-cells.Width(words)-cells.Width(whose)) + m.th.Muted.On(whose)
+}
+
+func (m Model) verdictLine(width int) string {
+	if m.err != nil {
+		return m.th.Doubt.On(cells.Clip(m.th.Marks.Doubt+" No plan yet: "+cells.Safe(m.err.Error()), width, m.th.Marks.More))
+	}
+	if m.penInDoubt() {
+		return m.th.Bad.On(cells.Clip("!! THE PEN'S SCALE IS IN DOUBT: trust no figure below until it is settled (e)", width, m.th.Marks.More))
+	}
+	mark, ink := verdictLook(m.th, m.plan.Verdict)
+	chance := m.plan.Bed.ChanceLasts
+	words := fmt.Sprintf("%s %s: %s (%s)", mark, nextWash(m.plan.Verdict), report.Chance(chance), report.Percent(chance))
+	return ink.On(cells.Clip(words, width, m.th.Marks.More)) + m.th.Muted.On(cells.Clip(m.learned(), width-cells.Width(words), ""))
+}
+
+func nextWash(v planner.Verdict) string {
+	switch v {
+	case planner.Lasts:
+		return "It lasts the next wash"
+	case planner.Tight:
+		return "Tight: it may not last the next wash"
+	}
+	return "It will not last the next wash"
+}
+
+func verdictLook(th theme.Theme, v planner.Verdict) (string, theme.Ink) {
+	switch v {
+	case planner.Lasts:
+		return th.Marks.Good, th.Good
+	case planner.Tight:
+		return th.Marks.Doubt, th.Doubt
+	}
+	return th.Marks.Bad, th.Bad
+}
+
+// learned says what the readings have taught of this fill.
+func (m Model) learned() string {
+	if m.past == nil || m.ahead.Used == 0 {
+		return ""
+	}
+	return fmt.Sprintf("; %d readings: %s of stated", m.ahead.Used, report.Percent(quantity.Fraction(m.ahead.Factor.P50)))
+}
+
+// numberRows is the answer in four lines.
+func (m Model) numberRows(width int) []string {
+	if m.err != nil {
+		return nil
+	}
+	rows := []report.Row{m.leftRow(), m.endsRow(), m.orderRow(), m.costRow()}
+	lines := make([]string, len(rows))
+	for i, r := range rows {
+		ink := m.th.Strong
+		if i == 3 {
+			ink = m.th.Text
+		}
+		note := cells.Clip(r.Note, width-23, m.th.Marks.More)
+		lines[i] = m.th.Muted.On(cells.Fit(r.Label, 9)) + ink.On(cells.Right(r.Value, 12)) + "  " + m.th.Text.On(note)
+	}
+	return lines
+}
+
+func (m Model) leftRow() report.Row {
+	left, run := m.plan.Bed.Remaining, m.ahead.Running
+	note := quantity.Show(left.P10, m.sys) + " to " + quantity.Show(left.P90, m.sys)
+	if run.Job > 0 {
+		note += "; the next wash takes " + quantity.Show(run.Job, m.sys)
+	}
+	return report.Row{Label: "left", Value: quantity.Show(left.P50, m.sys), Note: note}
+}
+
+func (m Model) endsRow() report.Row {
+	ends, known := m.ahead.Ends.Get()
+	switch {
+	case known:
+		return report.Row{Label: "ends", Value: ends.P50.String(), Note: fmt.Sprintf("%s to %s, at %s in 30 days", ends.P10, ends.P90, quantity.Show(m.ahead.Pace.Month(), m.sys))}
+	case m.ahead.Pace.Known():
+		return report.Row{Label: "ends", Value: "years off", Note: "at " + quantity.Show(m.ahead.Pace.Month(), m.sys) + " in 30 days"}
+	}
+	return report.Row{Label: "ends", Value: "no date yet", Note: "two washes in the log give the pace; w adds one"}
+}
+
+func (m Model) orderRow() report.Row {
+	day, known := m.ahead.OrderBy.Get()
+	days := fmt.Sprintf("%.0f days", float64(m.ahead.Lead/quantity.Day))
+	switch {
+	case known && day.String() <= m.o.Now().Date().String():
+		return report.Row{Label: "order by", Value: "now", Note: "one such bed in ten ends within " + days + ", the time until resin is there"}
+	case known:
+		return report.Row{Label: "order by", Value: day.String(), Note: days + " before one such bed in ten has ended"}
+	}
+	return report.Row{Label: "order by", Value: "no date yet", Note: days + " before it ends"}
+}
+
+func (m Model) costRow() report.Row {
+	run := m.ahead.Running
+	if !run.Known {
+		return report.Row{Label: "cost", Value: "not known", Note: "state the price with the change of resin"}
+	}
+	unit, per := "a gallon", quantity.Gallon
+	if m.sys == quantity.Metric {
+		unit, per = "a litre", quantity.Litre
+	}
+	share := float64(per / quantity.Gallon)
+	note := unit + " so far"
+	if run.PerWash > 0 {
+		note += ", " + report.Money(run.PerWash, run.Currency) + " a wash"
+	}
+	if run.AtEnd > 0 {
+		note += "; " + report.Money(run.AtEnd*share, run.Currency) + " " + unit + " by its end"
+	}
+	return report.Row{Label: "cost", Value: report.Money(run.PerGallon*share, run.Currency), Note: note}
+}

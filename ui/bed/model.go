@@ -1,0 +1,150 @@
+// Package bed is the Bed screen: what is left in the resin, what the readings
+// say, and the log, which grows from here.
+package bed
+
+import (
+	"errors"
+
+	tea "github.com/charmbracelet/bubbletea"
+
+	"washeve/model"
+	"washeve/model/quantity"
+	"washeve/planner"
+	"washeve/ui/entry"
+	"washeve/ui/layout"
+	"washeve/ui/picture"
+	"washeve/ui/screen"
+	"washeve/ui/theme"
+)
+
+// Options is what the screen is made from. Refill opens the change of resin.
+type Options struct {
+	entry.Desk
+	Refill func(entry.Desk) screen.Screen
+}
+
+// Model is the screen as it stands.
+type Model struct {
+	o    Options
+	th   theme.Theme
+	sys  quantity.System
+	size layout.Size
+
+	plan   planner.Plan
+	past   *planner.BedPast // nil where the log knows nothing of the bed
+	ahead  planner.Ahead
+	err    error // why there is no answer
+	length int   // of the log that the answer is by
+	began  int   // length of the log when the screen was opened
+	fill   picture.Fill
+	odd    map[string]bool // readings that fit no bed, by identifier
+
+	list    list
+	reading *entry.Reading // while one is added
+	form    *entry.Form    // while an entry is stated
+	kinds   *kindPicker
+	ask     *question
+
+	done   [][]string // what was written from here, for undo
+	kept   error      // why what is on the screen could not be written
+	status string
+	alarm  bool
+}
+
+// question waits for a yes.
+type question struct {
+	text string
+	yes  func(Model) Model
+}
+
+// New makes the screen. The first frame shows the whole answer.
+func New(o Options) Model {
+	m := Model{o: o, th: o.Theme, sys: o.Units, size: o.Size}.renewed()
+	m.began = m.length
+	return m
+}
+
+// Title is what the page is called.
+func (m Model) Title() string { return "Bed" }
+
+// Init starts nothing.
+func (m Model) Init() tea.Cmd { return nil }
+
+// Typing tells that letters are text just now.
+func (m Model) Typing() bool {
+	return m.list.search.typing || m.reading != nil && m.reading.Typing() || m.form != nil && m.form.Typing()
+}
+
+// Leave tells of an entry that is stated and not written yet.
+func (m Model) Leave() error {
+	switch {
+	case m.kept != nil:
+		return m.kept
+	case m.form != nil:
+		return errors.New("the entry on the Bed screen is not written yet; w writes it")
+	case m.reading != nil && m.reading.Begun():
+		return errors.New("the reading on the Bed screen is not written yet; enter writes it")
+	}
+	return nil
+}
+
+// renewed works out everything by the log as it stands.
+func (m Model) renewed() Model {
+	log := m.o.Logger.Log()
+	m.length = len(log)
+	m.list = m.list.of(log)
+	plan, past, ahead, err := m.o.Look()
+	if m.err = err; err == nil {
+		m.plan, m.past, m.ahead = plan, past, ahead
+	}
+	m.fill, m.odd = m.drawing(), map[string]bool{}
+	for _, s := range m.suspects() {
+		m.odd[s.ID] = true
+	}
+	return m
+}
+
+// seen takes up what another screen has written.
+func (m Model) seen() Model {
+	if len(m.o.Logger.Log()) == m.length {
+		return m
+	}
+	return m.renewed()
+}
+
+func (m Model) say(text string) Model {
+	m.status, m.alarm = text, false
+	return m
+}
+
+func (m Model) warn(text string) Model {
+	m.status, m.alarm = text, true
+	return m
+}
+
+// write appends entries and shows the new answer. On error what is on the screen
+// stays there.
+func (m Model) write(words string, entries ...model.Entry) Model {
+	ids, err := m.o.Write(entries...)
+	if err != nil {
+		m.kept = err
+		return m.warn("Not written, but still here: " + err.Error())
+	}
+	m.kept, m.form, m.reading = nil, nil, nil
+	m.done = append(m.done[:len(m.done):len(m.done)], ids)
+	before := m.ahead
+	left := m.plan.Bed.Remaining.P50
+	m = m.renewed()
+	return m.say(words + m.changed(before, left))
+}
+
+// changed says what an entry did to the answer.
+func (m Model) changed(before planner.Ahead, left quantity.Volume) string {
+	now := m.plan.Bed.Remaining.P50
+	if m.err != nil || now == left && before.Given == m.ahead.Given {
+		return ""
+	}
+	return " About " + quantity.Show(now, m.sys) + " left; it was " + quantity.Show(left, m.sys) + "."
+}
+
+var _ screen.Screen = Model{}

@@ -1,0 +1,164 @@
+package bed
+
+import (
+	"fmt"
+
+	"washeve/model"
+	"washeve/ui/cells"
+	"washeve/ui/keys"
+	"washeve/ui/layout"
+	"washeve/ui/picture"
+	"washeve/ui/theme"
+)
+
+// View draws the screen.
+func (m Model) View(size layout.Size) string {
+	m.size = size
+	r := m.rects()
+	blocks := []layout.Placed{
+		{At: r.Title, Lines: []string{m.titleLine(r.Title.W)}},
+		{At: r.Verdict, Lines: []string{m.verdictLine(r.Verdict.W)}},
+		{At: r.Numbers, Lines: m.numberRows(r.Numbers.W)},
+		{At: r.Status, Lines: []string{m.statusLine(r.Status.W)}},
+		{At: r.Hint, Lines: []string{keys.Hint(m.hints(), m.th, r.Hint.W)}},
+	}
+	return layout.Compose(size, append(blocks, m.body(r)...))
+}
+
+func (m Model) rects() layout.BedRects { return layout.Bed(m.size, m.th.Plain) }
+
+// body is the pictures and the log, or the form that stands over them.
+func (m Model) body(r layout.BedRects) []layout.Placed {
+	switch {
+	case m.form != nil:
+		return m.beside(r, m.form.Lines(m.th, r.Work.W-1, r.Work.H))
+	case m.kinds != nil:
+		return m.beside(r, m.kinds.Lines(m.th, r.Work.W-1, r.Work.H))
+	}
+	fill := m.fill
+	fill.System = m.sys
+	blocks := []layout.Placed{
+		{At: r.Curve, Lines: fill.Draw(m.th, r.Curve.Size())},
+		{At: r.Legend, Lines: []string{m.legend(fill, r.Legend.W)}},
+	}
+	if m.err == nil {
+		blocks = append(blocks, layout.Placed{At: r.Tank, Lines: m.tank(r)})
+	}
+	if m.reading != nil {
+		blocks = append(blocks, layout.Placed{At: r.Ask, Lines: m.reading.Lines(m.th, m.sys, r.Ask.W-1)})
+		if r.List.X == 0 {
+			return blocks
+		}
+		return append(blocks, layout.Placed{At: r.List, Lines: m.listLines(r.List)})
+	}
+	return append(blocks,
+		layout.Placed{At: r.Notes, Lines: m.noteLines(r.Notes.W-1, r.Notes.H)},
+		layout.Placed{At: r.List, Lines: m.listLines(r.List)})
+}
+
+// beside is a form, and the log where it stands apart.
+func (m Model) beside(r layout.BedRects, lines []string) []layout.Placed {
+	blocks := []layout.Placed{{At: r.Work, Lines: lines}}
+	if r.List.X > 0 {
+		blocks = append(blocks, layout.Placed{At: r.List, Lines: m.listLines(r.List)})
+	}
+	return blocks
+}
+
+// tank draws the layers; in words where nothing is drawn.
+func (m Model) tank(r layout.BedRects) []string {
+	return picture.Tank(m.th, m.plan.Bed.Before, m.plan.Bed.After, r.Tank.Size())
+}
+
+func (m Model) legend(fill picture.Fill, width int) string {
+	if m.err != nil {
+		return ""
+	}
+	tank := picture.TankLegend(m.th, m.plan.Bed.Before, m.plan.Bed.After, 40)
+	dots := picture.DotLegend(m.th, fill, width-cells.Width(tank)-2)
+	return cells.Fit(dots, width-cells.Width(tank)-1) + tank
+}
+
+// hints are the keys at the foot: those of the moment, then help and quit.
+func (m Model) hints() []keys.Binding {
+	all := m.Keys()
+	if m.ask != nil || m.kinds != nil || m.form != nil || m.reading != nil || m.list.search.typing {
+		return all
+	}
+	ends := []keys.Binding{keys.New("", "", "?", "all keys"), keys.New("", "", "q", "quit")}
+	return append(append(all[:2:2], ends...), all[2:]...)
+}
+
+func (m Model) statusLine(width int) string {
+	text, ink := m.status, m.th.Text
+	if m.alarm {
+		ink = m.th.Doubt
+	}
+	switch {
+	case m.ask != nil:
+		text, ink = m.ask.text, m.th.Doubt
+	case m.list.search.typing:
+		return cells.Clip(m.th.Accent.On("find: "+m.list.search.text)+"_", width, "")
+	case text == "" && m.list.search.text != "":
+		text = fmt.Sprintf("%d entries hold %q; esc shows all", m.list.count(), m.list.search.text)
+	}
+	return ink.On(cells.Clip(cells.Safe(text), width, m.th.Marks.More))
+}
+
+// listLines is the log around the hand, under its heading.
+func (m Model) listLines(at layout.Rect) []string {
+	if at.H < 2 {
+		return nil
+	}
+	head := fmt.Sprintf("Log: %d of %d", min(m.list.hand+1, m.list.count()), m.list.count())
+	if m.list.count() == 0 {
+		head = "The log is empty: r adds a reading, w a wash"
+		if m.list.search.text != "" {
+			head = "Log: nothing found"
+		}
+	}
+	lines := []string{m.th.Strong.On(cells.Clip(head, at.W, ""))}
+	from := m.first(at.H - 1)
+	for i := from; i < from+at.H-1; i++ {
+		row, ok := m.list.row(i)
+		if !ok {
+			break
+		}
+		lines = append(lines, m.rowLine(&row, i == m.list.hand, at.W-1))
+	}
+	return lines
+}
+
+// first is the first line of the list that is seen, where n are.
+func (m Model) first(n int) int {
+	return min(max(m.list.hand-n/2, 0), max(m.list.count()-n, 0))
+}
+
+func (m Model) rowLine(r *model.Row, here bool, width int) string {
+	mark, ink := " ", m.rowInk(r)
+	if here {
+		mark, ink = m.th.Marks.Here, m.th.Accent
+	}
+	if m.odd[r.Entry.ID] && !here {
+		mark, ink = "?", m.th.Bad
+	}
+	day := dayOf(r)
+	text := mark + " " + day[:min(len(day), 10)] + " " + cells.Fit(string(r.Entry.Kind()), 11) + cells.Safe(saysOf(r, m.sys))
+	return ink.On(cells.Clip(text, width, m.th.Marks.More))
+}
+
+func (m Model) rowInk(r *model.Row) theme.Ink {
+	if r.Standing == model.Struck || r.Standing == model.Doubled || r.Entry.Kind() == model.CorrectionKind {
+		return m.th.Muted
+	}
+	return m.th.Text
+}
+
+// wrap is text in at most so many lines.
+func (m Model) wrap(ink theme.Ink, text string, width, most int) []string {
+	var lines []string
+	for _, line := range cells.WrapMost(cells.Safe(text), width, most, m.th.Marks.More) {
+		lines = append(lines, ink.On(line))
+	}
+	return lines
+}

@@ -1,0 +1,213 @@
+package bed
+
+import (
+	"slices"
+
+	tea "github.com/charmbracelet/bubbletea"
+
+	"washeve/model"
+	"washeve/model/quantity"
+	"washeve/ui/entry"
+	"washeve/ui/form"
+	"washeve/ui/keys"
+)
+
+// kindPicker asks what the new entry is about.
+type kindPicker struct{ form.Picker }
+
+func (m Model) askKind() Model {
+	var options []form.Option
+	notes := map[model.Kind]string{
+		model.WashKind: "gallons, minutes", model.StageKind: "a part of a wash", model.ReadingKind: "tap, softener or bed, any day",
+		model.ResinKind: "a change of resin", model.SaltKind: "a softener regenerated", model.CorrectionKind: "puts another entry right",
+	}
+	for _, k := range model.Kinds() {
+		options = append(options, form.Option{Text: string(k), Pick: string(k), Note: notes[k]})
+	}
+	m.kinds = &kindPicker{form.Open("A new entry: what about?", options, string(model.ReadingKind))}
+	return m
+}
+
+func (m Model) picksKind(does keys.Action, msg tea.KeyMsg) Model {
+	p := *m.kinds
+	choose := func(o form.Option, ok bool) Model {
+		if !ok {
+			return m.warn("There is no such line in the list.")
+		}
+		m.kinds = nil
+		return m.state(model.NewBody(model.Kind(o.Pick)))
+	}
+	switch does {
+	case up:
+		p.Picker = p.Move(-1)
+	case down:
+		p.Picker = p.Move(1)
+	case number:
+		return choose(p.Numbered(msg.String()))
+	case accept:
+		return choose(p.Chosen())
+	case abandon:
+		m.kinds = nil
+		return m
+	}
+	m.kinds = &p
+	return m
+}
+
+// state opens the form of a new entry, filled in with what the next wash says.
+func (m Model) state(body model.Body) Model {
+	e := model.Entry{At: m.o.Now(), Body: body}
+	first := []string{"at"}
+	switch b := body.(type) {
+	case *model.WashDone:
+		m.presetWash(b)
+		first = []string{"di", "duration", "softened", "raw", "flow", "place", "at"}
+	case *model.Sample:
+		b.Place, b.Bed, b.Pen = m.plan.Place, m.plan.BedName, m.o.Pen()
+		first = []string{"point", "reading", "flushed", "flow", "temperature", "at"}
+	case *model.Refill:
+		b.Bed = m.plan.BedName
+		first = []string{"resin", "resin_state", "price", "lot", "at"}
+	case *model.Regeneration:
+		if m.plan.Softener != nil {
+			b.Softener = m.plan.Softener.Name
+		}
+		first = []string{"salt", "softener", "at"}
+	}
+	f := entry.New("A new entry: "+string(body.Kind()), e, m.o.Known(), first...)
+	m.form = &f
+	return m
+}
+
+// presetWash fills in what the plan says, so that actual stands beside planned.
+func (m Model) presetWash(w *model.WashDone) {
+	p := m.plan
+	w.Plan, w.Place, w.Vehicle, w.Bed, w.Sprayer = p.Wash, p.Place, p.Vehicle, p.BedName, p.Sprayer.Name
+	w.Softener = model.NoSoftener
+	if p.Softener != nil {
+		w.Softener, w.Feed = p.Softener.Name, m.o.Wash.Feed
+	}
+	typed := func(v quantity.Volume) quantity.Opt[quantity.Volume] {
+		return quantity.Typed(v, quantity.Show(v, m.sys))
+	}
+	w.PlannedDI, w.PlannedSoftened, w.PlannedRaw = typed(p.DI.Volume), typed(p.Soft.Volume), typed(p.Untreated.Volume)
+	w.Flow = quantity.Typed(p.Sprayer.Flow, quantity.Show(p.Sprayer.Flow, m.sys))
+	w.PlannedFlow = w.Flow
+	time := p.DI.Duration + p.Soft.Duration + p.Untreated.Duration
+	w.PlannedDuration = quantity.Typed(time, quantity.Show(time, m.sys))
+}
+
+// correct opens the entry under the hand to be put right.
+func (m Model) correct() Model {
+	row, _ := m.list.here()
+	f := entry.New("Put right: "+string(row.Entry.Kind())+" of "+dayOf(&row), row.Now, m.o.Known())
+	f.Of = row.Entry.ID
+	m.form = &f
+	return m
+}
+
+// writeForm writes what the form states: a new entry, or a correction.
+func (m Model) writeForm() Model {
+	f := *m.form
+	e := f.Entry()
+	if f.Of == "" {
+		return m.write("Written.", e)
+	}
+	row, ok := m.rowOf(f.Of)
+	if !ok {
+		return m.warn("The entry is not in the log any more.")
+	}
+	c := correctionOf(row.Now, e)
+	if len(c.Changes)+len(c.Clear) == 0 && !c.At.Given() {
+		m.form = nil
+		return m.say("Nothing was changed.")
+	}
+	c.Of = f.Of
+	return m.write("Put right; both can be seen.", m.later(f.Of, c))
+}
+
+// later is a correction at a moment past all that it is about.
+func (m Model) later(of string, c *model.Correction) model.Entry {
+	return model.Entry{At: m.o.Logger.Log().After(of, m.o.Now()), Body: c}
+}
+
+func (m Model) rowOf(id string) (model.Row, bool) {
+	for _, r := range m.list.rows {
+		if r.Entry.ID == id && r.Standing != model.Doubled {
+			return r, true
+		}
+	}
+	return model.Row{}, false
+}
+
+// correctionOf is what turns one entry into another.
+func correctionOf(was, now model.Entry) *model.Correction {
+	c := &model.Correction{}
+	after := now.Body.Fields()
+	for i, f := range was.Body.Fields() {
+		switch text := after[i].Text(); {
+		case after[i].Exact() == f.Exact():
+		case text == "":
+			c.Clear = append(c.Clear, f.Key)
+		default:
+			c.Changes = append(c.Changes, model.Change{Key: f.Key, Text: text})
+		}
+	}
+	if now.At != was.At {
+		c.At = now.At
+	}
+	return c
+}
+
+// strike asks, and then strikes the entry under the hand out, or lets it count
+// again.
+func (m Model) strike() Model {
+	row, _ := m.list.here()
+	what := "the " + string(row.Entry.Kind()) + " of " + dayOf(&row)
+	if row.Standing == model.Struck {
+		m.ask = &question{"Let " + what + " count again? y or n", func(m Model) Model { return m.restore(row) }}
+		return m
+	}
+	m.ask = &question{"Strike out " + what + "? It stays to be seen. y or n", func(m Model) Model {
+		return m.write("Struck out; x again lets it count.", m.later(row.Entry.ID, &model.Correction{Of: row.Entry.ID, Strike: model.Yes}))
+	}}
+	return m
+}
+
+// restore strikes out what strikes an entry.
+func (m Model) restore(row model.Row) Model {
+	var entries []model.Entry
+	for _, by := range row.By {
+		r, ok := m.rowOf(by)
+		c, corrects := r.Entry.Body.(*model.Correction)
+		if ok && corrects && c.Strike == model.Yes && r.Standing == model.Counts {
+			entries = append(entries, m.later(by, &model.Correction{Of: by, Strike: model.Yes}))
+		}
+	}
+	if len(entries) == 0 {
+		return m.warn("What strikes it out is not in this log.")
+	}
+	return m.write("It counts again.", entries...)
+}
+
+// use lets a first cup count.
+func (m Model) use() Model {
+	row, _ := m.list.here()
+	c := &model.Correction{Of: row.Entry.ID, Changes: []model.Change{{Key: "use_anyway", Text: string(model.Yes)}}}
+	return m.write("Used anyway, because you say so.", m.later(row.Entry.ID, c))
+}
+
+// undo strikes out what was written from here last.
+func (m Model) undo() Model {
+	last := m.done[len(m.done)-1]
+	var entries []model.Entry
+	for _, id := range slices.Backward(last) {
+		entries = append(entries, m.later(id, &model.Correction{Of: id, Strike: model.Yes}))
+	}
+	rest := m.done[:len(m.done)-1]
+	m = m.write("Undone: struck out.", entries...)
+	if m.kept == nil {
+		m.done = rest
+	}
+	return m
+}

@@ -1,0 +1,156 @@
+package day
+
+import (
+	tea "github.com/charmbracelet/bubbletea"
+
+	"washeve/ui/form"
+	"washeve/ui/keys"
+	"washeve/ui/layout"
+	"washeve/ui/screen"
+)
+
+// Update takes a message.
+func (m Model) Update(msg tea.Msg) (screen.Screen, tea.Cmd) {
+	switch msg := msg.(type) {
+	case tea.WindowSizeMsg:
+		m.size = layout.Size{W: msg.Width, H: msg.Height}
+		return m, nil
+	case tea.MouseMsg:
+		return m.mouse(msg), nil
+	case tea.KeyMsg:
+		return m.key(msg)
+	}
+	return m, nil
+}
+
+func (m Model) key(msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
+	b, bound := keys.Find(m.Keys(), msg)
+	switch {
+	case !bound && m.edit != nil:
+		return m.typed(msg), nil
+	case !bound:
+		return m, nil
+	case b.Blocked != "":
+		return m.warn("Not now: " + b.Blocked + "."), nil
+	case b.Does == back:
+		return m, m.back()
+	}
+	return m.say("").act(b.Does), nil
+}
+
+// act does what a key means.
+func (m Model) act(does keys.Action) Model {
+	switch does {
+	case earlier:
+		return m.moved(-1)
+	case later:
+		return m.moved(1)
+	case hourBefore:
+		return m.moved(-4)
+	case hourAfter:
+		return m.moved(4)
+	case recommend:
+		return m.recommended()
+	case open:
+		return m.state(keyStart, "")
+	case turnLeft:
+		return m.turned(-1)
+	case turnRight:
+		return m.turned(1)
+	case typeStart:
+		return m.startEdit(keyStart)
+	case typeNose:
+		return m.startEdit(keyHeading)
+	}
+	return m.keep(does)
+}
+
+// keep does what a key means that is about what was done before.
+func (m Model) keep(does keys.Action) Model {
+	switch does {
+	case undo:
+		return m.undone()
+	case redo:
+		return m.redone()
+	case accept:
+		return m.finishEdit()
+	case abandon:
+		m.edit = nil
+		return m.replan(m.now)
+	}
+	return m
+}
+
+// back returns to the screen before, with the wash where it is another now.
+func (m Model) back() tea.Cmd {
+	var done tea.Msg
+	if m.changed() {
+		done = Done{m.now}
+	}
+	return func() tea.Msg { return screen.Back{With: done} }
+}
+
+// mouse moves the start to where it clicks, and by the wheel.
+func (m Model) mouse(msg tea.MouseMsg) Model {
+	d := m.day()
+	if m.edit != nil || d == nil {
+		return m
+	}
+	early, late := m.ends()
+	r := m.rects()
+	switch {
+	case msg.Button == tea.MouseButtonWheelUp && early == "":
+		return m.moved(-1)
+	case msg.Button == tea.MouseButtonWheelDown && late == "":
+		return m.moved(1)
+	case msg.Button != tea.MouseButtonLeft || msg.Action != tea.MouseActionPress || !r.Strip.Holds(msg.X, msg.Y):
+		return m
+	}
+	if at, ok := m.strip().At(msg.X-r.Strip.X, r.Strip.W); ok {
+		return m.say("").begin(at)
+	}
+	return m
+}
+
+// startEdit lets a field be typed, from nothing.
+func (m Model) startEdit(key string) Model {
+	f := fieldOf(&m.now, key)
+	e := form.Start("", f.Example)
+	e.Good = f.Text()
+	m.edit, m.editAt = &e, key
+	return m
+}
+
+// typed takes a key into the text; the answer follows whenever the text is
+// right.
+func (m Model) typed(msg tea.KeyMsg) Model {
+	e := m.edit.Type(msg, m.check)
+	m.edit = &e
+	w := m.now
+	if err := fieldOf(&w, m.editAt).Set(e.Good); err == nil && e.Replaced {
+		m = m.replan(w)
+	}
+	return m.say("")
+}
+
+func (m Model) check(text string) error {
+	w := m.now
+	return fieldOf(&w, m.editAt).Set(text)
+}
+
+// finishEdit takes what was typed. A text that is wrong is dropped, the last
+// right one stays in force, and that is said.
+func (m Model) finishEdit() Model {
+	if m.edit == nil {
+		return m
+	}
+	e := *m.edit
+	m.edit = nil
+	if e.Replaced {
+		m = m.state(m.editAt, e.Good)
+	}
+	if e.Problem != nil {
+		return m.warn("Not taken: " + e.Says() + ".")
+	}
+	return m
+}

@@ -1,0 +1,93 @@
+package entry
+
+import (
+	"time"
+
+	"washeve/model"
+	"washeve/model/quantity"
+	"washeve/planner"
+	"washeve/ui/layout"
+	"washeve/ui/theme"
+)
+
+// Logger keeps the log.
+type Logger interface {
+	// Append adds entries for good: all or none. On error the log is as it was,
+	// and the error says what to do.
+	Append(entries ...model.Entry) error
+	// Log is the log as it stands.
+	Log() model.Log
+}
+
+// Answer gives the plan by the log as it stands, and what the log teaches.
+type Answer func() (planner.Plan, *planner.Past, error)
+
+// Desk is what the screens that write in the log work with.
+type Desk struct {
+	Rig    model.Rig
+	Places model.Places
+	Wash   model.Wash // the next one
+	Logger Logger
+	Answer Answer
+	Clock  func() time.Time
+	NewID  func(model.Moment) (string, error)
+	Theme  theme.Theme
+	Units  quantity.System
+	Size   layout.Size // of the screen, as it opens
+}
+
+// Book is the log, as a program that has one hands it to its screens.
+type Book struct {
+	Logger Logger
+	// Past is what the log teaches as it stands, for a rig and its places.
+	Past  func(model.Rig, model.Places) *planner.Past
+	Clock func() time.Time
+	NewID func(model.Moment) (string, error)
+}
+
+// Now is the moment by the clock.
+func (d Desk) Now() model.Moment { return model.MomentOf(d.Clock()) }
+
+// Known is what forms may offer.
+func (d Desk) Known() Known { return KnownOf(d.Rig, d.Places, d.Clock().Location()) }
+
+// Write gives entries their moment and identifier where they have none, appends
+// them, and gives their identifiers. On error nothing is written.
+func (d Desk) Write(entries ...model.Entry) ([]string, error) {
+	ids := make([]string, len(entries))
+	for i := range entries {
+		if !entries[i].At.Given() {
+			entries[i].At = d.Now()
+		}
+		if entries[i].ID == "" {
+			id, err := d.NewID(entries[i].At)
+			if err != nil {
+				return nil, err
+			}
+			entries[i].ID = id
+		}
+		ids[i] = entries[i].ID
+	}
+	return ids, d.Logger.Append(entries...)
+}
+
+// Look works out the plan and what lies ahead of its bed.
+func (d Desk) Look() (planner.Plan, *planner.BedPast, planner.Ahead, error) {
+	plan, past, err := d.Answer()
+	if err != nil {
+		return plan, nil, planner.Ahead{}, err
+	}
+	ahead, err := planner.LookAhead(d.Rig, d.Places, d.Wash, plan, past, d.Now())
+	return plan, past.Bed(plan.BedName), ahead, err
+}
+
+// Pen is the name of the pen that is used, "" where the rig has none.
+func (d Desk) Pen() string {
+	if d.Rig.Defaults.Pen != "" || len(d.Rig.Pens) == 0 {
+		return d.Rig.Defaults.Pen
+	}
+	return d.Rig.Pens[0].Name
+}
+
+// Written tells a screen that is seen again that the log has grown.
+type Written struct{}

@@ -1,0 +1,218 @@
+package entry
+
+import (
+	"strings"
+	"testing"
+	"time"
+
+	"github.com/charmbracelet/x/ansi"
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
+
+	"washeve/model"
+	"washeve/model/quantity"
+	"washeve/model/store"
+	"washeve/model/store/journal"
+	"washeve/planner"
+	"washeve/ui/cells"
+	"washeve/ui/internal/hands"
+	"washeve/ui/internal/sample"
+	"washeve/ui/keys"
+	"washeve/ui/theme"
+)
+
+func plain() theme.Theme { return theme.New(theme.Options{Plain: true}) }
+
+func known() Known {
+	lib := store.Example()
+	return KnownOf(lib.Rig, lib.Places, time.FixedZone("", -6*3600))
+}
+
+func press(f Form, script string) (Form, keys.Action) {
+	var does keys.Action
+	for _, k := range hands.Keys(script) {
+		f, does = f.Update(k)
+	}
+	return f, does
+}
+
+// typeIn states an entry by keys alone, row by row.
+func typeIn(t *testing.T, e model.Entry) model.Entry {
+	f := New("", model.Entry{Body: model.NewBody(e.Kind())}, known())
+	for i := range f.rows {
+		field, _ := f.here()
+		want := textOf(e, field.Key)
+		switch {
+		case want == "":
+		case len(field.Choices) > 0 || len(f.known.Names[field.Refers]) > 0:
+			f, _ = press(f, "enter")
+			for f.picker != nil && f.picker.Options[f.picker.At].Pick != want && f.picker.At < len(f.picker.Options)-1 {
+				f, _ = press(f, "down")
+			}
+			require.Equal(t, want, f.picker.Options[f.picker.At].Pick, field.Key)
+			f, _ = press(f, "enter")
+		default:
+			f, _ = press(f, "enter")
+			for _, r := range want {
+				f, _ = f.Update(hands.Key(string(r)))
+			}
+			f, _ = press(f, "enter")
+			require.Empty(t, f.status, "%s: %s", field.Key, want)
+		}
+		f = f.onto(i + 1)
+	}
+	require.Empty(t, f.Problem())
+	f, does := press(f, "w")
+	require.Equal(t, Write, does)
+	return f.Entry()
+}
+
+func textOf(e model.Entry, key string) string {
+	for _, f := range e.Fields() {
+		if f.Key == key {
+			return f.Text()
+		}
+	}
+	return ""
+}
+
+// A season typed in through the forms is the season of the file, and teaches the
+// same.
+func TestTheSeasonTypedIn(t *testing.T) {
+	lib := store.Example()
+	log, _ := journal.Open("../../testdata/season/log.toml").Load()
+	require.NotEmpty(t, log)
+	var typed model.Log
+	for _, e := range log {
+		typed = append(typed, typeIn(t, e))
+	}
+	assert.Equal(t, log, model.NewLog(typed))
+	a, b := planner.Recall(log, lib.Rig, lib.Places), planner.Recall(typed, lib.Rig, lib.Places)
+	assert.Equal(t, a.Bed("half-foot tank").Present().Gallons, b.Bed("half-foot tank").Present().Gallons)
+}
+
+func TestWhatKeepsAnEntryFromBeingWritten(t *testing.T) {
+	f := New("", model.Entry{Body: &model.WashDone{}}, known(), "at", "di")
+	assert.Contains(t, f.Problem(), "when is needed")
+	f, _ = press(f, "'2026-06-12 08:15' enter")
+	assert.Equal(t, "2026-06-12T08:15:00-06:00", f.Entry().At.String(), "the clock's own zone")
+	assert.Contains(t, f.Problem(), "gallons")
+	f, does := press(f, "w")
+	assert.Empty(t, does)
+	assert.Contains(t, strings.Join(f.Lines(plain(), 60, 12), "\n"), "Not now: a wash needs its gallons")
+	f, _ = press(f, "'30' enter")
+	assert.Empty(t, f.Problem())
+	w := f.Entry().Body.(*model.WashDone)
+	assert.Equal(t, "30 gal", w.DI.Words())
+	_, does = press(f, "w")
+	assert.Equal(t, Write, does)
+	_, does = press(f, "esc")
+	assert.Equal(t, Leave, does)
+}
+
+func TestWrongTextIsDroppedAndSaid(t *testing.T) {
+	f := New("", model.Entry{Body: &model.WashDone{}}, known(), "di")
+	f, _ = press(f, "'30 psi' enter")
+	assert.Contains(t, f.status, "Not taken")
+	assert.False(t, f.Entry().Body.(*model.WashDone).DI.Given())
+}
+
+func TestAFormSharesNothing(t *testing.T) {
+	e := model.Entry{Body: &model.Regeneration{Softener: "a"}}
+	f := New("", e, known())
+	g, err := f.State("softener", "b")
+	require.NoError(t, err)
+	assert.Equal(t, "a", f.Entry().Body.(*model.Regeneration).Softener)
+	assert.Equal(t, "b", g.Entry().Body.(*model.Regeneration).Softener)
+	assert.Equal(t, "a", e.Body.(*model.Regeneration).Softener)
+}
+
+func TestNamesCanBeNew(t *testing.T) {
+	f := New("", model.Entry{Body: &model.Sample{}}, known(), "place")
+	f, _ = press(f, "enter up up enter 'Gravel Pit' enter")
+	assert.Equal(t, "Gravel Pit", f.Entry().Body.(*model.Sample).Place)
+}
+
+func desk(pen string) Desk {
+	lib := store.Example()
+	d := Desk{Rig: lib.Rig, Places: lib.Places, Clock: func() time.Time { return time.Date(2026, 9, 1, 8, 0, 0, 0, time.UTC) }}
+	if pen != "" {
+		d.Rig.Pens = []model.Pen{{Name: "grey pen"}}
+		d.Rig.Defaults.Pen = ""
+		for _, f := range d.Rig.Pens[0].Fields() {
+			if f.Key == "scale" {
+				_ = f.Set(pen)
+			}
+		}
+	}
+	return d
+}
+
+func reads(d Desk, script string) (Reading, keys.Action) {
+	r := d.NewReading(sample.Plan(), 5*quantity.GPM)
+	var does keys.Action
+	for _, k := range hands.Keys(script) {
+		r, does = r.Update(k)
+	}
+	return r, does
+}
+
+func TestReadingTellsTheFlushFirst(t *testing.T) {
+	r, _ := reads(desk(""), "")
+	said := strings.Join(r.Lines(plain(), quantity.US, 78), "\n")
+	assert.Contains(t, said, "4 gal, which takes 171 s (3 min)")
+	assert.Contains(t, said, "Is it out?")
+	r, _ = reads(desk(""), "f")
+	assert.Contains(t, strings.Join(r.Lines(plain(), quantity.US, 78), "\n"), "4 gal, which takes 48 s")
+	r, does := reads(desk(""), "enter enter")
+	assert.Empty(t, does, "without a number there is no reading")
+	assert.Contains(t, strings.Join(r.Lines(plain(), quantity.US, 78), "\n"), "A number is needed, like 6 ppm NaCl")
+}
+
+// A bare number has the scale of the pen, whatever that is.
+func TestReadingHasThePensScale(t *testing.T) {
+	for scale, want := range map[string]string{"442": "12 ppm 442", "x0.5": "12 ppm x0.5", "NaCl": "12 ppm NaCl"} {
+		r, does := reads(desk(scale), "y 1 2 enter")
+		require.Equal(t, Write, does)
+		assert.Equal(t, want, r.Sample().Reading.Words())
+		assert.Equal(t, "grey pen", r.Sample().Pen)
+	}
+	r, _ := reads(desk("442"), "y '20 uS/cm' enter")
+	assert.Equal(t, "20 uS/cm", r.Sample().Reading.Words())
+}
+
+func TestFirstCupCountsOnlyWhereThePersonInsists(t *testing.T) {
+	r, _ := reads(desk(""), "y 1 tab enter")
+	assert.True(t, r.Sample().Counts())
+	assert.Empty(t, r.Sample().Anyway)
+	r, _ = reads(desk(""), "n 1 enter")
+	assert.Equal(t, model.No, r.Sample().Flushed)
+	assert.False(t, r.Sample().Counts())
+	r, _ = reads(desk(""), "n 1 tab enter")
+	assert.True(t, r.Sample().Counts())
+	r, _ = reads(desk(""), "n 1 tab tab enter")
+	assert.False(t, r.Sample().Counts())
+	_, does := reads(desk(""), "n 1 esc")
+	assert.Equal(t, Leave, does)
+}
+
+func TestFormsNeverOverflow(t *testing.T) {
+	all := []string{"up", "down", "enter", "esc", "tab", "backspace", "delete", " ", "1", "7", "g", "a", "l", "w", "漢", "ctrl+u"}
+	rapid.Check(t, func(t *rapid.T) {
+		f := New("a title", model.Entry{Body: model.NewBody(rapid.SampledFrom(model.Kinds()).Draw(t, "kind"))}, known())
+		for _, k := range rapid.SliceOfN(rapid.SampledFrom(all), 1, 25).Draw(t, "keys") {
+			f, _ = f.Update(hands.Key(k))
+			w, h := rapid.IntRange(20, 90).Draw(t, "w"), rapid.IntRange(0, 30).Draw(t, "h")
+			lines := f.Lines(plain(), w, h)
+			if len(lines) > h {
+				t.Fatalf("%d lines for %d", len(lines), h)
+			}
+			for _, line := range lines {
+				if cells.Width(ansi.Strip(line)) > w {
+					t.Fatalf("%q is wider than %d", line, w)
+				}
+			}
+		}
+	})
+}

@@ -1,0 +1,212 @@
+// Package entry is one entry of the log while it is stated: a form made from the
+// entry's own fields. It keeps nothing and writes nothing.
+package entry
+
+import (
+	"fmt"
+	"time"
+
+	tea "github.com/charmbracelet/bubbletea"
+
+	"washeve/model"
+	"washeve/ui/form"
+	"washeve/ui/keys"
+)
+
+// Known is what a form may offer.
+type Known struct {
+	Names map[string][]string // by section: "bed", "place", ...
+	Zone  *time.Location      // of a moment that is typed without its hours from UTC
+	Scale string              // of the pen, for a reading typed as a bare number
+}
+
+// KnownOf gathers the names of a rig and its places.
+func KnownOf(rig model.Rig, places model.Places, zone *time.Location) Known {
+	k := Known{Names: map[string][]string{"place": places.Names()}, Zone: zone}
+	add := func(section string, item model.Item) {
+		k.Names[section] = append(k.Names[section], item.Fields()[0].Text())
+	}
+	for i := range rig.Vehicles {
+		add("vehicle", &rig.Vehicles[i])
+	}
+	for i := range rig.Beds {
+		add("bed", &rig.Beds[i])
+	}
+	for i := range rig.Softeners {
+		add("softener", &rig.Softeners[i])
+	}
+	for i := range rig.Sprayers {
+		add("sprayer", &rig.Sprayers[i])
+	}
+	for i := range rig.Pens {
+		add("pen", &rig.Pens[i])
+		if p := rig.Pens[i]; rig.Defaults.Pen == "" && i == 0 || p.Name == rig.Defaults.Pen {
+			if scale, given := p.Scale.Get(); given {
+				k.Scale = scale.String()
+			}
+		}
+	}
+	return k
+}
+
+// Form is the entry as it stands. The zero value is no form.
+type Form struct {
+	Title string
+	Of    string // identifier of the entry that is corrected; "" for a new one
+
+	entry  model.Entry
+	known  Known
+	rows   []string // keys of the fields, in the order shown
+	hand   int
+	edit   *form.Edit
+	picker *form.Picker
+	status string
+}
+
+// New starts on an entry. The keys named come first, the others after them.
+func New(title string, e model.Entry, known Known, first ...string) Form {
+	f := Form{Title: title, entry: e.Clone(), known: known, rows: first}
+	listed := map[string]bool{}
+	for _, key := range first {
+		listed[key] = true
+	}
+	for _, field := range f.entry.Fields() {
+		if !listed[field.Key] {
+			f.rows = append(f.rows, field.Key)
+		}
+	}
+	return f
+}
+
+// Entry is what has been stated so far.
+func (f Form) Entry() model.Entry { return f.entry.Clone() }
+
+// Problem is what still keeps the entry from being written; "" where nothing does.
+func (f Form) Problem() string {
+	for _, fault := range f.entry.Faults() {
+		if fault.Key == "id" {
+			continue // it is given when the entry is written
+		}
+		for _, field := range f.entry.Fields() {
+			if field.Key == fault.Key && field.Required && !field.Given() {
+				return field.Label + " is needed, like " + field.Example
+			}
+			if field.Key == fault.Key {
+				return field.Label + " " + fault.Problem
+			}
+		}
+		return fault.Problem
+	}
+	if w, ok := f.entry.Body.(*model.WashDone); ok && !w.DI.Given() && !w.Softened.Given() && !w.Raw.Given() {
+		return "a wash needs its gallons, of one water at least"
+	}
+	return ""
+}
+
+// Typing tells that letters are text just now.
+func (f Form) Typing() bool { return f.edit != nil }
+
+// Busy tells that a value is being changed: all keys are the form's.
+func (f Form) Busy() bool { return f.edit != nil || f.picker != nil }
+
+// At puts the hand on a field.
+func (f Form) At(key string) Form {
+	for i, k := range f.rows {
+		if k == key {
+			f.hand = i
+		}
+	}
+	return f
+}
+
+// field is the field in a row, on an entry of its own.
+func (f Form) field(e *model.Entry, key string) (model.Field, bool) {
+	for _, field := range e.Fields() {
+		if field.Key == key {
+			return f.suited(field), true
+		}
+	}
+	return model.Field{}, false
+}
+
+// suited puts the pen's own scale into the example, so that a bare number is
+// offered the right unit.
+func (f Form) suited(field model.Field) model.Field {
+	if field.Key == "reading" {
+		field.Example = Bare("6", f.known.Scale)
+	}
+	return field
+}
+
+// Bare is a reading that was typed as a bare number, with the pen's scale.
+func Bare(number, scale string) string {
+	if scale == "" {
+		return number + " ppm"
+	}
+	return number + " ppm " + scale
+}
+
+func (f Form) here() (model.Field, bool) {
+	if f.hand < 0 || f.hand >= len(f.rows) {
+		return model.Field{}, false
+	}
+	e := f.entry.Clone()
+	return f.field(&e, f.rows[f.hand])
+}
+
+// with is the entry with one field stated.
+func (f Form) with(key, text string) (model.Entry, error) {
+	e := f.entry.Clone()
+	field, ok := f.field(&e, key)
+	if !ok {
+		return e, fmt.Errorf("there is no %s here", key)
+	}
+	return e, field.Set(f.moment(key, text))
+}
+
+// moment completes a moment that was typed without its hours from UTC.
+func (f Form) moment(key, text string) string {
+	if key != "at" && key != "new_at" {
+		return text
+	}
+	if m, err := model.ParseMoment(text, f.known.Zone); err == nil {
+		return m.String()
+	}
+	return text
+}
+
+// State sets a field, as if it had been typed; what is wrong is told.
+func (f Form) State(key, text string) (Form, error) {
+	e, err := f.with(key, text)
+	if err == nil {
+		f.entry = e
+	}
+	return f, err
+}
+
+// Update takes a key and tells what was asked for beyond the form: "" for
+// nothing, [Write] or [Leave].
+func (f Form) Update(msg tea.KeyMsg) (Form, keys.Action) {
+	b, bound := keys.Find(f.Keys(), msg)
+	switch {
+	case !bound && f.edit != nil:
+		e := f.edit.Type(msg, f.check)
+		f.edit = &e
+		return f, ""
+	case !bound && msg.Paste && f.picker == nil:
+		return f.overtyped(msg), ""
+	case !bound:
+		return f, ""
+	case b.Blocked != "":
+		f.status = "Not now: " + b.Blocked + "."
+		return f, ""
+	}
+	f.status = ""
+	switch {
+	case f.picker != nil:
+		return f.pick(b.Does, msg), ""
+	case f.edit != nil:
+		return f.typed(b.Does), ""
+	}
+	return f.act(b.Does, msg)
+}

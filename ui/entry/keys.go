@@ -1,0 +1,65 @@
+package entry
+
+import "washeve/ui/keys"
+
+// What a form asks of the screen that holds it.
+const (
+	Write keys.Action = "write"
+	Leave keys.Action = "leave"
+)
+
+const (
+	up       keys.Action = "up"
+	down     keys.Action = "down"
+	change   keys.Action = "change"
+	overtype keys.Action = "overtype"
+	takeAway keys.Action = "take away"
+
+	accept   keys.Action = "accept"
+	acceptUp keys.Action = "accept, up"
+	abandon  keys.Action = "abandon"
+	number   keys.Action = "number"
+)
+
+// Keys lists the keys of the form as it now stands.
+func (f Form) Keys() []keys.Binding {
+	switch {
+	case f.picker != nil:
+		return []keys.Binding{
+			keys.New("Pick", accept, "enter", "take this one", "enter", " "),
+			keys.New("Pick", number, "1-9", "take that one", "1", "2", "3", "4", "5", "6", "7", "8", "9"),
+			keys.New("Pick", down, "down", "next", "down", "j", "tab"),
+			keys.New("Pick", up, "up", "the one before", "up", "k", "shift+tab"),
+			keys.New("Pick", abandon, "esc", "as it was", "esc"),
+		}
+	case f.edit != nil:
+		return []keys.Binding{
+			keys.New("Type", accept, "enter", "done, next line", "enter", "tab", "down").Explained("done; a bare number takes the unit that is offered"),
+			keys.New("Type", acceptUp, "up", "done, line before", "up", "shift+tab"),
+			keys.New("Type", abandon, "esc", "as it was", "esc"),
+		}
+	}
+	return f.formKeys()
+}
+
+func (f Form) formKeys() []keys.Binding {
+	field, ok := f.here()
+	notTyped, nothing := "", ""
+	if !ok || len(field.Choices) > 0 {
+		notTyped = "this line takes a word from a list; enter opens it"
+	}
+	if !ok || !field.Given() {
+		nothing = "nothing is stated here"
+	} else if field.Required {
+		nothing = field.Label + " cannot be left out"
+	}
+	return []keys.Binding{
+		keys.New("Form", Write, "w", "write it in the log", "w").Unless(f.Problem()),
+		keys.New("Form", change, "enter", "change", "enter").Explained("change the line under the hand: type, or pick from a list"),
+		keys.New("Form", Leave, "esc", "leave, nothing written", "esc"),
+		keys.New("Form", down, "down", "line down", "down", "j", "tab"),
+		keys.New("Form", up, "up", "line up", "up", "k", "shift+tab"),
+		keys.New("Form", overtype, "0-9", "type a new number", "0", "1", "2", "3", "4", "5", "6", "7", "8", "9").Unless(notTyped),
+		keys.New("Form", takeAway, "del", "take the value away", "delete", "backspace").Unless(nothing),
+	}
+}

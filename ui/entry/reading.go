@@ -1,0 +1,204 @@
+package entry
+
+import (
+	"strings"
+
+	tea "github.com/charmbracelet/bubbletea"
+
+	"washeve/model"
+	"washeve/model/quantity"
+	"washeve/planner"
+	"washeve/ui/cells"
+	"washeve/ui/form"
+	"washeve/ui/keys"
+	"washeve/ui/report"
+	"washeve/ui/theme"
+)
+
+const (
+	flushed   keys.Action = "flushed"
+	firstCup  keys.Action = "first cup"
+	otherFlow keys.Action = "other flow"
+	insist    keys.Action = "insist"
+)
+
+// Reading is a reading after the bed while it is added: first the flush, then
+// the number.
+type Reading struct {
+	sample  model.Sample
+	flow    quantity.Flow // of the job
+	faster  quantity.Flow // that teaches
+	flush   quantity.Volume
+	scale   string
+	quick   bool
+	edit    *form.Edit
+	problem string
+}
+
+// NewReading starts by telling the flush of a plan.
+func (d Desk) NewReading(plan planner.Plan, faster quantity.Flow) Reading {
+	return Reading{
+		sample: model.Sample{Point: model.AfterBed, Place: plan.Place, Bed: plan.BedName, Pen: d.Pen()},
+		flow:   plan.Sprayer.Flow, faster: faster, flush: plan.Flush.Volume, scale: d.Known().Scale,
+	}
+}
+
+// Typing tells that the flush is settled and the number is typed.
+func (r Reading) Typing() bool { return r.edit != nil }
+
+// Begun tells that something of the number was typed.
+func (r Reading) Begun() bool { return r.edit != nil && r.edit.Text() != "" }
+
+// Keys lists the keys of the moment.
+func (r Reading) Keys() []keys.Binding {
+	if r.Typing() {
+		counts := ""
+		if r.sample.Flushed == model.Yes {
+			counts = "a flushed reading is used in any case"
+		}
+		return []keys.Binding{
+			keys.New("Reading", Write, "enter", "write it", "enter"),
+			keys.New("Reading", insist, "tab", "use it anyway, or not", "tab").Unless(counts),
+			keys.New("Reading", Leave, "esc", "no reading", "esc"),
+		}
+	}
+	noFaster := ""
+	if r.faster <= r.flow {
+		noFaster = "this tank allows no faster flow"
+	}
+	return []keys.Binding{
+		keys.New("Reading", flushed, "y", "yes, it is out", "y", "Y", "enter"),
+		keys.New("Reading", firstCup, "n", "no: a first cup", "n", "N"),
+		keys.New("Reading", otherFlow, "f", "faster, or the job's flow", "f").Unless(noFaster),
+		keys.New("Reading", Leave, "esc", "no reading", "esc"),
+	}
+}
+
+// Update takes a key and tells what was asked for: "" for nothing, [Write] or
+// [Leave].
+func (r Reading) Update(msg tea.KeyMsg) (Reading, keys.Action) {
+	b, bound := keys.Find(r.Keys(), msg)
+	r.problem = ""
+	switch {
+	case !bound && r.edit != nil:
+		e := r.edit.Type(msg, r.check)
+		r.edit = &e
+		return r, ""
+	case !bound:
+		return r, ""
+	case b.Blocked != "":
+		r.problem = "Not now: " + b.Blocked + "."
+		return r, ""
+	}
+	switch b.Does {
+	case flushed:
+		return r.ask(model.Yes), ""
+	case firstCup:
+		return r.ask(model.No), ""
+	case otherFlow:
+		r.quick = !r.quick
+		r.flow, r.faster = r.faster, r.flow
+		return r, ""
+	case insist:
+		r.sample.Anyway = map[model.Answer]model.Answer{model.Yes: "", "": model.Yes}[r.sample.Anyway]
+		return r, ""
+	case Write:
+		return r.finished()
+	}
+	return r, b.Does
+}
+
+func (r Reading) ask(answer model.Answer) Reading {
+	r.sample.Flushed = answer
+	e := form.Start("", Bare("6", r.scale))
+	r.edit = &e
+	return r
+}
+
+func (r Reading) check(text string) error { return readingField(&r.sample).Set(text) }
+
+func readingField(s *model.Sample) model.Field {
+	for _, f := range s.Fields() {
+		if f.Key == "reading" {
+			return f
+		}
+	}
+	return model.Field{}
+}
+
+// finished takes the number, where there is one.
+func (r Reading) finished() (Reading, keys.Action) {
+	text := r.edit.Text()
+	if r.edit.Offer != "" {
+		text = r.edit.Offer
+	}
+	if strings.TrimSpace(text) == "" || r.check(text) != nil {
+		r.problem = "A number is needed, like " + Bare("6", r.scale) + "; esc adds no reading."
+		return r, ""
+	}
+	r.sample.Flow = quantity.Typed(r.flow, quantity.Show(r.flow, quantity.US))
+	if err := readingField(&r.sample).Set(text); err != nil {
+		r.problem = err.Error()
+		return r, ""
+	}
+	return r, Write
+}
+
+// Sample is the reading, after [Write].
+func (r Reading) Sample() *model.Sample {
+	s := r.sample
+	return &s
+}
+
+// Lines ask for it.
+func (r Reading) Lines(th theme.Theme, sys quantity.System, width int) []string {
+	head := "A reading after the bed, at " + quantity.Show(r.flow, sys)
+	if r.sample.Pen != "" {
+		head += ", with the " + r.sample.Pen
+	}
+	lines := []string{th.Strong.On(cells.Clip(cells.Safe(head), width, th.Marks.More))}
+	add := func(ink theme.Ink, text string) {
+		for _, line := range cells.WrapMost(cells.Safe(text), width, 2, th.Marks.More) {
+			lines = append(lines, ink.On(line))
+		}
+	}
+	add(th.Text, "First let the standing water run out: "+quantity.Show(r.flush, sys)+", which takes "+seconds(r.flow.Time(r.flush))+" at this flow. Standing water reads too low.")
+	if r.Typing() {
+		r.numberLines(th, width, add, &lines)
+	} else {
+		if r.quick {
+			add(th.Text, "This flow teaches most. It is for this reading only: go back to the job's flow after it.")
+		}
+		add(th.Accent, "Is it out? y or n")
+	}
+	if r.problem != "" {
+		add(th.Doubt, r.problem)
+	}
+	return lines
+}
+
+// seconds tells a flush so that it can be counted.
+func seconds(d quantity.Duration) string {
+	if d.Seconds() >= 99.5 && d.Seconds() < 600 {
+		return quantity.Round(d.Seconds()) + " s (" + report.Time(d) + ")"
+	}
+	return report.Time(d)
+}
+
+func (r Reading) numberLines(th theme.Theme, width int, add func(theme.Ink, string), lines *[]string) {
+	standing := "flushed"
+	switch {
+	case r.sample.Anyway == model.Yes:
+		standing = "a first cup, used anyway because you say so (tab takes that back)"
+	case r.sample.Flushed == model.No:
+		standing = "a first cup: it will be shown and not used (tab uses it anyway)"
+	}
+	*lines = append(*lines, th.Text.On("It reads ")+r.edit.View(th, max(width-9, 10)))
+	add(th.Muted, standing)
+	switch says := r.edit.Says(); {
+	case r.edit.Offer != "":
+		add(th.Muted, "enter takes it as "+r.edit.Offer)
+	case says != "" && r.edit.Text() != "":
+		add(th.Bad, says)
+	}
+}

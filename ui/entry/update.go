@@ -1,0 +1,167 @@
+package entry
+
+import (
+	"strings"
+
+	tea "github.com/charmbracelet/bubbletea"
+
+	"washeve/model"
+	"washeve/ui/form"
+	"washeve/ui/keys"
+)
+
+func (f Form) act(does keys.Action, msg tea.KeyMsg) (Form, keys.Action) {
+	switch does {
+	case up:
+		return f.onto(f.hand - 1), ""
+	case down:
+		return f.onto(f.hand + 1), ""
+	case change:
+		return f.change(), ""
+	case overtype:
+		return f.overtyped(msg), ""
+	case takeAway:
+		return f.take(""), ""
+	case Write, Leave:
+		return f, does
+	}
+	return f, ""
+}
+
+func (f Form) onto(i int) Form {
+	f.hand = min(max(i, 0), len(f.rows)-1)
+	return f
+}
+
+// change lets the field under the hand be changed: by a list where it holds a
+// word, by typing otherwise.
+func (f Form) change() Form {
+	field, ok := f.here()
+	switch {
+	case !ok:
+		return f
+	case len(field.Choices) > 0 || len(f.known.Names[field.Refers]) > 0:
+		return f.openPicker(field)
+	}
+	return f.startEdit(field.Text())
+}
+
+func (f Form) openPicker(field model.Field) Form {
+	var options []form.Option
+	for _, c := range append(field.Choices, f.known.Names[field.Refers]...) {
+		options = append(options, form.Option{Text: c, Pick: c})
+	}
+	if field.Key == "softener" && !field.Required {
+		options = append(options, form.Option{Text: model.NoSoftener, Pick: model.NoSoftener, Note: "washed without one"})
+	}
+	if field.Refers != "" {
+		options = append(options, form.Option{Text: "another", New: true, Note: "type its name"})
+	}
+	if !field.Required {
+		options = append(options, form.Option{Text: "not stated"})
+	}
+	p := form.Open(field.Label, options, field.Text())
+	if !field.Given() {
+		p.At = 0
+	}
+	f.picker = &p
+	return f
+}
+
+func (f Form) pick(does keys.Action, msg tea.KeyMsg) Form {
+	p := *f.picker
+	switch does {
+	case up:
+		p = p.Move(-1)
+	case down:
+		p = p.Move(1)
+	case abandon:
+		f.picker = nil
+		return f
+	case accept:
+		o, ok := p.Chosen()
+		return f.picked(o, ok)
+	case number:
+		o, ok := p.Numbered(msg.String())
+		return f.picked(o, ok)
+	}
+	f.picker = &p
+	return f
+}
+
+func (f Form) picked(o form.Option, ok bool) Form {
+	switch {
+	case !ok:
+		f.status = "There is no such line in the list."
+		return f
+	case o.New:
+		f.picker = nil
+		return f.startEdit("")
+	}
+	f.picker = nil
+	return f.take(o.Pick)
+}
+
+// take states the field under the hand at once.
+func (f Form) take(text string) Form {
+	next, err := f.State(f.rows[f.hand], text)
+	if err != nil {
+		f.status = err.Error()
+		return f
+	}
+	return next
+}
+
+func (f Form) startEdit(text string) Form {
+	field, ok := f.here()
+	if !ok {
+		return f
+	}
+	e := form.Start(text, field.Example)
+	e.Good = field.Text()
+	f.edit = &e
+	return f
+}
+
+// overtyped starts anew with a key.
+func (f Form) overtyped(msg tea.KeyMsg) Form {
+	if f = f.startEdit(""); f.edit == nil {
+		return f
+	}
+	e := f.edit.Type(msg, f.check)
+	f.edit = &e
+	return f
+}
+
+func (f Form) check(text string) error {
+	_, err := f.with(f.rows[f.hand], text)
+	return err
+}
+
+func (f Form) typed(does keys.Action) Form {
+	switch does {
+	case accept:
+		return f.finish().onto(f.hand + 1)
+	case acceptUp:
+		return f.finish().onto(f.hand - 1)
+	case abandon:
+		f.edit = nil
+	}
+	return f
+}
+
+// finish takes what was typed. A text that is wrong is dropped, and that is said.
+func (f Form) finish() Form {
+	e := *f.edit
+	if e.Offer != "" {
+		e = e.With(e.Offer, f.check)
+	}
+	f.edit = nil
+	if e.Replaced {
+		f = f.take(e.Good)
+	}
+	if e.Problem != nil {
+		f.status = "Not taken: " + strings.TrimSuffix(e.Says(), ".") + "."
+	}
+	return f
+}

@@ -1,0 +1,64 @@
+package entry
+
+import (
+	"washeve/ui/cells"
+	"washeve/ui/form"
+	"washeve/ui/theme"
+)
+
+// Lines draws the form in at most height lines of width cells: its title, the
+// rows around the hand, and what there is to say of the one under it.
+func (f Form) Lines(th theme.Theme, width, height int) []string {
+	if height < 3 {
+		return nil
+	}
+	if f.picker != nil {
+		return f.picker.Lines(th, width, height)
+	}
+	lines := []string{th.Strong.On(cells.Clip(cells.Safe(f.Title), width, th.Marks.More))}
+	help := f.help(th, width, min(2, height/4))
+	room := height - 1 - len(help)
+	from := min(max(f.hand-room+2, 0), max(len(f.rows)-room, 0))
+	e := f.entry.Clone()
+	for i := from; i < min(from+room, len(f.rows)); i++ {
+		field, ok := f.field(&e, f.rows[i])
+		if !ok {
+			continue
+		}
+		row := form.Row{Label: field.Label, Value: field.Text(), Must: field.Required && field.Key != "id", Here: i == f.hand}
+		if field.Key == "id" && !field.Given() {
+			row.Assumed = "given when it is written"
+		}
+		if row.Here {
+			row.Edit = f.edit
+		}
+		lines = append(lines, row.Line(th, width))
+	}
+	for len(lines) < height-len(help) {
+		lines = append(lines, "")
+	}
+	return append(lines, help...)
+}
+
+// help is about the field under the hand, or what is wrong with it.
+func (f Form) help(th theme.Theme, width, most int) []string {
+	field, ok := f.here()
+	if !ok {
+		return nil
+	}
+	text, ink := field.Label+": "+field.Help, th.Muted
+	if len(field.Choices) == 0 {
+		text += ", like " + field.Example
+	}
+	if f.status != "" {
+		text, ink = f.status, th.Doubt
+	}
+	if f.edit != nil && f.edit.Says() != "" {
+		text, ink = f.edit.Says(), th.Bad
+	}
+	var lines []string
+	for _, line := range cells.WrapMost(cells.Safe(text), width, most, th.Marks.More) {
+		lines = append(lines, ink.On(line))
+	}
+	return lines
+}

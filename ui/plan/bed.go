@@ -1,0 +1,27 @@
+package plan
+
+import (
+	tea "github.com/charmbracelet/bubbletea"
+
+	"washeve/planner"
+	"washeve/ui/bed"
+	"washeve/ui/entry"
+	"washeve/ui/refill"
+	"washeve/ui/screen"
+)
+
+// openBed shows the bed and the log. It comes back with [entry.Written] where the
+// log has grown.
+func (m Model) openBed() tea.Cmd {
+	w := m.now
+	desk := entry.Desk{
+		Rig: w.rig, Places: w.places, Wash: w.wash, Logger: m.book.Logger, Clock: m.book.Clock, NewID: m.book.NewID,
+		Theme: m.th, Units: m.sys, Size: m.size,
+		Answer: func() (planner.Plan, *planner.Past, error) {
+			p, err := m.make(w.rig, w.places, w.wash)
+			return p, m.book.Past(w.rig, w.places), err
+		},
+	}
+	page := bed.New(bed.Options{Desk: desk, Refill: refill.Open})
+	return func() tea.Msg { return screen.Go{To: page} }
+}

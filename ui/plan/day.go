@@ -1,0 +1,77 @@
+package plan
+
+import (
+	"errors"
+
+	tea "github.com/charmbracelet/bubbletea"
+
+	"washeve/model"
+	"washeve/ui/day"
+	"washeve/ui/report"
+	"washeve/ui/screen"
+	"washeve/ui/theme"
+)
+
+// openDay shows the day hour by hour. It comes back with [day.Done].
+func (m Model) openDay() tea.Cmd {
+	page := day.New(day.Options{
+		Rig: m.now.rig, Places: m.now.places, Wash: m.now.wash,
+		Make: m.make, Save: m.keepWash, Theme: m.th, Units: m.sys, Size: m.size,
+	})
+	return func() tea.Msg { return screen.Go{To: page} }
+}
+
+// tookDay puts the start and the heading of the day's screen in force, as one
+// edit.
+func (m Model) tookDay(wash model.Wash) Model {
+	w := m.now.clone()
+	w.wash.Start, w.wash.Heading = wash.Start, wash.Heading
+	return m.commit(w)
+}
+
+// keepWash saves a wash where the program ends on the day's screen.
+func (m Model) keepWash(wash model.Wash) error {
+	if m.now.example {
+		return errExample
+	}
+	return m.keeper.Save(m.now.rig, m.now.places, wash)
+}
+
+var errExample = errors.New("you changed the example, and it is kept nowhere until a makes it yours")
+
+// daySummary is when the wash begins, in a few words.
+func (m Model) daySummary() (string, theme.Ink) {
+	d := m.plan.Day
+	switch {
+	case !m.planned || d == nil:
+		return "not known", m.th.Text
+	case d.Chosen.Given():
+		return "begin " + d.Start.Label, m.th.Text
+	case d.Recommended.Given():
+		return "best from " + d.Start.Label, m.th.Text
+	}
+	return "no start yet", m.th.Text
+}
+
+// dayRow is the day in one line of the answer: when to begin, and with what.
+func (m Model) dayRow() report.Row {
+	row := report.Row{Label: "begin", Value: "?", Note: "day not known: see d"}
+	d := m.plan.Day
+	if d == nil {
+		return row
+	}
+	switch {
+	case d.Chosen.Given() || d.Recommended.Given():
+		row.Value = d.Start.Label
+	default:
+		row.Note = "weather not known: d"
+	}
+	if len(d.Start.Turns) == 0 || row.Value == "?" {
+		return row
+	}
+	row.Note = string(d.Start.Turns[0].Side) + " first, done " + report.Clock(d.Start.End)
+	if !d.Start.Easy {
+		row.Note = string(d.Start.Turns[0].Side) + " first, hurries: D"
+	}
+	return row
+}
