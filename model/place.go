@@ -17,6 +17,9 @@ const (
 	Pump Supply = "pump" // the vehicle's own, from its tank
 )
 
+// leastTap is the least flow that is worth calling a supply.
+const leastTap = "0.8 gpm"
+
 // Place is where the water comes from: its quality and its push.
 type Place struct {
 	Name        string
@@ -77,11 +80,11 @@ func (p *Place) pushFields() []Field {
 		choice("supply", "supply", "a tap, or the vehicle's own pump and tank", []Supply{Tap, Pump}, &p.Supply),
 		measure("pressure", "pressure, nothing flowing", "static pressure at the tap", "55 psi", "5 psi", "200 psi", &p.Pressure),
 		measure("flowing_pressure", "pressure while flowing", "pressure at the tap while flowing_flow runs", "45 psi", "1 psi", "200 psi", &p.FlowingAt),
-		measure("flowing_flow", "flow of that test", "flow at which flowing_pressure was read", "6 gpm", "0.8 gpm", "60 gpm", &p.Flowing),
+		measure("flowing_flow", "flow of that test", "flow at which flowing_pressure was read", "6 gpm", leastTap, "60 gpm", &p.Flowing),
 		measure("bucket", "bucket", "bucket filled from the open tap", "5 gal", "1 qt", "100 gal", &p.Bucket),
 		measure("bucket_time", "bucket time", "how long that took", "30 s", "1 s", "30 min", &p.BucketTime),
 		measure("pump_pressure", "pump shut-off pressure", "pressure at which the pump stops", "55 psi", "5 psi", "150 psi", &p.PumpPressure),
-		measure("pump_flow", "pump flow wide open", "flow of the pump without back pressure", "4 gpm", "0.8 gpm", "40 gpm", &p.PumpFlow),
+		measure("pump_flow", "pump flow wide open", "flow of the pump without back pressure", "4 gpm", leastTap, "40 gpm", &p.PumpFlow),
 		measure("on_hand", "water on hand", "what is in the tank", "100 gal", "1 gal", "2000 gal", &p.OnHand),
 	}
 }
@@ -102,6 +105,11 @@ func (p *Place) Contradictions() []Fault {
 	pair("bucket", "bucket_time", p.Bucket.Given(), p.BucketTime.Given())
 	pair("pump_pressure", "pump_flow", p.PumpPressure.Given(), p.PumpFlow.Given())
 	pair("latitude", "longitude", p.Latitude.Given(), p.Longitude.Given())
+	bucket, okBucket := p.Bucket.Get()
+	time, okTime := p.BucketTime.Get()
+	if least := quantity.Must[quantity.Flow](leastTap); okBucket && okTime && quantity.Flow(float64(bucket)/float64(time)) < least {
+		faults = append(faults, Fault{Key: "bucket_time", Problem: fmt.Sprintf("%q for a bucket of %q is under %s, less than any tap that a hose runs from; measure again", p.BucketTime.Words(), p.Bucket.Words(), leastTap)})
+	}
 	static, okStatic := p.Pressure.Get()
 	flowing, okFlowing := p.FlowingAt.Get()
 	if okStatic && okFlowing && flowing >= static {

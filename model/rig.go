@@ -183,6 +183,17 @@ type Item interface{ Fields() []Field }
 // Checker is a noun whose statements can contradict each other.
 type Checker interface{ Contradictions() []Fault }
 
+// Names lists the names in a section: "vehicle", "bed", "softener", "sprayer",
+// "hose" or "pen".
+func (r *Rig) Names(of string) []string {
+	for _, s := range r.sections() {
+		if s.name == of {
+			return s.names()
+		}
+	}
+	return nil
+}
+
 type section struct {
 	name  string
 	items []Item

@@ -5,6 +5,7 @@ import (
 
 	"washeve/model"
 	"washeve/model/quantity"
+	"washeve/planner/drying"
 	"washeve/planner/learning"
 )
 
@@ -61,29 +62,23 @@ const quickService = 10 * quantity.GPMPerCubicFoot
 // LookAhead works it out for a plan. Where the log knows nothing of the bed the
 // plan's own curve stands, and there is no pace.
 func LookAhead(rig model.Rig, places model.Places, wash model.Wash, plan Plan, past *Past, today model.Moment) (Ahead, error) {
-	c, err := choose(rig, places, wash)
+	m, err := begin(rig, places, wash, sources{day: drying.Day, past: past})
 	if err != nil {
 		return Ahead{}, err
 	}
+	r, ask := &m.resin, m.ask
 	a := Ahead{Lead: LeadTime, Given: plan.Bed.SoFar, Curve: plan.Bed.Curve}
-	history := past.Bed(c.bed.Name)
-	if history != nil {
-		c.bed = history.Bed
-	}
-	r, ask := renewed(c, plan)
-	fill := &FillPast{Price: c.bed.Price, Gallons: a.Given}
-	states := r.decideAge(&ledger{}, c.bed, ask.scale, ask.main).states
-	if history != nil {
+	fill := &FillPast{Price: m.bed.Price, Gallons: a.Given}
+	if history := past.Bed(m.bed.Name); history != nil {
 		fill = history.Present()
-		states = fill.posterior.States
 		a.look(history, plan, today.Date(), PaceOf(history.Draws, today))
 		a.Curve = fill.curve(r, ask)
 	}
 	a.Running = runningOn(plan)
 	a.Running.cost(fill, plan.Bed.Remaining.P50)
 	a.Faster = faster(r, plan.Cap)
-	a.Advice = r.job(ask).Advise(states, ask.feed, learning.Trial{Flow: a.Faster, Units: r.units(a.Faster)})
-	a.Refill = refillFigures(r, ask, c.bed)
+	a.Advice = r.job(ask).Advise(m.before.states, ask.feed, learning.Trial{Flow: a.Faster, Units: r.units(a.Faster)})
+	a.Refill = refillFigures(r, ask, m.bed)
 	a.reason(plan)
 	return a, nil
 }
@@ -95,23 +90,6 @@ func (a *Ahead) look(history *BedPast, plan Plan, today model.Date, pace Pace) {
 	a.Given, a.Pace = fill.Gallons, pace
 	a.Factor, a.Contact, a.Used = Band[float64]{p.Factor[0], p.Factor[1], p.Factor[2]}, Band[float64]{p.Contact[0], p.Contact[1], p.Contact[2]}, p.Used
 	a.date(plan.Bed.Remaining, today)
-}
-
-// renewed decides the resin and the job again, as the plan did.
-func renewed(c chosen, plan Plan) (*resin, asked) {
-	l := &ledger{}
-	feed, soft := analyse(l, c)
-	if c.softener != nil && c.wash.Feed != model.No {
-		feed = soft
-	}
-	r := decideResin(l, c.bed, feed, penScale(c.pen))
-	scale := plan.Limit.Scale
-	ask := asked{
-		main: plan.Sprayer.Flow, limit: plan.Limit.Number, scale: scale, feed: feed.PPM(scale).Number,
-		volume: plan.DI.Volume + plan.Flush.Volume, loadOff: loadSpread(feed),
-	}
-	ask.uses = []diUse{{ask.main, ask.volume}}
-	return &r, ask
 }
 
 // faster is a flow that teaches: no more than the tank and the chain allow. The

@@ -137,11 +137,9 @@ func BenchmarkLookAhead(b *testing.B) {
 
 func TestLessResinStandsLowerInTheSameTank(t *testing.T) {
 	rig, places, wash, _ := season(t)
-	plan, err := planner.Make(rig, places, wash)
+	full, err := planner.Refilling(rig, places, wash, 0.5*quantity.CubicFoot)
 	require.NoError(t, err)
-	full, err := planner.Refilling(rig, places, wash, plan, 0.5*quantity.CubicFoot)
-	require.NoError(t, err)
-	less, err := planner.Refilling(rig, places, wash, plan, 0.4*quantity.CubicFoot)
+	less, err := planner.Refilling(rig, places, wash, 0.4*quantity.CubicFoot)
 	require.NoError(t, err)
 	assert.InDelta(t, 0.8, float64(less.Depth/full.Depth), 1e-9)
 	assert.GreaterOrEqual(t, less.Fresh, full.Fresh)

@@ -11,6 +11,7 @@ import (
 	"washeve/planner/flow"
 	"washeve/planner/learning"
 	"washeve/planner/rinse"
+	"washeve/planner/surface"
 	"washeve/planner/tag"
 	"washeve/planner/water"
 )
@@ -92,5 +93,17 @@ func showPPM(v float64, scale quantity.Scale) string {
 
 // constants is what every plan rests on, whatever the user stated.
 func constants() []Assumption {
-	return slices.Concat(water.Constants(), flow.Constants(), bed.Constants(), learning.Constants(), rinse.Constants(), drying.Constants())
+	return slices.Concat(water.Constants(), flow.Constants(), bed.Constants(), learning.Constants(), surface.Constants(), rinse.Constants(), drying.Constants(), own())
+}
+
+// own lists the numbers of this package.
+func own() []Assumption {
+	return []Assumption{
+		tag.Quantity("a hand's pace from wash to wash, either way", quantity.Fraction(hand-1), practice("for the band of the DI gallons")),
+		tag.Text("mixing in that band", "1.4 times better or poorer", practice("no figure in print")),
+		tag.Quantity("face velocity, most", FaceVelocity, published("AWWA/ASCE, Water Treatment Plant Design, 4th ed., 2005")),
+		tag.Quantity("flow of a logged wash that states none", usualFlow, practice("a small pressure washer")),
+		tag.Quantity("a reading and its wash are written down within", sameWash, practice("one day's work")),
+		tag.Text("a surface forgives a spot that shows less than", quantity.Round(hides), practice("a rubber roof does not show what glass does")),
+	}
 }

@@ -59,18 +59,27 @@ type making struct {
 }
 
 func makePlan(rig model.Rig, places model.Places, wash model.Wash, from sources) (Plan, error) {
-	c, err := choose(rig, places, wash)
+	m, err := begin(rig, places, wash, from)
 	if err != nil {
 		return Plan{}, err
+	}
+	m.answer()
+	m.account()
+	return m.plan, nil
+}
+
+// begin settles everything that the plan's answer rests on.
+func begin(rig model.Rig, places model.Places, wash model.Wash, from sources) (*making, error) {
+	c, err := choose(rig, places, wash)
+	if err != nil {
+		return nil, err
 	}
 	c.past = from.past
 	m := &making{chosen: c, foretells: from.day}
 	m.remember()
 	m.decide()
 	m.rinse()
-	m.answer()
-	m.account()
-	return m.plan, nil
+	return m, nil
 }
 
 // decide settles waters, faces, bed, pipes, stages and the day.
@@ -115,10 +124,20 @@ func (m *making) answer() {
 	p.Cap = m.resin.caps(l, bedLimits{c.bed.MaxFlow, c.bed.ContactTime}, m.before, m.ask, m.chain.pressureCap(m.main))
 	p.DI, p.Soft, p.Untreated = m.done.totals()
 	p.Flush = Use{Volume: m.flush, Duration: m.ask.main.Time(m.flush)}
-	p.settleFaces(m.stages, m.faces, m.against)
+	p.settleFaces(m.faces, m.against)
 	p.vary(m.stages, m.faces, m.chain, m.against, c)
 	p.Softener = lookAtSoftener(l, c, m.raw, p.throughSoftener(m.chain, m.ask))
-	p.Cost, p.Verdict = price(c.bed.Price, m.resin, m.ask.volume), verdictOf(p.Bed.ChanceLasts)
+	p.Cost, p.Verdict = price(c.bed.Price, m.resin, m.ask.volume), m.verdict(p.Bed.ChanceLasts)
+}
+
+// verdict goes by the chance. But a last reading over the limit that no bed
+// explains leaves the bed in doubt, whatever is believed of it.
+func (m *making) verdict(chance quantity.Fraction) Verdict {
+	v := verdictOf(chance)
+	if v == Lasts && m.before.odd > m.aim.limit {
+		return Tight
+	}
+	return v
 }
 
 // account writes down what to heed, and where everything comes from.
@@ -126,11 +145,14 @@ func (m *making) account() {
 	l, p := &m.ledger, &m.plan
 	var at flow.Operating
 	p.Sprayer, p.Bed.DropAcross, at = m.chain.check(m.main, p.Cap.Flow)
-	p.tell(l, m.chosen, m.resin, m.raw, m.ask, at)
+	for _, s := range p.Stages {
+		p.Sprayer.WithinCap = p.Sprayer.WithinCap && (s.Water != model.DI || s.Flow <= p.Cap.Flow)
+	}
+	p.tell(l, m.chosen, m.resin, m.chain, m.raw, m.ask, at)
 	p.tellDay(l, m.drips)
 	m.tellPast()
 	p.reason(l, m.resin, m.feed, m.before, m.ask, m.faces)
-	p.Cautions = cautions(m.chosen)
+	p.Cautions = cautions(m.chain.washes(m.stages))
 	p.Assumptions, p.Reasons, p.Warnings = l.assumptions, l.reasons, l.warnings
 	p.Constants = constants()
 }
@@ -178,7 +200,7 @@ func decideAims(l *ledger, c chosen) aims {
 		limit = c.defaults.Limit
 	}
 	scale, source := scaleOf(limit, c.pen, water.DefaultScale())
-	l.assume(Assumption{Name: "pen's scale", Words: scale.String(), Source: source})
+	l.assume(Assumption{Name: "scale of the ppm shown", Words: scale.String(), Source: source})
 	return aims{
 		scale:  scale,
 		limit:  takePPM(l, "outlet limit", limit, UsualLimit, scale),
@@ -197,7 +219,7 @@ func takePPM(l *ledger, name string, given quantity.Opt[quantity.Reading], usual
 	return v
 }
 
-// mainStage is the final rinse, else the last stage with DI, else the last.
+// mainStage is the final rinse, else the last stage with DI, else the first.
 func mainStage(stages []model.Stage) model.Stage {
 	best := model.Stage{}
 	for _, s := range stages {
@@ -228,10 +250,10 @@ func waterOf(a water.Analysis, scale quantity.Scale) Water {
 
 // settleFaces works out what is left on the faces with the bed's outlet at the
 // end of the job, which is the worst the last face gets.
-func (p *Plan) settleFaces(stages []model.Stage, faces []face, against rinser) {
+func (p *Plan) settleFaces(faces []face, against rinser) {
 	against.clean = max(against.clean, p.Bed.OutletAtEnd.P50)
 	for i := range p.Faces {
-		p.Faces[i].settle(faces[i].shares, against.dirtyOf(stages, faces[i].side), against.clean)
+		p.Faces[i].settle(faces[i].shares, against.clean)
 		p.Faces[i].Dries = p.Day.dries(faces[i].side)
 	}
 }
@@ -255,10 +277,13 @@ func verdictOf(chance quantity.Fraction) Verdict {
 	return WillNotLast
 }
 
+// hand is how much quicker or slower a person is from one wash to the next.
+// PRACTICE.
+const hand = 1.25
+
 // vary works the rinse out again with a quicker and a slower hand, and with a
 // longer drip.
 func (p *Plan) vary(stages []model.Stage, faces []face, chain plumbing, against rinser, c chosen) {
-	const hand = 1.25 // PRACTICE: a person's pace from one wash to the next
 	volume := func(r rinser, faces []face) quantity.Volume {
 		di, _, _ := work(&ledger{}, stages, faces, chain, r).totals()
 		return di.Volume

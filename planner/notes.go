@@ -9,10 +9,10 @@ import (
 )
 
 // tell writes down what the user should know beside the numbers.
-func (p *Plan) tell(l *ledger, c chosen, r resin, raw water.Analysis, a asked, at flow.Operating) {
+func (p *Plan) tell(l *ledger, c chosen, r resin, chain plumbing, raw water.Analysis, a asked, at flow.Operating) {
 	l.warnings = append(l.warnings, raw.Contradictions...)
 	p.tellBed(l, c, r, a)
-	p.tellFlow(l, c, at)
+	p.tellFlow(l, c, chain, at)
 	p.tellSoftener(l, raw)
 	l.warnings = append(l.warnings, raw.Warnings...)
 	if c.softener != nil {
@@ -27,14 +27,14 @@ func (p *Plan) tellBed(l *ledger, c chosen, r resin, a asked) {
 	case p.Verdict == WillNotLast:
 		l.warn("short-bed", "This bed is not likely to last: the wash asks for %s and half of such beds have %s or less left.", quantity.ValueOf(a.volume), quantity.ValueOf(p.Bed.Remaining.P50))
 	case p.Verdict == Tight:
-		l.warn("tight-bed", "It will be close: the wash asks for %s, and one bed in ten has only %s left. Have resin at hand.", quantity.ValueOf(a.volume), quantity.ValueOf(p.Bed.Remaining.P10))
+		l.warn("tight-bed", "It may be close: the wash asks for %s, and half of such beds have %s or less left at the final rinse's flow. Have resin at hand.", quantity.ValueOf(a.volume), quantity.ValueOf(p.Bed.Remaining.P50))
 	}
-	if a.limit >= a.feed {
+	if a.needless() {
 		l.warn("limit-over-feed", "The feed itself reads no more than the limit: this water needs no DI bed to keep it.")
 	}
 	for _, f := range p.Faces {
 		if f.Water == model.DI && f.PPMLeft > p.Target.Number*1.001 {
-			l.warn("target-missed", "By the end the bed lets more through than the target allows in the film: the faces rinsed last will carry more.")
+			l.warn("target-missed", "The film will carry more than the target by the end: the bed lets too much through, or the water goes over the faces too thinly. The faces rinsed last carry most.")
 			break
 		}
 	}
@@ -47,18 +47,18 @@ func (p *Plan) tellBed(l *ledger, c chosen, r resin, a asked) {
 	}
 }
 
-func (p *Plan) tellFlow(l *ledger, c chosen, at flow.Operating) {
+func (p *Plan) tellFlow(l *ledger, c chosen, chain plumbing, at flow.Operating) {
 	if !p.Sprayer.WithinCap && p.Sprayer.Flow > 0 {
-		l.warn("over-cap", "The sprayer takes %s and the cap is %s: shut it down, or fill a 1-gallon jug in no less than the jug time.", quantity.ValueOf(p.Sprayer.Flow), quantity.ValueOf(p.Cap.Flow))
+		p.tellOverCap(l)
 	}
 	if p.Sprayer.OpenHose > p.Cap.Flow {
-		l.warn("open-hose", "An open hose would push %s through the bed, far over the cap: never fill buckets from it wide open.", quantity.ValueOf(p.Sprayer.OpenHose))
+		l.warn("open-hose", "An open hose would push %s through the bed, over the cap of %s: never fill buckets from it wide open.", quantity.ValueOf(p.Sprayer.OpenHose), quantity.ValueOf(p.Cap.Flow))
 	}
 	if !p.Sprayer.Enough {
 		l.warnings = append(l.warnings, at.Why)
 	}
-	if most, given := c.bed.MaxPressure.Get(); given && c.place.Pressure.Or(0) > most {
-		l.warn("over-pressure", "The supply stands at %s, over the %s on the tank's label: fit a pressure reducer first.", quantity.ValueOf(c.place.Pressure.Or(0)), quantity.ValueOf(most))
+	if most, given := c.bed.MaxPressure.Get(); given && chain.supply.Static > most {
+		l.warn("over-pressure", "The supply stands at %s, over the %s on the tank's label: fit a pressure reducer first.", quantity.ValueOf(chain.supply.Static), quantity.ValueOf(most))
 	}
 	if most, given := c.bed.MaxTemperature.Get(); given && p.Raw.Temperature > most {
 		l.warn("over-temperature", "The water is at %s, over the %s on the tank's label: do not run it through.", quantity.ValueOf(p.Raw.Temperature), quantity.ValueOf(most))
@@ -67,6 +67,19 @@ func (p *Plan) tellFlow(l *ledger, c chosen, at flow.Operating) {
 		need := p.DI.Volume + p.Soft.Volume + p.Untreated.Volume + p.Flush.Volume
 		if need > onHand {
 			l.warn("tank-runs-dry", "The wash takes %s in all, and %s is on hand.", quantity.ValueOf(need), quantity.ValueOf(onHand))
+		}
+	}
+}
+
+// tellOverCap names what runs over the cap, and how to hold it.
+func (p *Plan) tellOverCap(l *ledger) {
+	if p.Cap.Flow <= 0 {
+		l.warn("over-cap", "No flow keeps the limit to the end of this wash: slowing down does not bring the bed back.")
+		return
+	}
+	for _, s := range p.Stages {
+		if s.Water == model.DI && s.Flow > p.Cap.Flow {
+			l.warn("over-cap", s.Name+": %s through the bed, and the cap is %s. Throttle it until a one-gallon jug takes %s or longer.", quantity.ValueOf(s.Flow), quantity.ValueOf(p.Cap.Flow), quantity.ValueOf(p.Cap.JugSeconds))
 		}
 	}
 }
@@ -82,12 +95,12 @@ func (p *Plan) tellSoftener(l *ledger, raw water.Analysis) {
 
 // cautions are the warnings of safety, always shown where they apply. They
 // defer to local codes, labels and doctors.
-func cautions(c chosen) []Note {
+func cautions(pressureWasher bool) []Note {
 	notes := []Note{
 		{Code: "local-rules", Format: "Local rules on washing and run-off come first; many campgrounds forbid it. Ask."},
 		{Code: "backflow", Format: "Fit a vacuum breaker at the tap; the local plumbing code decides."},
 	}
-	if c.sprayer == nil || c.sprayer.Tool != model.OpenHose {
+	if pressureWasher {
 		notes = append(notes,
 			Note{Code: "jet", Format: "A pressure washer's jet cuts skin. A wound from it needs a doctor at once, however small it looks (CDC)."},
 			Note{Code: "electric", Format: "Plug an electric washer into a GFCI outlet. Never run a petrol engine indoors."},

@@ -13,7 +13,7 @@ import (
 // limit they are held to.
 type asked struct {
 	uses    []diUse
-	main    quantity.Flow // of the largest DI stage
+	main    quantity.Flow // of the final rinse
 	volume  quantity.Volume
 	limit   float64 // ppm on scale
 	feed    float64 // ppm on scale
@@ -22,7 +22,15 @@ type asked struct {
 }
 
 // fraction is the limit over the feed, at most one.
-func (a asked) fraction() float64 { return math.Min(a.limit/a.feed, 1) }
+func (a asked) fraction() float64 {
+	if a.needless() {
+		return 1
+	}
+	return a.limit / a.feed
+}
+
+// needless tells that the feed itself keeps the limit.
+func (a asked) needless() bool { return a.feed <= a.limit }
 
 // askBed joins the flush and the stages; what runs at one flow is one use.
 func askBed(p program, flush quantity.Volume, main quantity.Flow) ([]diUse, quantity.Volume) {
@@ -60,6 +68,9 @@ func (r *resin) job(a asked) learning.Job {
 func (r *resin) foresee(s stand, a asked) BedOutlook {
 	out := r.job(a).Outlook(s.states)
 	n := s.middle.Efficiency * r.units(a.main)
+	if endless := math.Inf(1); a.needless() {
+		out.Remaining, out.ChanceLasts = learning.Quantiles{endless, endless, endless}, 1
+	}
 	after := s.middle.Column
 	for _, u := range a.uses {
 		use := r.use(u.volume, u.flow)
@@ -148,9 +159,7 @@ func (r *resin) caps(l *ledger, in bedLimits, s stand, a asked, pressure quantit
 	if flow, applies := r.exchangeCap(s, a); applies {
 		list = append(list, Cap{ByExchange, flow})
 	}
-	if pressure > 0 {
-		list = append(list, Cap{ByPressure, pressure})
-	}
+	list = append(list, Cap{ByPressure, pressure})
 	least := list[0]
 	for _, c := range list[1:] {
 		if c.Flow < least.Flow {
@@ -191,7 +200,7 @@ func lookAtSoftener(l *ledger, c chosen, raw water.Analysis, takes quantity.Volu
 // capacity or more.
 func price(given quantity.Opt[quantity.Money], r resin, through quantity.Volume) Cost {
 	money, known := given.Get()
-	if !known {
+	if !known || r.load <= 0 {
 		return Cost{}
 	}
 	perGallon := money.Amount() / r.load.Supply(r.stated).Gallons()

@@ -55,7 +55,7 @@ type PastReading struct {
 	At       model.Moment
 	Gallons  quantity.Volume // the fill had given
 	Reading  quantity.Reading
-	PPM      float64 // on the scale of the plan's limit
+	PPM      float64 // on the scale of the defaults' limit, else of the pen
 	Expected float64 // ppm, in the middle of what is believed; NaN where not used
 	Counts   bool
 	Suspect  *learning.Suspect // where no bed explains it
@@ -168,16 +168,25 @@ func (p *Past) recallSofteners(events []event, rig *model.Rig) {
 			continue
 		}
 		w := e.wash.Wash
-		name := softenerOf(w, rig)
-		key := strings.ToLower(name)
+		key := strings.ToLower(softenerOf(w, rig))
 		if _, counted := p.since[key]; !counted {
-			continue // nothing is known since when
+			p.since[key] = statedSince(key, rig)
 		}
 		p.since[key] += w.Softened.Or(0)
 		if w.Feed != model.No {
 			p.since[key] += w.DI.Or(0)
 		}
 	}
+}
+
+// statedSince is what the rig says went through a softener before the log.
+func statedSince(name string, rig *model.Rig) quantity.Volume {
+	for _, s := range rig.Softeners {
+		if strings.EqualFold(s.Name, name) {
+			return s.SoFar.Or(0)
+		}
+	}
+	return 0
 }
 
 // softenerOf is the softener of a wash that was done: the one it names, else the
@@ -224,6 +233,12 @@ func (r *replay) feedOf(place string, softened bool, temperature quantity.Opt[qu
 
 func (r *replay) factsOf(place string) (water.Facts, bool) {
 	pen := r.penScale()
+	if place == "" {
+		place = r.rig.Defaults.Place
+	}
+	if place == "" && len(r.places) > 0 {
+		place = r.places[0].Name
+	}
 	tap, tapped := r.taps[strings.ToLower(place)]
 	if i := model.Find(r.places.Names(), place); i >= 0 {
 		facts := water.FactsOf(&r.places[i], pen)
@@ -234,9 +249,6 @@ func (r *replay) factsOf(place string) (water.Facts, bool) {
 	}
 	if tapped {
 		return water.Facts{TDS: tap, Pen: pen}, tap.Number > 0
-	}
-	if place == "" && len(r.places) > 0 {
-		return water.FactsOf(&r.places[0], pen), true
 	}
 	return water.Facts{}, false
 }

@@ -212,6 +212,9 @@ type FacePlan struct {
 	Residue  quantity.Residue
 	Spots    Spots
 	Surfaces []SurfaceShare
+
+	dirty float64         // ppm in the film from the last water but DI
+	since quantity.Volume // DI that has gone over it after that
 }
 
 // SurfaceShare is a part of a face.

@@ -2,6 +2,8 @@ package planner
 
 import (
 	"fmt"
+	"math"
+	"slices"
 	"strings"
 
 	"washeve/model"
@@ -132,11 +134,16 @@ func (p *plumbing) find(name string) (tool, bool) {
 
 // toolOf is the sprayer of a stage, that of the wash where it names none.
 func (p *plumbing) toolOf(s model.Stage) tool {
-	if t, known := p.find(s.Sprayer); known {
+	if t, known := p.find(s.Sprayer); known && (t.name != model.ByHand || s.Water != model.DI) {
 		return t
 	}
 	t, _ := p.find(p.main)
 	return t
+}
+
+// washes tells whether a pressure washer is used in any stage.
+func (p *plumbing) washes(stages []model.Stage) bool {
+	return slices.ContainsFunc(stages, func(s model.Stage) bool { return p.toolOf(s).end.Tool == model.PressureWasher })
 }
 
 // through tells which tanks a water goes through.
@@ -175,7 +182,7 @@ func (p *plumbing) check(t tool, limit quantity.Flow) (SprayerCheck, quantity.Pr
 	chain := p.chain(t.end, model.DI)
 	at := flow.Operate(chain)
 	return SprayerCheck{
-		Name: t.name, Flow: at.Flow, WithinCap: at.Flow <= limit,
+		Name: t.name, Flow: at.Flow, WithinCap: at.Flow <= limit && limit > 0,
 		OpenHose: flow.OpenHose(chain), PressureLeft: at.Pressure, PressureNeed: at.Need, Enough: at.Enough,
 	}, p.bed.Drop(at.Flow, p.temperature), at
 }
@@ -185,13 +192,13 @@ func (p *plumbing) pressureCap(t tool) quantity.Flow {
 	return flow.LimitOf(p.chain(t.end, model.DI), p.bed, p.temperature).Flow()
 }
 
-// standing is the water between the bed's resin and the sprayer.
+// hoseAfterBed is what stands in the hoses between bed and sprayer.
 func (p *plumbing) hoseAfterBed() quantity.Volume {
 	total := quantity.Volume(0)
 	for _, h := range p.hoses {
 		if h.Run == model.SprayRun {
 			bore := h.Bore.Or(0)
-			total += quantity.Volume(0.7853981633974483 * float64(bore) * float64(bore) * float64(h.Length.Or(0)))
+			total += quantity.Volume(math.Pi / 4 * float64(bore) * float64(bore) * float64(h.Length.Or(0)))
 		}
 	}
 	return total

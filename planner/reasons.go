@@ -30,6 +30,14 @@ func published(text string) tag.Source { return tag.Source{Tag: tag.Published, T
 
 func memory(text string) tag.Source { return tag.Source{Tag: tag.Memory, Text: text} }
 
+// hardnessSource says whether the hardness was measured.
+func hardnessSource(w Water) tag.Source {
+	if w.HardnessSaid {
+		return yours
+	}
+	return practice("a usual hard tap water")
+}
+
 func quantityReason[Q quantity.Quantity](number string, q Q, formula string, source tag.Source, inputs ...Assumption) Reason {
 	return Reason{Number: number, Value: quantity.ValueOf(q), Formula: formula, Source: source, Inputs: inputs}
 }
@@ -44,7 +52,7 @@ func (p *Plan) reasonWater(l *ledger, feed water.Analysis, a asked) {
 		input("conductivity", feed.Conductivity), input("between", feed.Low), input("and", feed.High), input("silica and carbon dioxide", feed.AnionExtra())))
 	l.explain(wordsReason("TDS of the feed", showPPM(a.feed, a.scale), "conductivity turned into ppm on your pen's scale, by the scale's published pairs", published("conductivity standards at 25 C, 23 to 2764 uS/cm"),
 		input("conductivity", feed.Conductivity)))
-	l.explain(quantityReason("hardness", p.Raw.Hardness, "as you stated it, or a usual share of the load", practice("a usual hard tap water")))
+	l.explain(quantityReason("hardness", p.Raw.Hardness, "as you stated it, or a usual share of the load; by the classes of the US Geological Survey this water is "+string(water.ClassOf(p.Raw.Hardness)), hardnessSource(p.Raw)))
 }
 
 func (p *Plan) reasonUse(l *ledger) {

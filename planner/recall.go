@@ -5,7 +5,6 @@ import (
 	"math"
 
 	"washeve/model/quantity"
-	"washeve/planner/learning"
 	"washeve/planner/tag"
 )
 
@@ -32,18 +31,22 @@ func (m *making) remember() {
 func (m *making) stands(flow quantity.Flow) stand {
 	past := m.past.Bed(m.bed.Name)
 	if past == nil {
-		return m.resin.decideAge(&m.ledger, m.bed, m.aim.scale, flow)
+		return m.resin.decideAge(&m.ledger, m.bed, penScale(m.pen), m.aim.scale, flow)
 	}
 	f := past.Present()
 	m.assume(Assumption{Name: "bed history", Words: f.words(), Source: fromLog})
 	m.assume(Assumption{Name: "bed gallons so far", Value: quantity.ValueOf(f.Gallons), Source: fromLog})
-	return stand{
+	s := stand{
 		belief: f.posterior.Belief(), states: f.posterior.States, middle: f.posterior.Middle(), soFar: f.Gallons,
 	}
+	if n := len(f.Readings); n > 0 && f.Readings[n-1].Suspect != nil {
+		s.odd = f.Readings[n-1].PPM
+	}
+	return s
 }
 
 func (f *FillPast) words() string {
-	text := fmt.Sprintf("%d washes and %d readings, %d of them used", f.Washes, len(f.Readings), f.posterior.Used)
+	text := fmt.Sprintf("washes: %d; readings: %d, used: %d", f.Washes, len(f.Readings), max(f.posterior.Used-len(f.posterior.Unexplained), 0))
 	if f.Began.Given() {
 		text += ", since " + f.Began.Date().String()
 	}
@@ -66,15 +69,6 @@ func (m *making) tellPast() {
 			expected = showPPM(r.Expected, m.aim.scale)
 		}
 		m.warnWords("unexplained-reading", fmt.Sprintf("The reading of %s on %s fits no bed like this, which would show %s. It is not used. Likely causes, and what to check, follow.", r.Reading, r.At.Date(), expected))
-		for _, c := range causesOf(r.Suspect) {
-			m.warnings = append(m.warnings, c.Note)
-		}
+		m.warnCauses(r.Suspect)
 	}
-}
-
-// mostCauses is how many causes of one reading are worth telling at once.
-const mostCauses = 3
-
-func causesOf(s *learning.Suspect) []learning.Cause {
-	return s.Causes[:min(len(s.Causes), mostCauses)]
 }

@@ -4,6 +4,7 @@ import (
 	"washeve/model"
 	"washeve/model/quantity"
 	"washeve/planner/bed"
+	"washeve/planner/drying"
 	"washeve/planner/learning"
 	"washeve/planner/water"
 )
@@ -35,21 +36,21 @@ func refillFigures(r *resin, a asked, b model.Bed) RefillFigures {
 	quick := quantity.Flow(float64(quickService) * float64(r.tank.Resin))
 	job := learning.Curve(learning.Prior(), r.units(a.main), []float64{0, r.capacities(a.volume)})
 	most := func(q learning.Quantiles) float64 { return max(ppmBand(q, a.feed).P90, finest) }
-	f.Fresh, f.AfterJob, f.PenOff = most(job[0]), most(job[1]), learning.PenFloor
+	f.Fresh, f.AfterJob, f.PenOff = most(job[0]), most(job[1]), learning.PenError
 	f.FreshFast = most(learning.Curve(learning.Prior(), r.units(quick), []float64{0})[0])
 	return f
 }
 
 // Refilling is [Ahead.Refill] for another amount of resin in the same tank.
-func Refilling(rig model.Rig, places model.Places, wash model.Wash, plan Plan, resin quantity.Volume) (RefillFigures, error) {
-	c, err := choose(rig, places, wash)
+func Refilling(rig model.Rig, places model.Places, wash model.Wash, resin quantity.Volume) (RefillFigures, error) {
+	m, err := begin(rig, places, wash, sources{day: drying.Day})
 	if err != nil {
 		return RefillFigures{}, err
 	}
-	c.bed.Diameter = quantity.Some(c.bed.Diameter.Or(bed.UsualDiameter(c.bed.Resin.Or(0))))
-	c.bed.Resin = quantity.Some(resin)
-	r, ask := renewed(c, plan)
-	return refillFigures(r, ask, c.bed), nil
+	m.bed.Diameter = quantity.Some(m.bed.Diameter.Or(bed.UsualDiameter(m.bed.Resin.Or(0))))
+	m.bed.Resin = quantity.Some(resin)
+	r := decideResin(&ledger{}, m.bed, m.feed, penScale(m.pen))
+	return refillFigures(&r, m.ask, m.bed), nil
 }
 
 // Bags is the resin to buy for a fill.

@@ -6,6 +6,7 @@ import (
 
 	"washeve/model"
 	"washeve/model/quantity"
+	"washeve/planner/bed"
 	"washeve/planner/learning"
 	"washeve/planner/water"
 )
@@ -118,6 +119,8 @@ func (r *replay) begin(at model.Moment, refill *model.Refill) {
 // refilled puts what a change of resin states over what the rig states.
 func (r *replay) refilled(f *model.Refill) {
 	if f.Resin.Given() {
+		// The tank stays as wide as it is, whatever is filled in.
+		r.bed.Diameter = quantity.Some(r.bed.Diameter.Or(bed.UsualDiameter(r.bed.Resin.Or(0))))
 		r.bed.Resin = f.Resin
 	}
 	if f.State != "" {
@@ -161,7 +164,12 @@ func (r *replay) use(e event) bool {
 	softened := w.Feed != model.No && softenerOf(w, r.rig) != ""
 	feed, known := r.feedOf(w.Place, softened, w.Temperature)
 	if !known {
-		return false
+		feed, known = r.feed, r.known
+	}
+	if !known {
+		if feed, known = r.feedOf("", softened, w.Temperature); !known {
+			return false
+		}
 	}
 	r.feed, r.known, r.flow = feed, true, w.Flow.Or(usualFlow)
 	f := r.present()
@@ -210,7 +218,7 @@ func (r *replay) read(e event, s *model.Sample) bool {
 	if !given {
 		return false
 	}
-	if feed, known := r.feedOf(s.Place, r.rig.Softeners != nil, s.Temperature); known && (s.Place != "" || !r.known) {
+	if feed, known := r.feedOf(s.Place, softenerOf(model.WashDone{}, r.rig) != "", s.Temperature); known && (s.Place != "" || !r.known) {
 		r.feed, r.known = feed, true
 	}
 	if !r.known {

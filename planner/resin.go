@@ -36,7 +36,7 @@ func decideResin(l *ledger, b model.Bed, feed water.Analysis, pen quantity.Scale
 		Flow:     take(l, "bed rated flow", b.RatedFlow, quantity.Flow(float64(bed.RatedService)*float64(volume)), practice("3 gpm/ft3")),
 		EndPoint: take(l, "bed end point", b.EndPoint, bed.EndPoint, practice("outlet at 5 % of the feed")),
 	}
-	r.rated.Units = r.tank.Units(r.rated.Flow, water.Diffusivity(water.Sodium, quantity.Celsius(25)), r.share)
+	r.rated.Units = learning.UsualContact * r.tank.Units(r.rated.Flow, water.Diffusivity(water.Sodium, quantity.Celsius(25)), r.share)
 	r.stateCapacity(l, b, pen)
 	return r
 }
@@ -69,7 +69,7 @@ func (r *resin) stateCapacity(l *ledger, b model.Bed, pen quantity.Scale) {
 		l.assume(Assumption{Name: "bed capacity", Value: quantity.ValueOf(r.stated), Source: practice("10000 gr/ft3 for new resin, 9000 regenerated")})
 	}
 	r.whole = r.rated.Stoichiometric(r.stated)
-	if claimed {
+	if claimed && r.load > 0 {
 		r.claim = &Claim{Stated: goodFor, Implied: bed.ImpliedFeed(r.stated, goodFor), Here: r.load.Supply(r.stated)}
 	}
 }
@@ -100,49 +100,6 @@ func (r *resin) capacities(v quantity.Volume) float64 {
 // use is v of this feed at a flow.
 func (r *resin) use(v quantity.Volume, f quantity.Flow) learning.Use {
 	return learning.Use{Capacities: r.capacities(v), Units: r.units(f)}
-}
-
-// stand is how the bed stands before the wash.
-type stand struct {
-	age    learning.Age
-	belief learning.Belief
-	states []learning.State
-	middle learning.State
-	soFar  quantity.Volume
-}
-
-// decideAge reads how old the fill is: gallons so far, a reading, both, or
-// nothing, which is taken as fresh. feedPPM is on the limit's scale.
-func (r *resin) decideAge(l *ledger, b model.Bed, scale quantity.Scale, flow quantity.Flow) stand {
-	var s stand
-	gallons, gallonsGiven := b.SoFar.Get()
-	reading, readingGiven := b.LastReading.Get()
-	if readingGiven && b.Flushed == model.No {
-		l.warn("unflushed", "The last outlet reading was a first cup after standing: such water reads low, so it is shown and not used. Flush, and read again.")
-		readingGiven = false
-	}
-	if !gallonsGiven && !readingGiven {
-		l.assume(Assumption{Name: "bed age", Words: "freshly filled", Source: practice("nothing was said of the bed's age: state gallons_so_far or last_reading")})
-	}
-	if gallonsGiven {
-		take(l, "bed gallons so far", b.SoFar, 0, yours)
-		if gallons > 0 {
-			s.age.History = []learning.Use{r.use(gallons, flow)}
-		}
-	}
-	if readingGiven {
-		l.assume(Assumption{Name: "bed last reading", Words: reading.String(), Source: yours})
-		at := take(l, "flow of the last reading", b.LastFlow, flow, practice("the sprayer's flow"))
-		s.age.Reading = &learning.Evidence{Read: ppmOn(scale, reading), Feed: r.feed.PPM(scale).Number, Units: r.units(at)}
-	}
-	s.belief = learning.Prior()
-	s.states = learning.States(s.belief, s.age)
-	s.middle = learning.Middle(s.states, s.age)
-	s.soFar = r.load.Supply(r.whole * quantity.Capacity(s.middle.Factor*s.middle.Column.Used()))
-	if gallonsGiven {
-		s.soFar = gallons
-	}
-	return s
 }
 
 // ppmOn is a reading on another scale.

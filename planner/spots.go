@@ -1,22 +1,24 @@
 package planner
 
 import (
-	"washeve/model"
 	"washeve/planner/rinse"
 	"washeve/planner/surface"
 )
 
 // The bands of what a film carries, in ppm. PRACTICE.
 const (
-	noneBelow  = 10
+	noneUpTo   = 10
 	faintBelow = 25
 	seenBelow  = 50
 )
 
+// aimed lets a rinse that was sized for exactly the band's edge count as within it.
+const aimed = 1.01
+
 // spotsAt is the outlook where a spot shows fully.
 func spotsAt(ppm float64) Spots {
 	switch {
-	case ppm < noneBelow:
+	case ppm <= noneUpTo*aimed:
 		return NoSpots
 	case ppm < faintBelow:
 		return Faint
@@ -38,13 +40,9 @@ func spotsOn(shows, ppm float64) Spots {
 	return spotsAt(ppm * shows / hides)
 }
 
-// settle fills in what dries on the face: the last water, which where it is DI
-// has been over a film of dirty ppm.
-func (f *FacePlan) settle(shares []surface.Share, dirty, clean float64) {
-	f.PPMLeft = dirty
-	if f.Water == model.DI {
-		f.PPMLeft = rinse.PPMAfter(dirty, clean, f.DI, f.Area, f.Film, rinse.MixingEfficiency)
-	}
+// settle fills in what dries on the face, DI water having clean ppm.
+func (f *FacePlan) settle(shares []surface.Share, clean float64) {
+	f.PPMLeft = f.film(clean, rinse.MixingEfficiency)
 	f.Residue = rinse.Residue(f.Film, f.PPMLeft)
 	f.Spots = spotsOn(surface.FaceShows(shares), f.PPMLeft)
 	f.Surfaces = make([]SurfaceShare, len(shares))

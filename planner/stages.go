@@ -64,11 +64,9 @@ func stagesOf(l *ledger, c chosen) []model.Stage {
 // work goes through the stages face by face.
 func work(l *ledger, stages []model.Stage, faces []face, chain plumbing, r rinser) program {
 	var p program
-	last := make(map[model.Side]model.Water, len(faces))
 	p.faces = make([]FacePlan, len(faces))
 	for i, f := range faces {
-		last[f.side] = model.Raw
-		p.faces[i] = FacePlan{Name: f.side, Area: f.area, Film: f.film, Pause: f.pause, Water: model.Raw}
+		p.faces[i] = FacePlan{Name: f.side, Area: f.area, Film: f.film, Pause: f.pause, Water: model.Raw, dirty: r.raw}
 	}
 	for _, s := range stages {
 		tool := chain.toolOf(s)
@@ -79,8 +77,7 @@ func work(l *ledger, stages []model.Stage, faces []face, chain plumbing, r rinse
 		}
 		for i := range p.faces {
 			if f := &p.faces[i]; slices.Contains(s.Faces, f.Name) {
-				f.wet(&sp, s, r, last[f.Name])
-				last[f.Name], f.Water = s.Water, s.Water
+				f.wet(&sp, s, r)
 			}
 		}
 		if s.Water == model.DI && sp.Volume > 0 {
@@ -89,7 +86,7 @@ func work(l *ledger, stages []model.Stage, faces []face, chain plumbing, r rinse
 		p.stages = append(p.stages, sp)
 	}
 	for i, f := range faces {
-		p.faces[i].settle(f.shares, r.dirtyOf(stages, f.side), r.clean)
+		p.faces[i].settle(f.shares, r.clean)
 	}
 	return p
 }
@@ -103,35 +100,36 @@ func (r rinser) coverage(l *ledger, s model.Stage, tool tool) quantity.Coverage 
 
 // wet adds one face to a stage. A final rinse of DI takes what replaces the
 // film where that is more than going over it once.
-func (f *FacePlan) wet(sp *StagePlan, s model.Stage, r rinser, before model.Water) {
+func (f *FacePlan) wet(sp *StagePlan, s model.Stage, r rinser) {
 	volume, duration := rinse.Cover(f.Area, sp.Passes, sp.Coverage, sp.Flow)
 	if s.Water == model.DI {
 		f.ToCover += volume
 		f.Governs = ByCoverage
 		if s.Final {
-			need, possible := rinse.ToReach(r.target, r.ppm(before), r.clean, f.Area, f.Film, r.mixing)
+			need, possible := rinse.ToReach(r.target, f.film(r.clean, r.mixing), r.clean, f.Area, f.Film, r.mixing)
 			f.ToDilute = need
-			if possible && need > volume {
+			if possible && need > volume && sp.Flow > 0 {
 				volume, duration = need, sp.Flow.Time(need)
 				f.Governs = ByDilution
 			}
 		}
 		f.DI += volume
+		f.since += volume
+	} else {
+		f.dirty, f.since = r.ppm(s.Water), 0
 	}
+	f.Water = s.Water
 	sp.Area += f.Area
 	sp.Volume += volume
 	sp.Duration += duration
 }
 
-// dirtyOf is what the film of a face holds from the last water but DI.
-func (r rinser) dirtyOf(stages []model.Stage, side model.Side) float64 {
-	last := model.Raw
-	for _, s := range stages {
-		if s.Water != model.DI && slices.Contains(s.Faces, side) {
-			last = s.Water
-		}
+// film is what the film holds now, in ppm, under DI water of clean ppm.
+func (f *FacePlan) film(clean, mixing float64) float64 {
+	if f.since <= 0 {
+		return f.dirty
 	}
-	return r.ppm(last)
+	return rinse.PPMAfter(f.dirty, clean, f.since, f.Area, f.Film, mixing)
 }
 
 // totals adds the stages up by water.

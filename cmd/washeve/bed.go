@@ -45,16 +45,15 @@ func (p *program) printBed(lib library, wash model.Wash) error {
 	if err != nil {
 		return err
 	}
-	log, err := p.readLog()
+	b, err := p.openBook()
 	if err != nil {
 		return err
 	}
-	past := planner.Recall(log, lib.Rig, lib.Places)
-	memory := planner.Memory{Past: past}
 	a := bedAnswer{today: model.MomentOf(p.now()).Date()}
-	if a.plan, err = memory.Make(lib.Rig, lib.Places, wash); err != nil {
+	if a.plan, err = b.plan(lib.Rig, lib.Places, wash); err != nil {
 		return err
 	}
+	past := b.past(lib.Rig, lib.Places)
 	if a.ahead, err = planner.LookAhead(lib.Rig, lib.Places, wash, a.plan, past, model.MomentOf(p.now())); err != nil {
 		return err
 	}
@@ -128,6 +127,14 @@ func causeWords(r planner.PastReading) string {
 	return strings.Join(codes, ", ")
 }
 
+// finite is a number that JSON can hold; nil where there is none.
+func finite(v float64) any {
+	if math.IsNaN(v) || math.IsInf(v, 0) {
+		return nil
+	}
+	return v
+}
+
 // json is the answer with its numbers in the unit that each name ends in.
 func (a bedAnswer) json() map[string]any {
 	bed := a.plan.Bed
@@ -135,10 +142,10 @@ func (a bedAnswer) json() map[string]any {
 		"format": 1, "bed": a.plan.BedName, "verdict": a.plan.Verdict,
 		"resin_ft3": bed.Resin.CubicFeet(), "gallons_so_far": bed.SoFar.Gallons(),
 		"remaining_gallons": map[string]any{
-			"p10": bed.Remaining.P10.Gallons(), "p50": bed.Remaining.P50.Gallons(), "p90": bed.Remaining.P90.Gallons(),
+			"p10": finite(bed.Remaining.P10.Gallons()), "p50": finite(bed.Remaining.P50.Gallons()), "p90": finite(bed.Remaining.P90.Gallons()),
 		},
-		"chance_lasts": float64(bed.ChanceLasts),
-		"flush":        map[string]any{"gallons": a.plan.Flush.Volume.Gallons(), "seconds": a.plan.Flush.Duration.Seconds()},
+		"chance_lasts": finite(float64(bed.ChanceLasts)),
+		"flush":        map[string]any{"gallons": finite(a.plan.Flush.Volume.Gallons()), "seconds": finite(a.plan.Flush.Duration.Seconds())},
 		"ends":         nil, "order_by": nil, "readings": []any{},
 	}
 	if ends, known := a.ahead.Ends.Get(); known {
@@ -157,11 +164,8 @@ func (a bedAnswer) readingsJSON() []map[string]any {
 	rows := []map[string]any{}
 	for _, r := range a.past.Present().Readings {
 		row := map[string]any{
-			"id": r.ID, "at": r.At.String(), "gallons": r.Gallons.Gallons(), "ppm": r.PPM,
-			"expected_ppm": nil, "used": r.Counts && r.Suspect == nil, "causes": []string{},
-		}
-		if !math.IsNaN(r.Expected) {
-			row["expected_ppm"] = r.Expected
+			"id": r.ID, "at": r.At.String(), "gallons": r.Gallons.Gallons(), "ppm": finite(r.PPM),
+			"expected_ppm": finite(r.Expected), "used": r.Counts && r.Suspect == nil, "causes": []string{},
 		}
 		if r.Suspect != nil {
 			row["causes"] = strings.Split(causeWords(r), ", ")

@@ -168,11 +168,26 @@ func (p *program) complete(entry *model.Entry, lib library) error {
 		}
 		return wrongf("was the standing water run out first?%s Say --flushed yes, or --flushed no for a first cup, which is kept and not used", flush)
 	}
-	faults := entry.Faults()
-	if len(faults) == 0 {
-		return nil
+	if faults := entry.Faults(); len(faults) > 0 {
+		return wrongf("%s %s", faults[0].Key, faults[0].Problem)
 	}
-	return wrongf("%s %s", faults[0].Key, faults[0].Problem)
+	return named(entry, lib)
+}
+
+// named checks that what an entry names is in the rig or the places: gallons on
+// a name that nobody knows would count for nothing.
+func named(entry *model.Entry, lib library) error {
+	for _, f := range entry.Fields() {
+		names, checked := lib.Rig.Names(f.Refers), f.Refers != ""
+		if f.Refers == "place" {
+			names = lib.Places.Names()
+		}
+		if !checked || !f.Given() || strings.EqualFold(f.Text(), model.NoSoftener) || model.Find(names, f.Text()) >= 0 {
+			continue
+		}
+		return wrongf("--%s: no %s is called %q; there is %s", strings.ReplaceAll(f.Key, "_", "-"), f.Refers, f.Text(), strings.Join(names, ", "))
+	}
+	return nil
 }
 
 func (p *program) wrote(entry model.Entry) error {

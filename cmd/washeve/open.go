@@ -7,7 +7,6 @@ import (
 
 	"washeve/model"
 	"washeve/model/store"
-	"washeve/planner"
 	"washeve/ui"
 	"washeve/ui/plan"
 	"washeve/ui/theme"
@@ -31,11 +30,10 @@ func (p *program) open(ctx context.Context) error {
 	if err != nil {
 		return err
 	}
-	log, err := p.readLog()
+	b, err := p.openBook()
 	if err != nil {
 		return err
 	}
-	memory := &planner.Memory{Past: planner.Recall(log, lib.Rig, lib.Places)}
 	k := &keeper{store: lib.keep}
 	if !lib.example && len(lib.Washes) > 0 {
 		k.file = lib.Washes[0].File
@@ -44,7 +42,7 @@ func (p *program) open(ctx context.Context) error {
 		In: p.in, Out: p.out,
 		Options: plan.Options{
 			Rig: lib.Rig, Places: lib.Places, Wash: wash, Example: lib.example,
-			Keeper: k, Make: memory.Make, Theme: theme.Detect(p.out, p.plain), Units: sys, Notice: lib.notice,
+			Keeper: k, Make: b.plan, Book: p.entries(b), Theme: theme.Detect(p.out, p.plain), Units: sys, Notice: lib.notice,
 		},
 	})
 }

@@ -60,12 +60,11 @@ func (p *program) wash(lib library, args []string) (model.Wash, error) {
 
 // makePlan plans a wash with what the log teaches.
 func (p *program) makePlan(lib library, wash model.Wash) (planner.Plan, error) {
-	log, err := p.readLog()
+	b, err := p.openBook()
 	if err != nil {
 		return planner.Plan{}, err
 	}
-	memory := planner.Memory{Past: planner.Recall(log, lib.Rig, lib.Places)}
-	return memory.Make(lib.Rig, lib.Places, wash)
+	return b.plan(lib.Rig, lib.Places, wash)
 }
 
 // print makes the plan and prints it.

@@ -1,7 +1,6 @@
 package main
 
 import (
-	"errors"
 	"fmt"
 	"runtime/debug"
 
@@ -135,7 +134,7 @@ func (p *program) system(rig model.Rig) (quantity.System, error) {
 	}
 	sys, err := quantity.ParseSystem(text)
 	if err != nil {
-		return sys, wrong{errors.Join(err)}
+		return sys, wrong{err}
 	}
 	return sys, nil
 }

@@ -144,8 +144,8 @@ func (s *screen) await(good func(string) bool, what string) {
 	}
 }
 
-// named keys, as a terminal sends them.
-var named = map[string]string{
+// sent is each named key as a terminal sends them.
+var sent = map[string]string{
 	"enter": "\r", "esc": "\x1b", "tab": "\t", "up": "\x1b[A", "down": "\x1b[B", "left": "\x1b[D", "right": "\x1b[C",
 	"backspace": "\x7f", "ctrl+u": "\x15", "ctrl+c": "\x03", "pgdown": "\x1b[6~", "pgup": "\x1b[5~", "space": " ",
 }
@@ -154,7 +154,7 @@ var named = map[string]string{
 func (s *screen) press(keys ...string) {
 	s.t.Helper()
 	for _, k := range keys {
-		bytes, known := named[k]
+		bytes, known := sent[k]
 		if !known {
 			bytes = k
 		}

@@ -43,6 +43,9 @@ func (v Value) Show(sys System) string {
 		return feetAndInches(Length(v.SI))
 	}
 	unit := v.Kind.Shown(sys)
+	if v.Kind == &lengthKind && math.Abs(v.SI) < 0.1 {
+		unit, _ = lengthKind.unit("mm")
+	}
 	if v.Kind == &durationKind {
 		unit = durationUnit(Duration(v.SI))
 	}

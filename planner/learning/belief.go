@@ -23,13 +23,23 @@ const (
 	ThroughputSpread = 0.10
 	// PenFloor is under what a pen tells little, in ppm: ln(reading + floor) is
 	// normal about the truth. PRACTICE: pens are sold as good to 2 ppm or 2 %.
-	PenFloor = 2.0
+	// With the spread of a quarter a floor of 5 makes the error near zero 1.25
+	// ppm, so that nine readings in ten lie within 2; a floor of 2 would condemn
+	// a sound bed for a pen that shows 2.
+	PenFloor = 5.0
+	// PenError is how far a pen may be off near zero, in ppm. PRACTICE: as pens are
+	// sold.
+	PenError = 2.0
 	// PenSpread is the spread of that logarithm. PRACTICE.
 	PenSpread = 0.25
 	// Reach is how many standard deviations a bed may be from the middle. What
 	// lies beyond is taken for a fault, not for a bed. PRACTICE.
 	Reach = 3.0
 )
+
+// UsualContact is the median of the contact efficiency before any reading: where
+// a stated capacity is thought to have been measured.
+const UsualContact = LeastEfficiency + (1-LeastEfficiency)*0.8408964152537145 // 0.5^(1/4)
 
 // Hypothesis is one thing that may be true of a fill of resin.
 type Hypothesis struct {

@@ -17,7 +17,7 @@ func Constants() []tag.Assumption {
 		tag.Text("the same, from fill to fill of one user", "lognormal about the user's own, "+spread(FillSpread), practice("the same tank, seller and hand; the last "+strconv.Itoa(MostPast)+" fills count")),
 		tag.Quantity("poorest contact", quantity.Fraction(LeastEfficiency), practice("channelling; most beds are near 100 %")),
 		tag.Quantity("gallons so far may be off by", quantity.Fraction(ThroughputSpread), practice("nobody has a meter; one factor for all of a fill")),
-		tag.Text("a pen errs by", "2 ppm and a quarter", practice("pens are sold as good to 2 ppm or 2 %; a quarter stands for the rest")),
+		tag.Text("a pen errs by", "a quarter of its reading and 5 ppm, as a spread", practice("pens are sold as good to 2 ppm or 2 %; nine in ten are near zero within 2 ppm")),
 		tag.Quantity("readings with a cause that no bed explains", quantity.Fraction(OddShare), practice("a bypass, a first cup, a slip")),
 		tag.Text("your coverage rate over the usual one", "lognormal about 1, "+spread(PaceSpread), practice("before any logged wash")),
 		tag.Text("coverage rate from wash to wash", "lognormal about your own, "+spread(HandSpread), practice("a hand is no machine")),

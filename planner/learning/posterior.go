@@ -36,7 +36,7 @@ const (
 
 // Learn replays a fill and weighs its readings.
 //
-// Every reading is ln(reading + 2 ppm), normal about the model with spread 0.25
+// Every reading is ln(reading + 5 ppm), normal about the model with spread 0.25
 // (PRACTICE), or with [OddShare] something else
 // altogether: then it says next to nothing. What is more likely odd than not is
 // listed in Unexplained, with what may be behind it, and so are readings that leak

@@ -1,0 +1,113 @@
+package planner
+
+import (
+	"fmt"
+
+	"washeve/model"
+	"washeve/model/quantity"
+	"washeve/planner/learning"
+	"washeve/planner/water"
+)
+
+// stand is how the bed stands before the wash.
+type stand struct {
+	belief learning.Belief
+	states []learning.State
+	middle learning.State
+	soFar  quantity.Volume
+	odd    float64 // ppm of the last reading where no bed explains it, else 0
+}
+
+// toldAge is what a rig says of a bed's age.
+type toldAge struct {
+	gallons quantity.Opt[quantity.Volume]
+	reading quantity.Opt[quantity.Reading] // flushed
+	at      quantity.Flow                  // of the reading
+}
+
+// decideAge reads how old the fill is: gallons so far, a reading, both, or
+// nothing, which is taken as fresh. Ppm are on scale.
+func (r *resin) decideAge(l *ledger, b model.Bed, pen, scale quantity.Scale, flow quantity.Flow) stand {
+	told := r.statedAge(l, b, pen, flow)
+	age := learning.Age{}
+	gallons, counted := told.gallons.Get()
+	if gallons > 0 {
+		age.History = []learning.Use{r.use(gallons, flow)}
+	}
+	if reading, read := told.reading.Get(); read {
+		age.Reading = &learning.Evidence{Read: ppmOn(scale, reading), Feed: r.feed.PPM(scale).Number, Units: r.units(told.at)}
+		r.warnOfFeed(l, *age.Reading, scale)
+	}
+	if counted && age.Reading != nil {
+		s := r.learned(l, age, scale)
+		s.soFar = gallons
+		return s
+	}
+	s := stand{belief: learning.Prior()}
+	s.states = learning.States(s.belief, age)
+	s.middle = learning.Middle(s.states, age)
+	s.soFar = gallons
+	if !counted {
+		s.soFar = r.load.Supply(r.whole * quantity.Capacity(s.middle.Factor*s.middle.Column.Used()))
+	}
+	return s
+}
+
+// statedAge writes down what the rig says, and leaves a first cup out.
+func (r *resin) statedAge(l *ledger, b model.Bed, pen quantity.Scale, flow quantity.Flow) toldAge {
+	told := toldAge{gallons: b.SoFar}
+	if told.gallons.Given() {
+		take(l, "bed gallons so far", b.SoFar, 0, yours)
+	}
+	reading, given := b.LastReading.Get()
+	if given && b.Flushed == model.No {
+		l.warn("unflushed", "The last outlet reading was a first cup after standing: such water reads low, so it is shown and not used. Flush, and read again.")
+		given = false
+	}
+	if given {
+		reading = reading.WithScale(pen).WithScale(water.DefaultScale())
+		told.reading = quantity.Some(reading)
+		l.assume(Assumption{Name: "bed last reading", Words: reading.String(), Source: yours})
+		takeWords(l, "last reading flushed", string(b.Flushed), string(model.Yes), practice("you would say so if it were a first cup"))
+		told.at = take(l, "flow of the last reading", b.LastFlow, flow, practice("the sprayer's flow"))
+	}
+	if !given && !told.gallons.Given() {
+		l.assume(Assumption{Name: "bed age", Words: "freshly filled", Source: practice("nothing was said of the bed's age: state gallons_so_far or last_reading")})
+	}
+	return told
+}
+
+// overFeed is how far over the feed a reading is more than a pen's error.
+// PRACTICE.
+const overFeed = 1.25
+
+func (r *resin) warnOfFeed(l *ledger, e learning.Evidence, scale quantity.Scale) {
+	if e.Read > overFeed*e.Feed+learning.PenError {
+		l.warnWords("reading-over-feed", fmt.Sprintf("The last outlet reading of %s is over the %s that the water itself reads: a bed cannot add that. One of the two is of another pen, place or scale.", showPPM(e.Read, scale), showPPM(e.Feed, scale)))
+	}
+}
+
+// learned weighs a reading against the gallons that the fill has given.
+func (r *resin) learned(l *ledger, age learning.Age, scale quantity.Scale) stand {
+	p := learning.Start().Learn(learning.Fill{
+		Uses:     age.History,
+		Readings: []learning.Reading{{Evidence: *age.Reading, After: len(age.History)}},
+	})
+	s := stand{belief: p.Belief(), states: p.States, middle: p.Middle()}
+	for i := range p.Unexplained {
+		odd := &p.Unexplained[i]
+		s.odd = age.Reading.Read
+		l.warnWords("unexplained-reading", fmt.Sprintf("The last outlet reading, %s, fits no bed that has given so many gallons; it would show %s. It is not used. Likely causes, and what to check, follow.", showPPM(s.odd, scale), showPPM(odd.Expected, scale)))
+		l.warnCauses(odd)
+	}
+	return s
+}
+
+// mostCauses is how many causes of one reading are worth telling at once.
+const mostCauses = 3
+
+func (l *ledger) warnCauses(s *learning.Suspect) {
+	for _, c := range s.Causes[:min(len(s.Causes), mostCauses)] {
+		l.warnings = append(l.warnings, c.Note)
+	}
+}
