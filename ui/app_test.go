@@ -179,7 +179,7 @@ func TestAnySizeAndKeyFits(t *testing.T) {
 // What only tests import stays out of the program, and the screens see of the
 // planner its results.
 func TestImports(t *testing.T) {
-	err := filepath.WalkDir(".", func(path string, d fs.DirEntry, err error) error {
+	err := filepath.WalkDir(".", func(path string, _ fs.DirEntry, err error) error {
 		if err != nil || filepath.Ext(path) != ".go" || strings.HasSuffix(path, "_test.go") {
 			return err
 		}

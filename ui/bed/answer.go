@@ -100,7 +100,11 @@ func (m Model) verdictLine(width int) string {
 	mark, ink := verdictLook(m.th, m.plan.Verdict)
 	chance := m.plan.Bed.ChanceLasts
 	words := fmt.Sprintf("%s %s: %s (%s)", mark, nextWash(m.plan.Verdict), report.Chance(chance), report.Percent(chance))
-	return ink.On(cells.Clip(words, width, m.th.Marks.More)) + m.th.Muted.On(cells.Clip(m.learned(), width-cells.Width(words), ""))
+	learned := m.learned()
+	if cells.Width(words)+cells.Width(learned) > width {
+		learned = ""
+	}
+	return ink.On(cells.Clip(words, width, m.th.Marks.More)) + m.th.Muted.On(learned)
 }
 
 func nextWash(v planner.Verdict) string {
@@ -108,7 +112,7 @@ func nextWash(v planner.Verdict) string {
 	case planner.Lasts:
 		return "It lasts the next wash"
 	case planner.Tight:
-		return "Tight: it may not last the next wash"
+		return "Tight: the next wash may be too much"
 	}
 	return "It will not last the next wash"
 }
@@ -128,7 +132,11 @@ func (m Model) learned() string {
 	if m.past == nil || m.ahead.Used == 0 {
 		return ""
 	}
-	return fmt.Sprintf("; %d readings: %s of stated", m.ahead.Used, report.Percent(quantity.Fraction(m.ahead.Factor.P50)))
+	readings := "readings"
+	if m.ahead.Used == 1 {
+		readings = "reading"
+	}
+	return fmt.Sprintf("; %d %s: %s of stated", m.ahead.Used, readings, report.Percent(quantity.Fraction(m.ahead.Factor.P50)))
 }
 
 // numberRows is the answer in four lines.
@@ -158,9 +166,14 @@ func (m Model) leftRow() report.Row {
 	return report.Row{Label: "left", Value: quantity.Show(left.P50, m.sys), Note: note}
 }
 
+// spent tells that the fill is at its end, as likely as not.
+func (m Model) spent() bool { return m.err == nil && m.plan.Bed.Remaining.P50 <= 0 }
+
 func (m Model) endsRow() report.Row {
 	ends, known := m.ahead.Ends.Get()
 	switch {
+	case m.spent():
+		return report.Row{Label: "ends", Value: "now", Note: "the outlet has reached " + m.plan.Limit.String() + "; c changes the resin"}
 	case known:
 		return report.Row{Label: "ends", Value: ends.P50.String(), Note: fmt.Sprintf("%s to %s, at %s in 30 days", ends.P10, ends.P90, quantity.Show(m.ahead.Pace.Month(), m.sys))}
 	case m.ahead.Pace.Known():
@@ -174,7 +187,7 @@ func (m Model) orderRow() report.Row {
 	days := fmt.Sprintf("%.0f days", float64(m.ahead.Lead/quantity.Day))
 	switch {
 	case known && day.String() <= m.o.Now().Date().String():
-		return report.Row{Label: "order by", Value: "now", Note: "one such bed in ten ends within " + days + ", the time until resin is there"}
+		return report.Row{Label: "order by", Value: "now", Note: "resin takes " + days + ", and one such bed in ten ends before"}
 	case known:
 		return report.Row{Label: "order by", Value: day.String(), Note: days + " before one such bed in ten has ended"}
 	}
@@ -195,7 +208,7 @@ func (m Model) costRow() report.Row {
 	if run.PerWash > 0 {
 		note += ", " + report.Money(run.PerWash, run.Currency) + " a wash"
 	}
-	if run.AtEnd > 0 {
+	if run.AtEnd > 0 && !m.spent() {
 		note += "; " + report.Money(run.AtEnd*share, run.Currency) + " " + unit + " by its end"
 	}
 	return report.Row{Label: "cost", Value: report.Money(run.PerGallon*share, run.Currency), Note: note}

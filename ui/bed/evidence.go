@@ -59,6 +59,8 @@ func oddWords(r planner.PastReading) string {
 func (m Model) adviceWords(room int) string {
 	a := m.ahead.Advice
 	switch {
+	case m.spent():
+		return "This fill is at its end: c shows the change of resin, step by step."
 	case len(a.Options) == 0:
 		return ""
 	case room < 2 && a.Note.Code != planner.ReadLater:

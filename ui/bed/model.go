@@ -127,24 +127,26 @@ func (m Model) warn(text string) Model {
 func (m Model) write(words string, entries ...model.Entry) Model {
 	ids, err := m.o.Write(entries...)
 	if err != nil {
+		if m.form == nil && m.reading == nil {
+			return m.warn("Not written: " + err.Error())
+		}
 		m.kept = err
-		return m.warn("Not written, but still here: " + err.Error())
+		return m.warn("Not written, as said above.")
 	}
 	m.kept, m.form, m.reading = nil, nil, nil
 	m.done = append(m.done[:len(m.done):len(m.done)], ids)
-	before := m.ahead
 	left := m.plan.Bed.Remaining.P50
 	m = m.renewed()
-	return m.say(words + m.changed(before, left))
+	return m.say(words + m.changed(left))
 }
 
 // changed says what an entry did to the answer.
-func (m Model) changed(before planner.Ahead, left quantity.Volume) string {
-	now := m.plan.Bed.Remaining.P50
-	if m.err != nil || now == left && before.Given == m.ahead.Given {
+func (m Model) changed(left quantity.Volume) string {
+	now, was := quantity.Show(m.plan.Bed.Remaining.P50, m.sys), quantity.Show(left, m.sys)
+	if m.err != nil || now == was {
 		return ""
 	}
-	return " About " + quantity.Show(now, m.sys) + " left; it was " + quantity.Show(left, m.sys) + "."
+	return " About " + now + " left; it was " + was + "."
 }
 
 var _ screen.Screen = Model{}

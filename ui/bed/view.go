@@ -27,14 +27,9 @@ func (m Model) View(size layout.Size) string {
 
 func (m Model) rects() layout.BedRects { return layout.Bed(m.size, m.th.Plain) }
 
-// body is the pictures and the log, or the form that stands over them.
+// body is the pictures, and below them the notes and the log, or what is stated
+// just now.
 func (m Model) body(r layout.BedRects) []layout.Placed {
-	switch {
-	case m.form != nil:
-		return m.beside(r, m.form.Lines(m.th, r.Work.W-1, r.Work.H))
-	case m.kinds != nil:
-		return m.beside(r, m.kinds.Lines(m.th, r.Work.W-1, r.Work.H))
-	}
 	fill := m.fill
 	fill.System = m.sys
 	blocks := []layout.Placed{
@@ -42,32 +37,39 @@ func (m Model) body(r layout.BedRects) []layout.Placed {
 		{At: r.Legend, Lines: []string{m.legend(fill, r.Legend.W)}},
 	}
 	if m.err == nil {
-		blocks = append(blocks, layout.Placed{At: r.Tank, Lines: m.tank(r)})
+		blocks = append(blocks, layout.Placed{At: r.Tank, Lines: picture.Tank(m.th, m.plan.Bed.Before, m.plan.Bed.After, r.Tank.Size())})
 	}
-	if m.reading != nil {
-		blocks = append(blocks, layout.Placed{At: r.Ask, Lines: m.reading.Lines(m.th, m.sys, r.Ask.W-1)})
-		if r.List.X == 0 {
-			return blocks
-		}
-		return append(blocks, layout.Placed{At: r.List, Lines: m.listLines(r.List)})
+	list := layout.Placed{At: r.List, Lines: m.listLines(r.List)}
+	work, stated := m.work(r.Work.W-1, r.Work.H)
+	switch {
+	case stated && r.List.X == 0:
+		return append(blocks, layout.Placed{At: r.Work, Lines: work})
+	case stated:
+		return append(blocks, layout.Placed{At: r.Work, Lines: work}, list)
 	}
-	return append(blocks,
-		layout.Placed{At: r.Notes, Lines: m.noteLines(r.Notes.W-1, r.Notes.H)},
-		layout.Placed{At: r.List, Lines: m.listLines(r.List)})
+	return append(blocks, layout.Placed{At: r.Notes, Lines: m.noteLines(r.Notes.W-1, r.Notes.H)}, list)
 }
 
-// beside is a form, and the log where it stands apart.
-func (m Model) beside(r layout.BedRects, lines []string) []layout.Placed {
-	blocks := []layout.Placed{{At: r.Work, Lines: lines}}
-	if r.List.X > 0 {
-		blocks = append(blocks, layout.Placed{At: r.List, Lines: m.listLines(r.List)})
+// work is what is stated just now, if anything is; over it, why it could not be
+// written.
+func (m Model) work(width, height int) (lines []string, stated bool) {
+	if m.kept != nil {
+		lines = m.wrap(m.th.Doubt, "Not written, but still here: "+m.kept.Error(), width, max(height-4, 1))
 	}
-	return blocks
+	now, stated := m.stated(width, height-len(lines))
+	return append(lines, now...), stated
 }
 
-// tank draws the layers; in words where nothing is drawn.
-func (m Model) tank(r layout.BedRects) []string {
-	return picture.Tank(m.th, m.plan.Bed.Before, m.plan.Bed.After, r.Tank.Size())
+func (m Model) stated(width, height int) (lines []string, stated bool) {
+	switch {
+	case m.form != nil:
+		return m.form.Lines(m.th, width, height), true
+	case m.kinds != nil:
+		return m.kinds.Lines(m.th, width, height), true
+	case m.reading != nil:
+		return m.reading.Lines(m.th, m.sys, width), true
+	}
+	return nil, false
 }
 
 func (m Model) legend(fill picture.Fill, width int) string {

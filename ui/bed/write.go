@@ -6,7 +6,6 @@ import (
 	tea "github.com/charmbracelet/bubbletea"
 
 	"washeve/model"
-	"washeve/model/quantity"
 	"washeve/ui/entry"
 	"washeve/ui/form"
 	"washeve/ui/keys"
@@ -87,14 +86,10 @@ func (m Model) presetWash(w *model.WashDone) {
 	if p.Softener != nil {
 		w.Softener, w.Feed = p.Softener.Name, m.o.Wash.Feed
 	}
-	typed := func(v quantity.Volume) quantity.Opt[quantity.Volume] {
-		return quantity.Typed(v, quantity.Show(v, m.sys))
-	}
-	w.PlannedDI, w.PlannedSoftened, w.PlannedRaw = typed(p.DI.Volume), typed(p.Soft.Volume), typed(p.Untreated.Volume)
-	w.Flow = quantity.Typed(p.Sprayer.Flow, quantity.Show(p.Sprayer.Flow, m.sys))
+	w.PlannedDI, w.PlannedSoftened, w.PlannedRaw = entry.Stated(p.DI.Volume, m.sys), entry.Stated(p.Soft.Volume, m.sys), entry.Stated(p.Untreated.Volume, m.sys)
+	w.Flow = entry.Stated(p.Sprayer.Flow, m.sys)
 	w.PlannedFlow = w.Flow
-	time := p.DI.Duration + p.Soft.Duration + p.Untreated.Duration
-	w.PlannedDuration = quantity.Typed(time, quantity.Show(time, m.sys))
+	w.PlannedDuration = entry.Stated(p.DI.Duration+p.Soft.Duration+p.Untreated.Duration, m.sys)
 }
 
 // correct opens the entry under the hand to be put right.

@@ -89,5 +89,16 @@ func (d Desk) Pen() string {
 	return d.Rig.Pens[0].Name
 }
 
+// Stated is a value as a person would have typed it: the text that is shown, and
+// no more digits than the text has. What cannot be typed is not stated.
+func Stated[Q quantity.Quantity](v Q, sys quantity.System) quantity.Opt[Q] {
+	text := quantity.Show(v, sys)
+	typed, err := quantity.Parse[Q](text)
+	if err != nil {
+		return quantity.Opt[Q]{}
+	}
+	return quantity.Typed(typed, text)
+}
+
 // Written tells a screen that is seen again that the log has grown.
 type Written struct{}

@@ -136,7 +136,7 @@ func (r Reading) finished() (Reading, keys.Action) {
 		r.problem = "A number is needed, like " + Bare("6", r.scale) + "; esc adds no reading."
 		return r, ""
 	}
-	r.sample.Flow = quantity.Typed(r.flow, quantity.Show(r.flow, quantity.US))
+	r.sample.Flow = Stated(r.flow, quantity.US)
 	if err := readingField(&r.sample).Set(text); err != nil {
 		r.problem = err.Error()
 		return r, ""

@@ -11,8 +11,7 @@ type BedRects struct {
 	Legend  Rect // of curve and tank
 	Notes   Rect // what the readings say
 	List    Rect // the log
-	Work    Rect // a form, over curve, notes and list
-	Ask     Rect // a reading, over notes and list
+	Work    Rect // a form or a reading, over notes and list
 	Status  Rect
 	Hint    Rect
 }
@@ -32,9 +31,8 @@ func Bed(size Size, inWords bool) BedRects {
 	}
 	b.Verdict, rest = rest.Top(1)
 	b.Numbers, rest = rest.Top(4)
-	b.Work = rest
 	rest = b.pictures(rest, size, inWords)
-	b.Ask = rest
+	b.Work = rest
 	if wide {
 		b.Notes = rest
 		return b

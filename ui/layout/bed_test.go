@@ -10,7 +10,7 @@ import (
 )
 
 func TestBedPartsStayApartAndInside(t *testing.T) {
-	over := map[string]bool{"Work": true, "Ask": true} // these stand over others
+	over := map[string]bool{"Work": true} // it stands over others
 	rapid.Check(t, func(t *rapid.T) {
 		size := layout.Size{W: rapid.IntRange(80, 260).Draw(t, "w"), H: rapid.IntRange(24, 90).Draw(t, "h")}
 		parts := reflect.ValueOf(layout.Bed(size, rapid.Bool().Draw(t, "words")))

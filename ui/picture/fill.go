@@ -47,12 +47,16 @@ func (f Fill) Draw(th theme.Theme, size layout.Size) []string {
 	}
 	for _, past := range f.Past {
 		for _, d := range past {
-			f.dot(s, plot, d, row, th.Marks.Dot, th.Muted)
+			if x, y, ok := f.place(plot, d, row); ok && s.marks[y][x] != th.Marks.Median {
+				s.set(x, y, th.Marks.Dot, th.Muted)
+			}
 		}
 	}
 	for _, d := range f.Readings {
-		mark, ink := DotMark(th, d.Kind)
-		f.dot(s, plot, d, row, mark, ink)
+		if x, y, ok := f.place(plot, d, row); ok {
+			mark, ink := DotMark(th, d.Kind)
+			s.set(x, y, mark, ink)
+		}
 	}
 	f.axis(th, s, plot)
 	return s.lines()
@@ -89,13 +93,14 @@ func (f Fill) span10() (low, high float64) {
 	return low, high
 }
 
-func (f Fill) dot(s sheet, plot layout.Rect, d Dot, row func(float64) int, mark string, ink theme.Ink) {
+// place is where a reading stands; false where that is off the plot.
+func (f Fill) place(plot layout.Rect, d Dot, row func(float64) int) (x, y int, ok bool) {
 	first, last := f.Points[0].Volume, f.Points[len(f.Points)-1].Volume
 	part := float64((d.Volume - first) / (last - first))
 	if !(part >= 0 && part <= 1) {
-		return
+		return 0, 0, false
 	}
-	s.set(plot.X+int(math.Round(part*float64(plot.W-1))), plot.Y+row(d.PPM), mark, ink)
+	return plot.X + int(math.Round(part*float64(plot.W-1))), plot.Y + row(d.PPM), true
 }
 
 // DotMark is how a reading is drawn.
@@ -113,8 +118,9 @@ func DotMark(th theme.Theme, k DotKind) (string, theme.Ink) {
 func DotLegend(th theme.Theme, f Fill, width int) string {
 	line, used := "", 0
 	add := func(mark string, ink theme.Ink, words string) {
-		if need := cells.Width(words) + 3; used+need <= width+1 {
-			line += ink.On(mark+" "+words) + " "
+		gap := min(used, 1)
+		if need := gap + cells.Width(mark+" "+words); used+need <= width {
+			line += cells.Blank(gap) + ink.On(mark+" "+words)
 			used += need
 		}
 	}

@@ -27,7 +27,7 @@ const (
 )
 
 // column writes the faces and the air of a moment.
-func (s Strip) column(th theme.Theme, paper sheet, c columns, x int, m *drying.Moment) {
+func (s Strip) column(th theme.Theme, paper sheet, x int, m *drying.Moment) {
 	for i := range m.Faces {
 		says := s.says(th, m, &m.Faces[i])
 		ink := says.ink(th, &m.Faces[i], m.Light)

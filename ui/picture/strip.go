@@ -124,7 +124,7 @@ func (s Strip) Draw(th theme.Theme, size layout.Size) []string {
 	for i, f := range s.Day.Steps[0].Faces {
 		paper.write(0, stripAbove+i, string(f.Side), th.Text)
 	}
-	c.each(func(x int, _, shown *drying.Moment) { s.column(th, paper, c, x, shown) })
+	c.each(func(x int, _, shown *drying.Moment) { s.column(th, paper, x, shown) })
 	lines := paper.lines()
 	return lines[:min(len(lines), max(size.H, 0))]
 }

@@ -70,8 +70,13 @@ func New(o entry.Desk) Model {
 // Open is [New] as a screen.
 func Open(o entry.Desk) screen.Screen { return New(o) }
 
+// amountOf is a volume as it would be typed.
 func amountOf(v quantity.Volume, sys quantity.System) amount {
-	return amount{volume: v, text: v.AsResin().Show(sys)}
+	text := v.AsResin().Show(sys)
+	if typed, err := quantity.Parse[quantity.Volume](text); err == nil {
+		v = typed
+	}
+	return amount{volume: v, text: text}
 }
 
 // startFill fills the entry in with what is known.
@@ -131,7 +136,7 @@ func (m Model) amounts(a amount) Model {
 		return m
 	}
 	m.resin = a
-	figures, err := planner.Refilling(m.o.Rig, m.o.Places, m.o.Wash, m.plan, a.volume)
+	figures, err := planner.Refilling(m.o.Rig, m.o.Places, m.o.Wash, a.volume)
 	if err != nil {
 		return m.warn(err.Error())
 	}

@@ -49,11 +49,11 @@ func (m Model) vol(v quantity.Volume) string { return quantity.Show(v, m.sys) }
 
 // whether gives the figures for running on.
 func (m Model) whether() []line {
-	run, left := m.ahead.Running, m.plan.Bed.Remaining
+	run := m.ahead.Running
 	lines := []line{
 		{text: verdictWords(run.Verdict), head: true},
 		do(fmt.Sprintf("The chance that it lasts the next wash (%s with its flush) is %s (%s).", m.vol(run.Job), report.Chance(run.Chance), report.Percent(run.Chance))),
-		do(fmt.Sprintf("It has about %s left (%s to %s): enough for %s to %s washes like the next one.", m.vol(left.P50), m.vol(left.P10), m.vol(left.P90), whole(run.Washes.P10), whole(run.Washes.P90))),
+		do(m.leftWords()),
 	}
 	if run.Known {
 		share, unit := 1.0, "a gallon"
@@ -61,10 +61,21 @@ func (m Model) whether() []line {
 			share, unit = float64(quantity.Litre/quantity.Gallon), "a litre"
 		}
 		money := func(v float64) string { return report.Money(v, run.Currency) }
-		lines = append(lines,
-			do(fmt.Sprintf("So far this fill has cost %s %s; run to its end it comes to %s. What is left in it is worth about %s.", money(run.PerGallon*share), unit, money(run.AtEnd*share), money(run.Left))))
+		cost := fmt.Sprintf("So far this fill has cost %s %s", money(run.PerGallon*share), unit)
+		if m.plan.Bed.Remaining.P50 > 0 {
+			cost += fmt.Sprintf("; run to its end it comes to %s. What is left in it is worth about %s", money(run.AtEnd*share), money(run.Left))
+		}
+		lines = append(lines, do(cost+"."))
 	}
 	return append(lines, m.waiting()...)
+}
+
+func (m Model) leftWords() string {
+	left, washes := m.plan.Bed.Remaining, m.ahead.Running.Washes
+	if left.P50 <= 0 {
+		return "The outlet is at the limit of " + m.plan.Limit.String() + " already, as likely as not: one such bed in ten has more than " + m.vol(left.P90) + " left."
+	}
+	return fmt.Sprintf("It has about %s left (%s to %s): enough for %s to %s washes like the next one.", m.vol(left.P50), m.vol(left.P10), m.vol(left.P90), whole(washes.P10), whole(washes.P90))
 }
 
 func verdictWords(v planner.Verdict) string {

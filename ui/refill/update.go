@@ -189,7 +189,7 @@ func (m Model) states(msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 func (m Model) writeFill() Model {
 	if _, err := m.o.Write(m.fill.Entry()); err != nil {
 		m.kept = err
-		return m.warn("Not written, but still here: " + err.Error())
+		return m.warn("Not written, as said above.")
 	}
 	m.kept, m.written = nil, true
 	return m.looked().say("Written. The log counts a new fill from here; right goes on.")
@@ -218,7 +218,7 @@ func (m Model) reads(msg tea.KeyMsg) Model {
 		s := r.Sample()
 		if _, err := m.o.Write(model.Entry{Body: s}); err != nil {
 			m.kept = err
-			return m.warn("Not written, but still here: " + err.Error())
+			return m.warn("Not written, as said above.")
 		}
 		m.kept, m.reading = nil, nil
 		return m.looked().took(s)

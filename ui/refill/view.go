@@ -61,14 +61,24 @@ func (m Model) stepLines(width int) []string {
 
 // page is what the step says, or what is stated on it.
 func (m Model) page(at layout.Rect) []string {
-	switch {
-	case m.err != nil:
+	if m.err != nil {
 		return m.wrapped("No figures yet: "+m.err.Error(), at.W-1)
-	case m.reading != nil:
-		return m.reading.Lines(m.th, m.sys, at.W-1)
-	case m.inForm():
-		return m.fill.Lines(m.th, at.W-1, at.H)
 	}
+	var lines []string
+	if m.kept != nil {
+		lines = m.wrapped("Not written, but still here: "+m.kept.Error(), at.W-1)
+	}
+	switch {
+	case m.reading != nil:
+		return append(lines, m.reading.Lines(m.th, m.sys, at.W-1)...)
+	case m.inForm():
+		return append(lines, m.fill.Lines(m.th, at.W-1, at.H-len(lines))...)
+	}
+	return m.told(at)
+}
+
+// told is what the step says, from the line that is seen first.
+func (m Model) told(at layout.Rect) []string {
 	lines := m.pageLines(at.W - 1)
 	return lines[min(m.top, max(len(lines)-1, 0)):]
 }

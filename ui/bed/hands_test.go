@@ -1,0 +1,153 @@
+package bed
+
+import (
+	"errors"
+	"fmt"
+	"strings"
+	"testing"
+	"time"
+
+	tea "github.com/charmbracelet/bubbletea"
+	"github.com/charmbracelet/x/ansi"
+	"github.com/muesli/termenv"
+	"github.com/stretchr/testify/require"
+
+	"washeve/model"
+	"washeve/model/quantity"
+	"washeve/model/store"
+	"washeve/model/store/journal"
+	"washeve/planner"
+	"washeve/ui/cells"
+	"washeve/ui/entry"
+	"washeve/ui/internal/hands"
+	"washeve/ui/internal/sample"
+	"washeve/ui/layout"
+	"washeve/ui/screen"
+	"washeve/ui/theme"
+)
+
+// book keeps a log in memory, or fails.
+type book struct {
+	log  model.Log
+	fail error
+}
+
+func (b *book) Append(entries ...model.Entry) error {
+	if b.fail != nil {
+		return b.fail
+	}
+	b.log = model.Merge(b.log, model.Log(entries))
+	return nil
+}
+
+func (b *book) Log() model.Log { return b.log }
+
+func seasonLog(t testing.TB) model.Log {
+	log, _ := journal.Open("../../testdata/season/log.toml").Load()
+	require.NotEmpty(t, log)
+	return log
+}
+
+// counted gives identifiers that follow each other.
+func counted() func(model.Moment) (string, error) {
+	n := 0
+	return func(model.Moment) (string, error) {
+		n++
+		return fmt.Sprintf("typed%04d", n), nil
+	}
+}
+
+// options is the season's rig with a log. The plan is the sample's, so that the
+// frames hang on nothing else; the rest is the planner's own.
+func options(log model.Log) Options {
+	lib := store.Example()
+	b := &book{log: log}
+	return Options{
+		Desk: entry.Desk{
+			Rig: lib.Rig, Places: lib.Places, Wash: lib.Washes[0].Wash, Logger: b,
+			Answer: func() (planner.Plan, *planner.Past, error) {
+				p := sample.Plan()
+				p.Place = "Juniper Flats"
+				return p, planner.Recall(b.log, lib.Rig, lib.Places), nil
+			},
+			Clock: func() time.Time { return time.Date(2026, 9, 13, 8, 0, 0, 0, time.FixedZone("", -6*3600)) },
+			NewID: counted(),
+			Theme: theme.New(theme.Options{Profile: termenv.Ascii}),
+			Size:  layout.Size{W: 80, H: 24},
+		},
+		Refill: func(entry.Desk) screen.Screen { return Model{} },
+	}
+}
+
+func seasonOptions(t testing.TB) Options { return options(seasonLog(t)) }
+
+func (o Options) book() *book { return o.Logger.(*book) }
+
+// last is the entry that was written last.
+func (o Options) last() model.Entry {
+	log := o.book().log
+	return log[len(log)-1]
+}
+
+// player presses keys and looks at what is seen.
+type player struct {
+	t testing.TB
+	m Model
+	s layout.Size
+}
+
+func play(t testing.TB, o Options, script string) *player {
+	p := &player{t: t, m: New(o), s: layout.Size{W: 80, H: 24}}
+	return p.keys(script)
+}
+
+func (p *player) keys(script string) *player {
+	for _, key := range hands.Keys(script) {
+		p.send(key)
+	}
+	return p
+}
+
+func (p *player) send(msg tea.Msg) tea.Msg {
+	next, cmd := p.m.Update(msg)
+	p.m = next.(Model)
+	if cmd != nil {
+		return cmd()
+	}
+	return nil
+}
+
+func (p *player) seen() string {
+	frame := ansi.Strip(p.m.View(p.s))
+	fits(p.t, frame, p.s)
+	return frame
+}
+
+// page is what a key opened to read.
+func (p *player) page(key string) string {
+	msg, ok := p.send(hands.Key(key)).(screen.Go)
+	require.True(p.t, ok, "%s opens nothing", key)
+	return ansi.Strip(msg.To.View(layout.Size{W: 80, H: 100}))
+}
+
+func fits(t interface{ Fatalf(string, ...any) }, frame string, size layout.Size) {
+	lines := strings.Split(frame, "\n")
+	if len(lines) > size.H {
+		t.Fatalf("%d lines on a screen of %d:\n%s", len(lines), size.H, frame)
+	}
+	for _, line := range lines {
+		if cells.Width(line) > size.W {
+			t.Fatalf("%q is wider than %d", line, size.W)
+		}
+	}
+}
+
+var errFull = errors.New("no space left on the disk: free some and try again")
+
+// reading is an outlet reading at 1.3 gpm at home.
+func reading(id string, day int, ppm float64) model.Entry {
+	return model.Entry{ID: id, At: model.MomentOf(time.Date(2026, 9, day, 12, 0, 0, 0, time.UTC)), Body: &model.Sample{
+		Point: model.AfterBed, Reading: quantity.Some(quantity.PPM(ppm, quantity.ScaleNaCl)), Place: "Juniper Flats",
+		Bed: "half-foot tank", Flow: quantity.Some(1.3 * quantity.GPM), Flushed: model.Yes,
+	}}
+}

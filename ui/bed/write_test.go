@@ -1,0 +1,122 @@
+package bed
+
+import (
+	"path/filepath"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"washeve/model"
+	"washeve/model/store/journal"
+	"washeve/planner"
+)
+
+// On failure what is stated stays on the screen, with the reason, and can be
+// written again.
+func TestFailedAppendKeepsTheEntry(t *testing.T) {
+	for name, script := range map[string]string{"reading": "r y 1 2 enter", "form": "s 4 enter w"} {
+		o := seasonOptions(t)
+		o.book().fail = errFull
+		before := len(o.book().log)
+		p := play(t, o, script)
+		assert.Contains(t, p.seen(), "Not written, but still here: no space left on the disk", name)
+		assert.Error(t, p.m.Leave(), name)
+		assert.Len(t, o.book().log, before)
+		o.book().fail = nil
+		p.keys(map[string]string{"reading": "enter", "form": "w"}[name])
+		assert.Len(t, o.book().log, before+1, name)
+		assert.NoError(t, p.m.Leave(), name)
+	}
+	o := seasonOptions(t)
+	o.book().fail = errFull
+	p := play(t, o, "r y 9 enter esc")
+	assert.NoError(t, p.m.Leave(), "let go of on purpose")
+	p.keys("x y")
+	assert.Contains(t, p.seen(), "no space left")
+}
+
+// What the screen makes up itself, planned amounts and flows, reads back as it
+// was written.
+func TestEveryEntryIsWrittenByTheJournal(t *testing.T) {
+	for _, metric := range []bool{false, true} {
+		o := seasonOptions(t)
+		j := journal.Open(filepath.Join(t.TempDir(), "log.toml"))
+		o.Logger = onDisk{j}
+		plan, err := planner.Make(o.Rig, o.Places, o.Wash)
+		require.NoError(t, err)
+		o.Answer = func() (planner.Plan, *planner.Past, error) { return plan, nil, nil }
+		script := "w '30 gal' enter w s '4 lb' enter w r y 1 2 enter r f n 3 enter"
+		if metric {
+			script = "m " + script
+		}
+		p := play(t, o, script)
+		assert.NoError(t, p.m.kept)
+		log, faults := j.Load()
+		assert.Empty(t, faults)
+		assert.Len(t, log, 4)
+	}
+}
+
+// onDisk is a log in a file.
+type onDisk struct{ *journal.Journal }
+
+func (d onDisk) Append(entries ...model.Entry) error {
+	_, err := d.Journal.Append(entries...)
+	return err
+}
+
+func (d onDisk) Log() model.Log {
+	log, _ := d.Load()
+	return log
+}
+
+func TestStrikingOutAndBack(t *testing.T) {
+	o := seasonOptions(t)
+	p := play(t, o, "/ '23 ppm' enter x")
+	assert.Contains(t, p.seen(), "Strike out the reading of 2026-09-12")
+	p.keys("n")
+	assert.Len(t, o.book().log, 62)
+	p.keys("x y")
+	assert.Contains(t, p.seen(), "struck out: 23 ppm NaCl", "it stays to be seen")
+	for _, r := range p.m.past.Present().Readings {
+		assert.NotEqual(t, 23.0, r.PPM, "it does not count")
+	}
+	p.keys("x y")
+	assert.Contains(t, p.seen(), "It counts again.")
+	assert.NotContains(t, p.seen(), "struck out: 23")
+	found := false
+	for _, r := range p.m.past.Present().Readings {
+		found = found || r.PPM == 23
+	}
+	assert.True(t, found)
+}
+
+func TestUndoStrikesOutWhatWasWritten(t *testing.T) {
+	o := seasonOptions(t)
+	p := play(t, o, "u")
+	assert.Contains(t, p.seen(), "Not now: nothing was written from here yet")
+	given := p.m.past.Present().Gallons
+	p.keys("w 3 0 enter w")
+	assert.Greater(t, p.m.past.Present().Gallons, given)
+	p.keys("u")
+	assert.InDelta(t, float64(given), float64(p.m.past.Present().Gallons), 1e-12)
+	assert.Contains(t, p.seen(), "Undone")
+	p.keys("u")
+	assert.Contains(t, p.seen(), "nothing was written")
+}
+
+func TestPuttingRight(t *testing.T) {
+	o := seasonOptions(t)
+	p := play(t, o, "/ '23 ppm' enter enter")
+	assert.Contains(t, p.seen(), "Put right: reading of 2026-09-12")
+	p.keys("w")
+	assert.Contains(t, p.seen(), "Nothing was changed.")
+	p.keys("enter down down enter ctrl+u '2 ppm NaCl' enter w")
+	assert.Contains(t, p.seen(), "Put right; both can be seen.")
+	p.keys("esc")
+	c := o.last().Body.(*model.Correction)
+	assert.Equal(t, []model.Change{{Key: "reading", Text: "2 ppm NaCl"}}, c.Changes)
+	assert.Contains(t, p.seen(), "correction")
+	assert.Contains(t, play(t, o, "/ 'corrected: 2 ppm' enter").seen(), "corrected: 2 ppm NaCl")
+}

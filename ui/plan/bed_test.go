@@ -1,0 +1,53 @@
+package plan
+
+import (
+	"testing"
+	"time"
+
+	"github.com/charmbracelet/x/ansi"
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"washeve/model"
+	"washeve/planner"
+	"washeve/ui/entry"
+	"washeve/ui/internal/hands"
+	"washeve/ui/screen"
+)
+
+// diary is a log in memory.
+type diary struct{ log model.Log }
+
+func (d *diary) Append(entries ...model.Entry) error {
+	d.log = model.Merge(d.log, model.Log(entries))
+	return nil
+}
+
+func (d *diary) Log() model.Log { return d.log }
+
+func TestTheBedIsOneKeyAway(t *testing.T) {
+	o := ours(t)
+	p := play(t, o, "B")
+	assert.Contains(t, p.seen(), "Not now: there is no log to write in.")
+	d := &diary{}
+	o.Book = entry.Book{
+		Logger: d, Clock: func() time.Time { return time.Date(2026, 6, 11, 21, 0, 0, 0, time.UTC) },
+		Past:  func(r model.Rig, ps model.Places) *planner.Past { return planner.Recall(d.log, r, ps) },
+		NewID: func(model.Moment) (string, error) { return "abc", nil },
+	}
+	p = play(t, o, "")
+	msg, ok := p.send(hands.Key("B")).(screen.Go)
+	require.True(t, ok)
+	page := msg.To
+	for _, k := range hands.Keys("r y 1 2 enter") {
+		page, _ = page.Update(k)
+	}
+	assert.Contains(t, ansi.Strip(page.View(p.s)), "12 ppm, flushed: written.")
+	assert.Len(t, d.log, 1)
+	_, cmd := page.Update(hands.Key("esc"))
+	back := cmd().(screen.Back)
+	assert.Equal(t, entry.Written{}, back.With)
+	p.m.planned = false
+	p.send(back.With)
+	assert.True(t, p.m.planned, "the plan is made anew")
+}

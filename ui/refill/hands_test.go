@@ -1,0 +1,116 @@
+package refill
+
+import (
+	"strings"
+	"testing"
+	"time"
+
+	tea "github.com/charmbracelet/bubbletea"
+	"github.com/charmbracelet/x/ansi"
+	"github.com/muesli/termenv"
+	"github.com/stretchr/testify/require"
+
+	"washeve/model"
+	"washeve/model/store"
+	"washeve/model/store/journal"
+	"washeve/planner"
+	"washeve/ui/cells"
+	"washeve/ui/entry"
+	"washeve/ui/internal/hands"
+	"washeve/ui/internal/sample"
+	"washeve/ui/layout"
+	"washeve/ui/theme"
+)
+
+// book keeps a log in memory, or fails.
+type book struct {
+	log  model.Log
+	fail error
+}
+
+func (b *book) Append(entries ...model.Entry) error {
+	if b.fail != nil {
+		return b.fail
+	}
+	b.log = model.Merge(b.log, model.Log(entries))
+	return nil
+}
+
+func (b *book) Log() model.Log { return b.log }
+
+func desk(t testing.TB) entry.Desk {
+	lib := store.Example()
+	log, _ := journal.Open("../../testdata/season/log.toml").Load()
+	require.NotEmpty(t, log)
+	b := &book{log: log}
+	n := 0
+	return entry.Desk{
+		Rig: lib.Rig, Places: lib.Places, Wash: lib.Washes[0].Wash, Logger: b,
+		Answer: func() (planner.Plan, *planner.Past, error) {
+			p := sample.Plan()
+			p.Place = "Juniper Flats"
+			return p, planner.Recall(b.log, lib.Rig, lib.Places), nil
+		},
+		Clock: func() time.Time { return time.Date(2026, 9, 13, 8, 0, 0, 0, time.FixedZone("", -6*3600)) },
+		NewID: func(model.Moment) (string, error) { n++; return "typed" + string(rune('a'+n)), nil },
+		Theme: theme.New(theme.Options{Profile: termenv.Ascii}), Size: layout.Size{W: 80, H: 24},
+	}
+}
+
+// player presses keys and looks at what is seen.
+type player struct {
+	t testing.TB
+	m Model
+	s layout.Size
+}
+
+func play(t testing.TB, o entry.Desk, script string) *player {
+	p := &player{t: t, m: New(o), s: layout.Size{W: 80, H: 24}}
+	return p.keys(script)
+}
+
+func (p *player) keys(script string) *player {
+	for _, key := range hands.Keys(script) {
+		p.send(key)
+	}
+	return p
+}
+
+func (p *player) send(msg tea.Msg) tea.Msg {
+	next, cmd := p.m.Update(msg)
+	p.m = next.(Model)
+	if cmd != nil {
+		return cmd()
+	}
+	return nil
+}
+
+func (p *player) seen() string {
+	frame := ansi.Strip(p.m.View(p.s))
+	fits(p.t, frame, p.s)
+	return frame
+}
+
+func fits(t interface{ Fatalf(string, ...any) }, frame string, size layout.Size) {
+	lines := strings.Split(frame, "\n")
+	if len(lines) > size.H {
+		t.Fatalf("%d lines on a screen of %d:\n%s", len(lines), size.H, frame)
+	}
+	for _, line := range lines {
+		if cells.Width(line) > size.W {
+			t.Fatalf("%q is wider than %d", line, size.W)
+		}
+	}
+}
+
+// words is what is seen, with line ends as blanks.
+func (p *player) words() string {
+	var b strings.Builder
+	for _, line := range strings.Split(p.seen(), "\n") {
+		if cells.Width(line) > 27 {
+			line = string([]rune(line)[27:])
+		}
+		b.WriteString(strings.TrimSpace(line) + " ")
+	}
+	return b.String()
+}

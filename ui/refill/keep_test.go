@@ -1,0 +1,84 @@
+package refill
+
+import (
+	"errors"
+	"testing"
+
+	tea "github.com/charmbracelet/bubbletea"
+	"github.com/charmbracelet/x/ansi"
+	"github.com/muesli/termenv"
+	"github.com/stretchr/testify/assert"
+	"pgregory.net/rapid"
+
+	"washeve/ui/internal/hands"
+	"washeve/ui/keys"
+	"washeve/ui/layout"
+	"washeve/ui/theme"
+)
+
+func states() map[string]string {
+	return map[string]string{
+		"start": "", "amounts": "right", "typing": "right enter", "drain": "right right", "form": "right right right right right right right right",
+		"price": "right right right right right right right right enter", "last": "right right right right right right right right w right right", "reading": "right right right right right right right right w right r",
+	}
+}
+
+func TestEveryKey(t *testing.T) {
+	for name, script := range states() {
+		for _, b := range play(t, desk(t), script).m.Keys() {
+			for _, k := range b.Binding.Keys() {
+				p := play(t, desk(t), script)
+				before := p.seen()
+				msg := p.send(hands.Key(k))
+				after := p.seen()
+				if b.Blocked != "" {
+					assert.Contains(t, after, "Not now:", "%s: %s", name, k)
+				} else if msg == nil && b.Does != keys.Action("units") {
+					assert.NotEqual(t, before, after, "%s: %s (%s) changes nothing", name, k, b.Help().Desc)
+				}
+			}
+		}
+	}
+}
+
+func TestHelpNamesEveryKeyOnce(t *testing.T) {
+	for name, script := range states() {
+		seen := map[string]string{}
+		for _, b := range play(t, desk(t), script).m.Keys() {
+			for _, k := range b.Binding.Keys() {
+				assert.Empty(t, seen[k], "%s: %s does two things", name, k)
+				seen[k] = b.Help().Desc
+			}
+		}
+	}
+}
+
+func TestMouse(t *testing.T) {
+	p := play(t, desk(t), "")
+	p.send(tea.MouseMsg{X: 5, Y: p.m.rects().steps.Y + 3, Button: tea.MouseButtonLeft, Action: tea.MouseActionPress})
+	assert.Equal(t, 3, p.m.step)
+	p.send(tea.MouseMsg{Button: tea.MouseButtonWheelDown})
+	p.send(tea.MouseMsg{Button: tea.MouseButtonWheelUp})
+	p.send(tea.WindowSizeMsg{Width: 100, Height: 30})
+	assert.Equal(t, 100, p.m.size.W)
+}
+
+func TestRandomKeysNeverPanicOrOverflow(t *testing.T) {
+	o := desk(t)
+	all := []string{"up", "down", "left", "right", "right", "enter", "esc", "tab", "backspace", "delete", " ", "0", "1", ".", "漢", "r", "y", "n", "f", "w", "m", "j", "k", "pgup", "pgdown", "ctrl+u"}
+	rapid.Check(t, func(rt *rapid.T) {
+		b := &book{log: o.Logger.Log()}
+		if rapid.Bool().Draw(rt, "disk full") {
+			b.fail = errors.New("no space left on the disk")
+		}
+		o := o
+		o.Logger = b
+		o.Theme = theme.New(theme.Options{Plain: rapid.Bool().Draw(rt, "plain"), Profile: termenv.ANSI256})
+		p := &player{t: t, m: New(o)}
+		for _, k := range rapid.SliceOfN(rapid.SampledFrom(all), 1, 30).Draw(rt, "keys") {
+			p.send(hands.Key(k))
+			size := layout.Size{W: rapid.IntRange(80, 160).Draw(rt, "w"), H: rapid.IntRange(24, 50).Draw(rt, "h")}
+			fits(rt, ansi.Strip(p.m.View(size)), size)
+		}
+	})
+}

@@ -1,0 +1,161 @@
+package refill
+
+import (
+	"errors"
+	"strings"
+	"testing"
+
+	"github.com/charmbracelet/x/ansi"
+	"github.com/muesli/termenv"
+	"github.com/stretchr/testify/assert"
+
+	"washeve/model"
+	"washeve/model/quantity"
+	"washeve/planner"
+	"washeve/ui/entry"
+	"washeve/ui/internal/golden"
+	"washeve/ui/internal/hands"
+	"washeve/ui/internal/sample"
+	"washeve/ui/layout"
+	"washeve/ui/screen"
+	"washeve/ui/theme"
+)
+
+var update = golden.Flag()
+
+func TestFrames(t *testing.T) {
+	for name, opt := range map[string]theme.Options{"dark": {Profile: termenv.ANSI256}, "plain": {Plain: true}} {
+		for sizeName, size := range map[string]layout.Size{"80x24": {W: 80, H: 24}, "140x40": {W: 140, H: 40}} {
+			o := desk(t)
+			o.Theme, o.Size = theme.New(opt), size
+			var all strings.Builder
+			p := play(t, o, "")
+			for range steps() {
+				frame := p.m.View(size)
+				fits(t, frame, size)
+				all.WriteString(strings.ReplaceAll(frame, "\x1b", "^[") + "\n\n")
+				p.keys("right")
+			}
+			golden.Check(t, *update, name+"-"+sizeName+".txt", all.String())
+		}
+	}
+}
+
+// The figures for running on come before the change.
+func TestWhenNotToChange(t *testing.T) {
+	words := play(t, desk(t), "").words()
+	for _, want := range []string{"run on only with the new resin at hand", "about 7 in 10", "85 gal left (40 gal to 150 gal)", "enough for 0 to 2 washes", "$0.87 a gallon", "Order new resin by 2026-09-18"} {
+		assert.Contains(t, words, want)
+	}
+	for verdict, want := range map[planner.Verdict]string{planner.Lasts: "Not yet: run on.", planner.WillNotLast: "Slowing down does not bring a spent bed back"} {
+		o := desk(t)
+		o.Answer = func() (planner.Plan, *planner.Past, error) {
+			p := sample.Plan()
+			p.Verdict = verdict
+			return p, nil, nil
+		}
+		assert.Contains(t, play(t, o, "").words(), want)
+	}
+}
+
+// The user's own amounts, by hand: 0.7 ft3 from bags of half a cubic foot.
+func TestAmounts(t *testing.T) {
+	p := play(t, desk(t), "right")
+	assert.Contains(t, p.words(), "Buy 1 bag of 0.5 ft3")
+	assert.Contains(t, p.words(), "Nothing is left over")
+	p.keys("'0.7' enter")
+	for _, want := range []string{"Buy 2 bags of 0.5 ft3: 1 ft3 to fill 0.7 ft3", "43 lb to 45 lb to carry (30.1 lb to 31.5 lb goes into the tank)", "0.3 ft3 is left over"} {
+		assert.Contains(t, p.words(), want)
+	}
+	p.keys("down '1' enter")
+	assert.Contains(t, p.words(), "Buy 1 bag of 1 ft3")
+	p.keys("'99' enter")
+	assert.Contains(t, p.seen(), "Not taken")
+	p.keys("'2' esc up")
+	assert.Contains(t, p.words(), "Buy 1 bag of 1 ft3")
+	p.keys("right right right right")
+	assert.Contains(t, p.words(), "Pour 0.7 ft3")
+	p.keys("right right right")
+	assert.Contains(t, p.seen(), "0.7 ft3", "the entry has it too")
+}
+
+// What method and law ask to be said is said.
+func TestEveryCautionIsThere(t *testing.T) {
+	p := play(t, desk(t), "")
+	all := ""
+	for range steps() {
+		all += p.words()
+		p.keys("right")
+	}
+	for _, want := range []string{
+		"releases the pressure", "lift with two", "local rules on run-off", "ball bearings", "local waste rules", "middle of the bottom", "threads", "O-ring",
+		"stays free under the neck", "Hand-tight", "Never reverse the flow", "until the air is out", "Then flush: 4 gal at 1.4 gpm", "not for drinking", "bare copper and brass",
+		"before frost", "pressure and the temperature on the tank's label", "27.4 lb of water", "expect 1 ppm or less", "64 gal further on",
+	} {
+		assert.Contains(t, all, want)
+	}
+}
+
+func TestTheNewFillIsWritten(t *testing.T) {
+	o := desk(t)
+	p := play(t, o, "right right right right right right right right")
+	assert.Contains(t, p.seen(), "The new fill, for the log")
+	p.keys("enter '$199' enter enter '26-0900' enter")
+	assert.Error(t, p.m.Leave(), "stated and not written")
+	p.keys("w")
+	assert.Contains(t, p.seen(), "Written.")
+	log := o.Logger.Log()
+	r := log[len(log)-1].Body.(*model.Refill)
+	assert.Equal(t, "half-foot tank", r.Bed)
+	assert.Equal(t, "0.5 ft3", r.Resin.Words())
+	assert.Equal(t, "$199", r.Price.Words())
+	assert.Equal(t, "26-0900", r.Lot)
+	assert.Equal(t, model.NewResin, r.State)
+	assert.NoError(t, p.m.Leave())
+	assert.Zero(t, p.m.past.Present().Gallons)
+
+	p.keys("right r y 1 enter")
+	assert.Contains(t, p.seen(), "Read: 1 ppm NaCl.")
+	p.keys("right r n 0 enter")
+	assert.Contains(t, p.seen(), "Read: 0 ppm NaCl, a first cup, not used.")
+	assert.Len(t, p.m.past.Present().Readings, 2)
+	back := p.send(hands.Key("esc")).(screen.Back)
+	assert.Equal(t, entry.Written{}, back.With)
+}
+
+func TestFailedAppendKeepsTheFill(t *testing.T) {
+	o := desk(t)
+	o.Logger.(*book).fail = errors.New("no space left on the disk")
+	p := play(t, o, "right right right right right right right right w")
+	assert.Contains(t, p.words(), "Not written, but still here: no space left on the disk")
+	assert.Contains(t, p.seen(), "The new fill, for the log")
+	assert.Error(t, p.m.Leave())
+	o.Logger.(*book).fail = nil
+	p.keys("w")
+	assert.True(t, p.m.written)
+	assert.NoError(t, p.m.Leave())
+}
+
+func TestReadingWaitsForTheFill(t *testing.T) {
+	p := play(t, desk(t), "right right right right right right right right right r")
+	assert.Contains(t, p.seen(), "Not now: write the fill in the log first")
+}
+
+func TestUnitsAndWhy(t *testing.T) {
+	p := play(t, desk(t), "m")
+	assert.Contains(t, p.words(), "a litre")
+	msg := p.send(hands.Key("y")).(screen.Go)
+	page := ansi.Strip(msg.To.View(layout.Size{W: 80, H: 100}))
+	for _, want := range []string{"weight of the resin", "43 to 45 lb/ft3", "first fill", "water in the tank", "PRACTICE"} {
+		assert.Contains(t, page, want)
+	}
+	assert.Equal(t, quantity.Metric, p.m.sys)
+}
+
+func TestWithoutAPlan(t *testing.T) {
+	o := desk(t)
+	o.Answer = func() (planner.Plan, *planner.Past, error) {
+		return planner.Plan{}, nil, errors.New("there is no bed yet")
+	}
+	assert.Contains(t, play(t, o, "right").seen(), "No figures yet: there is no bed yet")
+}
