@@ -28,10 +28,13 @@ func TestPicturesShowTheScreensOfToday(t *testing.T) {
 		see  string
 	}{
 		{"plan.svg", nil, "The bed lasts this wash"},
+		{"day.svg", []string{"D"}, "no face hurries you"},
 	} {
 		s := start(t, setup{width: 120, height: 36})
+		s.sees("The bed lasts this wash")
 		s.press(p.keys...)
 		s.sees(p.see)
+		s.settles()
 		path := filepath.Join("..", "..", "testdata", "pictures", p.file)
 		drawn := s.svg()
 		if *drawPictures {

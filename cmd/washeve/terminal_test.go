@@ -123,6 +123,34 @@ func (s *screen) sees(texts ...string) {
 	}, "the screen should show "+strings.Join(texts, " and "))
 }
 
+// settles waits until what is shown stays the same.
+func (s *screen) settles() {
+	s.t.Helper()
+	last := ""
+	for range 20 {
+		shown := s.emu.Render()
+		if shown == last {
+			return
+		}
+		last = shown
+		s.pause()
+	}
+}
+
+// pause waits for news from the program, or a short while for none to come.
+func (s *screen) pause() {
+	const quiet = 150 * time.Millisecond
+	wake := time.AfterFunc(quiet, func() {
+		s.mu.Lock()
+		s.news.Broadcast()
+		s.mu.Unlock()
+	})
+	defer wake.Stop()
+	s.mu.Lock()
+	s.news.Wait()
+	s.mu.Unlock()
+}
+
 const patience = 15 * time.Second
 
 func (s *screen) await(good func(string) bool, what string) {
