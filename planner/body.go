@@ -20,6 +20,7 @@ type face struct {
 	tall     quantity.Length
 	nu       quantity.KinematicViscosity
 	measured bool // the film is stated, whatever the pause
+	ownArea  bool // the area is stated
 }
 
 // filmAt is what is left on the face after a drip.
@@ -82,7 +83,7 @@ func (f face) known(l *ledger, stated []model.Face) face {
 		}
 		name := string(f.side)
 		if s.Area.Given() {
-			f.area = take(l, name+" area", s.Area, 0, yours)
+			f.area, f.ownArea = take(l, name+" area", s.Area, 0, yours), true
 		}
 		if s.Film.Given() {
 			f.film, f.measured = take(l, name+" film", s.Film, 0, yours), true

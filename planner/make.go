@@ -10,18 +10,6 @@ import (
 	"washeve/planner/water"
 )
 
-// What a wash aims at where nobody says, in ppm on the pen's scale. PRACTICE.
-const (
-	UsualLimit  = 10 // at the bed's outlet
-	UsualTarget = 10 // in the film that dries
-)
-
-// aims are what the wash is held to.
-type aims struct {
-	scale         quantity.Scale
-	limit, target float64 // ppm on scale
-}
-
 // Make plans a wash. Without a vehicle's length and height, a bed's resin volume
 // and a TDS there is no plan: the error is then a [*Missing] that says what is
 // lacking. Everything else has a default, which the plan lists.
@@ -192,31 +180,6 @@ func loadSpread(a water.Analysis) float64 {
 		return 0
 	}
 	return float64(a.High-a.Low) / 4 / float64(a.Load)
-}
-
-func decideAims(l *ledger, c chosen) aims {
-	limit := c.wash.Limit
-	if !limit.Given() {
-		limit = c.defaults.Limit
-	}
-	scale, source := scaleOf(limit, c.pen, water.DefaultScale())
-	l.assume(Assumption{Name: "scale of the ppm shown", Words: scale.String(), Source: source})
-	return aims{
-		scale:  scale,
-		limit:  takePPM(l, "outlet limit", limit, UsualLimit, scale),
-		target: takePPM(l, "target in the film", c.wash.Target, UsualTarget, scale),
-	}
-}
-
-func takePPM(l *ledger, name string, given quantity.Opt[quantity.Reading], usual float64, scale quantity.Scale) float64 {
-	reading, ok := given.Get()
-	source := yours
-	if !ok {
-		reading, source = quantity.PPM(usual, scale), practice("no spots are seen under 10 ppm")
-	}
-	v := ppmOn(scale, reading.WithScale(scale))
-	l.assume(ppmAssumption(name, v, scale, source))
-	return v
 }
 
 // mainStage is the final rinse, else the last stage with DI, else the first.

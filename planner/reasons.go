@@ -98,7 +98,7 @@ func (p *Plan) reasonBed(l *ledger, r resin, before stand, a asked) {
 	l.explain(quantityReason("contact time", p.Bed.ContactTime, "resin volume / flow, as if the tank held no beads", practice("empty-bed contact time"), Assumption{Name: "resin", Value: p.Bed.Resin.AsResin()}, input("flow", a.main)))
 	l.explain(wordsReason("transfer units", quantity.Round(p.Bed.Units), "film coefficient x bead surface x depth / velocity, times the contact efficiency", exchange,
 		input("depth", r.tank.Depth()), input("diffusion coefficient", r.feed.Diffusivity()), input("velocity", r.tank.Velocity(a.main)), plain("contact efficiency, middle", before.middle.Efficiency)))
-	l.explain(quantityReason("bed capacity", p.Bed.Capacity, "as stated: what is used when the outlet reaches the end point at the rated flow", practice("10000 gr/ft3 of new resin where nothing was stated"),
+	l.explain(quantityReason("bed capacity", p.Bed.Capacity, "as stated: what is used when the outlet reaches the end point at the rated flow", r.source,
 		input("rated flow", r.rated.Flow), input("end point", r.rated.EndPoint), input("whole capacity behind it", r.whole)))
 	l.explain(quantityReason("capacity used", p.Bed.Used, "the fill's gallons so far times the load, through the column, less what leaked", practice("arithmetic on what you stated"), input("gallons so far", p.Bed.SoFar), input("load", r.load)))
 	l.explain(quantityReason("remaining gallons", p.Bed.Remaining.P50, "what the bed can still take before the outlet passes the limit at this flow, over the load: the middle of all that may be true", practice(fmt.Sprintf("true capacity over stated: lognormal, spread %g; contact 0.3 to 1", learning.CapacitySpread)),
@@ -115,16 +115,31 @@ func (p *Plan) reasonBed(l *ledger, r resin, before stand, a asked) {
 func (p *Plan) reasonFaces(l *ledger, faces []face, a asked) {
 	for i, f := range p.Faces {
 		name := string(f.Name)
-		l.explain(quantityReason(name+" area", f.Area, "the box's face less its openings, or a share of the box around a rounded body", practice("your own measure is better")))
-		if f.Name == model.Roof {
-			l.explain(quantityReason(name+" film", f.Film, "between well and very poorly drained flat parts", published("Metal Finishing Guide Book 2012-2013, Table II; the middle is PRACTICE")))
-		} else {
-			l.explain(quantityReason(name+" film", f.Film, "(2/3) sqrt(viscosity x height / (g x drip)), within the table of drained parts", memory("Jeffreys 1930; bounds: Metal Finishing Guide Book 2012-2013"), input("drip", p.Drip.Pause)))
-		}
+		l.explain(areaReason(f, faces[i]))
+		l.explain(filmReason(f, faces[i]))
 		l.explain(wordsReason(name+" ppm left", showPPM(f.PPMLeft, a.scale), "DI + (film - DI) exp(-e x water over the film), or the last water's own", memory("rinsing of a stirred film, plating trade"),
 			plain("mixing efficiency e", rinse.MixingEfficiency), input("water to cover once", f.ToCover), input("water to replace the film", f.ToDilute), Assumption{Name: "what governs", Words: governed(f)}))
 		l.explain(quantityReason(name+" residue", f.Residue, "film x ppm left", practice("bands: under 10 ppm none, to 25 faint, to 50 seen, over 50 towel"), plain("shows, 0 to 1", showsOf(faces[i]))))
 	}
+}
+
+func areaReason(f FacePlan, from face) Reason {
+	name := string(f.Name) + " area"
+	if from.ownArea {
+		return quantityReason(name, f.Area, "as you measured it", yours)
+	}
+	return quantityReason(name, f.Area, "the box's face less its openings, or a share of the box around a rounded body", practice("your own measure is better"))
+}
+
+func filmReason(f FacePlan, from face) Reason {
+	name := string(f.Name) + " film"
+	switch {
+	case from.measured:
+		return quantityReason(name, f.Film, "as you measured it", yours)
+	case f.Name == model.Roof:
+		return quantityReason(name, f.Film, "between well and very poorly drained flat parts", published("Metal Finishing Guide Book 2012-2013, Table II; the middle is PRACTICE"))
+	}
+	return quantityReason(name, f.Film, "(2/3) sqrt(viscosity x height / (g x drip)), within the table of drained parts", memory("Jeffreys 1930; bounds: Metal Finishing Guide Book 2012-2013"), input("drip", f.Pause))
 }
 
 func governed(f FacePlan) string {

@@ -17,6 +17,7 @@ type resin struct {
 	share  quantity.Fraction // cation resin
 	rated  bed.Rated
 	stated quantity.Capacity // operating
+	source tag.Source        // of the stated one
 	whole  quantity.Capacity // stoichiometric
 	claim  *Claim
 	feed   water.Analysis
@@ -56,19 +57,21 @@ func (r *resin) stateCapacity(l *ledger, b model.Bed, pen quantity.Scale) {
 		if rating.PerVolume > 0 {
 			r.stated = rating.PerVolume.Of(volume)
 		}
-		l.assume(Assumption{Name: "bed capacity", Value: quantity.ValueOf(r.stated), Source: yours})
+		r.source = yours
 	case b.CationCapacity.Given() && b.AnionCapacity.Given():
 		r.fromData(l, b)
-		return
 	case claimed && onKnownWater:
 		on := water.Analyse(water.Facts{TDS: claimedOn, Pen: pen})
 		r.stated = on.Load.In(goodFor)
-		l.assume(Assumption{Name: "bed capacity", Value: quantity.ValueOf(r.stated), Source: tag.Source{Tag: tag.Yours, Text: "your gallons times the load of the water they are for"}})
+		r.source = tag.Source{Tag: tag.Yours, Text: "your gallons times the load of the water they are for"}
 	default:
 		r.stated = usual.Of(volume)
-		l.assume(Assumption{Name: "bed capacity", Value: quantity.ValueOf(r.stated), Source: practice("10000 gr/ft3 for new resin, 9000 regenerated")})
+		r.source = practice("10000 gr/ft3 for new resin, 9000 regenerated")
 	}
-	r.whole = r.rated.Stoichiometric(r.stated)
+	l.assume(Assumption{Name: "bed capacity", Value: quantity.ValueOf(r.stated), Source: r.source})
+	if r.whole == 0 {
+		r.whole = r.rated.Stoichiometric(r.stated)
+	}
 	if claimed && r.load > 0 {
 		r.claim = &Claim{Stated: goodFor, Implied: bed.ImpliedFeed(r.stated, goodFor), Here: r.load.Supply(r.stated)}
 	}
@@ -84,7 +87,7 @@ func (r *resin) fromData(l *ledger, b model.Bed) {
 	}
 	r.whole, _ = data.Whole(r.tank.Resin)
 	r.stated = r.rated.Operating(r.whole)
-	l.assume(Assumption{Name: "bed capacity", Value: quantity.ValueOf(r.stated), Source: tag.Source{Tag: tag.Yours, Text: "the scarcer of the two resins, less what has not been used when the end point comes"}})
+	r.source = tag.Source{Tag: tag.Yours, Text: "the scarcer of the two resins, less what has not been used when the end point comes"}
 }
 
 // units at a flow, of a perfect bed on this feed.
