@@ -8,7 +8,6 @@ import (
 	"strings"
 	"syscall"
 	"testing"
-	"time"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -107,7 +106,7 @@ func TestTheTerminalIsLeftAsItWasFound(t *testing.T) {
 		s.await(func(string) bool {
 			return strings.HasSuffix(s.raw.String(), "\x1b[?25h") || strings.Contains(s.raw.String(), "\x1b[?1049l")
 		}, "the screen should be given back")
-		raw := s.raw.String()
+		raw := s.output()
 		assert.Equal(t, strings.Count(raw, "\x1b[?1049h"), strings.Count(raw, "\x1b[?1049l"), "the other screen is left")
 		assert.Greater(t, strings.LastIndex(raw, "\x1b[?25h"), strings.LastIndex(raw, "\x1b[?25l"), "the cursor is back")
 		for _, mode := range []string{"1002", "1003", "1006", "2004"} {
@@ -121,14 +120,13 @@ func TestNoColourMeansNoColour(t *testing.T) {
 	s.sees("The bed lasts this wash")
 	s.press("tab", "?")
 	s.sees("Keys")
-	assert.NotRegexp(t, "\x1b\\[[0-9;]*(3[0-8]|4[0-8]|9[0-7])[0-9;]*m", s.raw.String())
+	assert.NotRegexp(t, "\x1b\\[[0-9;]*(3[0-8]|4[0-8]|9[0-7])[0-9;]*m", s.output())
 }
 
 func TestDumbAndPlainTerminalsGetWords(t *testing.T) {
 	for _, s := range []setup{{env: []string{"TERM=dumb"}}, {args: []string{"plan", "--plain"}}} {
 		run := start(t, s)
-		time.AfterFunc(patience/3, run.kill)
 		run.await(func(string) bool { return strings.Contains(run.raw.String(), "THE BED LASTS THIS WASH") }, "the plan should be printed")
-		assert.NotContains(t, run.raw.String(), "\x1b[?1049h")
+		assert.NotContains(t, run.output(), "\x1b[?1049h")
 	}
 }

@@ -215,5 +215,11 @@ func (s *screen) kill() {
 	_ = s.cmd.Process.Signal(syscall.SIGKILL)
 	_, _ = s.cmd.Process.Wait()
 	_ = s.pty.Close()
-	_ = s.emu.Close()
+}
+
+// output is all that the program has sent.
+func (s *screen) output() string {
+	s.mu.Lock()
+	defer s.mu.Unlock()
+	return s.raw.String()
 }
