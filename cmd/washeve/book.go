@@ -2,6 +2,7 @@ package main
 
 import (
 	"crypto/rand"
+	"errors"
 	"reflect"
 
 	"washeve/model"
@@ -14,6 +15,7 @@ import (
 type book struct {
 	journal *journal.Journal
 	log     model.Log
+	example bool // the rig at hand is the built-in example: nothing is written of it
 
 	memory planner.Memory
 	from   recalled
@@ -31,6 +33,9 @@ type recalled struct {
 
 // Append adds entries for good.
 func (b *book) Append(entries ...model.Entry) error {
+	if b.example {
+		return errors.New("this is the built-in example, and its log is kept nowhere; go back to the plan and make it yours first (a), or start your own (e)")
+	}
 	if _, err := b.journal.Append(entries...); err != nil {
 		return err
 	}

@@ -34,7 +34,8 @@ func (p *program) open(ctx context.Context) error {
 	if err != nil {
 		return err
 	}
-	k := &keeper{store: lib.keep}
+	b.example = lib.example
+	k := &keeper{store: lib.keep, book: b}
 	if !lib.example && len(lib.Washes) > 0 {
 		k.file = lib.Washes[0].File
 	}
@@ -50,11 +51,13 @@ func (p *program) open(ctx context.Context) error {
 // keeper puts the screen's work into the data folder.
 type keeper struct {
 	store *store.Store
+	book  *book
 	file  string // of the wash, in the folder washes
 }
 
 // Save writes what has changed. The wash gets a file of its own the first time.
 func (k *keeper) Save(rig model.Rig, places model.Places, wash model.Wash) error {
+	k.book.example = false
 	if k.file == "" {
 		k.file = k.store.NewWashFile(wash.Name)
 	}
@@ -83,6 +86,6 @@ func (k *keeper) Adopt() error {
 	if store.HasErrors(faults) || len(lib.Washes) == 0 {
 		return fmt.Errorf("the example was written to %s but does not read well; run washeve check on its files", k.store.Dir())
 	}
-	k.file = lib.Washes[0].File
+	k.file, k.book.example = lib.Washes[0].File, false
 	return nil
 }

@@ -130,3 +130,19 @@ func TestDumbAndPlainTerminalsGetWords(t *testing.T) {
 		assert.NotContains(t, run.output(), "\x1b[?1049h")
 	}
 }
+
+// A reading typed while the example is on the screen is kept nowhere, and that is
+// said.
+func TestTheExamplesLogIsNotWritten(t *testing.T) {
+	home := t.TempDir()
+	s := start(t, setup{home: home})
+	s.sees("built-in example", "The bed lasts this wash")
+	s.press("B")
+	s.sees("r reading")
+	s.press("r")
+	s.sees("Is it out?")
+	s.press("y")
+	s.press("3", "enter")
+	s.sees("Not written, but still here: this is the built-in example")
+	assert.NoFileExists(t, filepath.Join(home, "data", "washeve", "log.toml"))
+}
