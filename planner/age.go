@@ -16,6 +16,26 @@ type stand struct {
 	middle learning.State
 	soFar  quantity.Volume
 	odd    float64 // ppm of the last reading where no bed explains it, else 0
+
+	unexplained []learning.Suspect // among the readings that were weighed
+}
+
+// ager works out how a bed of an age stands, but for its gallons; see [standAt].
+type ager func(learning.Age) stand
+
+// standAt weighs a reading against the gallons where both are known.
+func standAt(age learning.Age) stand {
+	if age.Reading == nil || len(age.History) == 0 {
+		s := stand{belief: learning.Prior()}
+		s.states = learning.States(s.belief, age)
+		s.middle = learning.Middle(s.states, age)
+		return s
+	}
+	p := learning.Start().Learn(learning.Fill{
+		Uses:     age.History,
+		Readings: []learning.Reading{{Evidence: *age.Reading, After: len(age.History)}},
+	})
+	return stand{belief: p.Belief(), states: p.States, middle: p.Middle(), unexplained: p.Unexplained}
 }
 
 // toldAge is what a rig says of a bed's age.
@@ -27,7 +47,7 @@ type toldAge struct {
 
 // decideAge reads how old the fill is: gallons so far, a reading, both, or
 // nothing, which is taken as fresh. Ppm are on scale.
-func (r *resin) decideAge(l *ledger, b model.Bed, pen, scale quantity.Scale, flow quantity.Flow) stand {
+func (r *resin) decideAge(l *ledger, ages ager, b model.Bed, pen, scale quantity.Scale, flow quantity.Flow) stand {
 	told := r.statedAge(l, b, pen, flow)
 	age := learning.Age{}
 	gallons, counted := told.gallons.Get()
@@ -38,14 +58,8 @@ func (r *resin) decideAge(l *ledger, b model.Bed, pen, scale quantity.Scale, flo
 		age.Reading = &learning.Evidence{Read: ppmOn(scale, reading), Feed: r.feed.PPM(scale).Number, Units: r.units(told.at)}
 		r.warnOfFeed(l, *age.Reading, scale)
 	}
-	if counted && age.Reading != nil {
-		s := r.learned(l, age, scale)
-		s.soFar = gallons
-		return s
-	}
-	s := stand{belief: learning.Prior()}
-	s.states = learning.States(s.belief, age)
-	s.middle = learning.Middle(s.states, age)
+	s := ages(age)
+	r.doubt(l, &s, age, scale)
 	s.soFar = gallons
 	if !counted {
 		s.soFar = r.load.Supply(r.whole * quantity.Capacity(s.middle.Factor*s.middle.Column.Used()))
@@ -87,20 +101,14 @@ func (r *resin) warnOfFeed(l *ledger, e learning.Evidence, scale quantity.Scale)
 	}
 }
 
-// learned weighs a reading against the gallons that the fill has given.
-func (r *resin) learned(l *ledger, age learning.Age, scale quantity.Scale) stand {
-	p := learning.Start().Learn(learning.Fill{
-		Uses:     age.History,
-		Readings: []learning.Reading{{Evidence: *age.Reading, After: len(age.History)}},
-	})
-	s := stand{belief: p.Belief(), states: p.States, middle: p.Middle()}
-	for i := range p.Unexplained {
-		odd := &p.Unexplained[i]
+// doubt tells of a reading that no bed of this age explains.
+func (r *resin) doubt(l *ledger, s *stand, age learning.Age, scale quantity.Scale) {
+	for i := range s.unexplained {
+		odd := &s.unexplained[i]
 		s.odd = age.Reading.Read
 		l.warnWords("unexplained-reading", fmt.Sprintf("The last outlet reading, %s, fits no bed that has given so many gallons; it would show %s. It is not used. Likely causes, and what to check, follow.", showPPM(s.odd, scale), showPPM(odd.Expected, scale)))
 		l.warnCauses(odd)
 	}
-	return s
 }
 
 // mostCauses is how many causes of one reading are worth telling at once.

@@ -5,7 +5,6 @@ import (
 
 	"washeve/model"
 	"washeve/model/quantity"
-	"washeve/planner/drying"
 	"washeve/planner/learning"
 )
 
@@ -62,7 +61,7 @@ const quickService = 10 * quantity.GPMPerCubicFoot
 // LookAhead works it out for a plan. Where the log knows nothing of the bed the
 // plan's own curve stands, and there is no pace.
 func LookAhead(rig model.Rig, places model.Places, wash model.Wash, plan Plan, past *Past, today model.Moment) (Ahead, error) {
-	m, err := begin(rig, places, wash, sources{day: drying.Day, past: past})
+	m, err := begin(rig, places, wash, direct(past))
 	if err != nil {
 		return Ahead{}, err
 	}

@@ -1,6 +1,7 @@
 package planner_test
 
 import (
+	"math"
 	"testing"
 
 	"washeve/model"
@@ -38,6 +39,21 @@ func BenchmarkMemoryMake(b *testing.B) {
 	b.ReportAllocs()
 	for i := 0; b.Loop(); i++ {
 		wash.Start = quantity.Some(model.TimeOfDay{Hour: 6 + i%12, Minute: 15 * (i % 4)})
+		if _, err := memory.Make(lib.Rig, lib.Places, wash); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
+
+// BenchmarkMemoryTurn is a keystroke on the day strip that turns the coach: the
+// whole day is told ahead again.
+func BenchmarkMemoryTurn(b *testing.B) {
+	lib := store.Example()
+	wash := lib.Washes[0].Wash
+	var memory planner.Memory
+	b.ReportAllocs()
+	for i := 0; b.Loop(); i++ {
+		wash.Heading = quantity.Some(model.Heading(float64(i%16) * math.Pi / 8))
 		if _, err := memory.Make(lib.Rig, lib.Places, wash); err != nil {
 			b.Fatal(err)
 		}

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"slices"
 	"strings"
+	"sync"
 
 	"washeve/model/quantity"
 	"washeve/planner/bed"
@@ -16,11 +17,17 @@ import (
 	"washeve/planner/water"
 )
 
-// ledger collects, while a plan is made, what went into it.
+// ledger collects, while a plan is made, what went into it. One that is nil
+// keeps nothing: for what is only tried.
 type ledger struct {
 	assumptions []Assumption
 	reasons     []Reason
 	warnings    []Note
+}
+
+// newLedger has room for a usual plan.
+func newLedger() ledger {
+	return ledger{assumptions: make([]Assumption, 0, 80), reasons: make([]Reason, 0, 48)}
 }
 
 var yours = tag.Source{Tag: tag.Yours, Text: "you stated it"}
@@ -56,10 +63,16 @@ func takeWords(l *ledger, name, given, fallback string, source tag.Source) strin
 	return fallback
 }
 
-func (l *ledger) assume(a Assumption) { l.assumptions = append(l.assumptions, a) }
+func (l *ledger) assume(a Assumption) {
+	if l != nil {
+		l.assumptions = append(l.assumptions, a)
+	}
+}
 
 func (l *ledger) warn(code, format string, values ...quantity.Value) {
-	l.warnings = append(l.warnings, Note{Code: code, Format: format, Values: values})
+	if l != nil {
+		l.warnings = append(l.warnings, Note{Code: code, Format: format, Values: values})
+	}
 }
 
 // warnWords is [ledger.warn] for words that are done, whatever is in them.
@@ -92,9 +105,9 @@ func showPPM(v float64, scale quantity.Scale) string {
 }
 
 // constants is what every plan rests on, whatever the user stated.
-func constants() []Assumption {
+var constants = sync.OnceValue(func() []Assumption {
 	return slices.Concat(water.Constants(), flow.Constants(), bed.Constants(), learning.Constants(), surface.Constants(), rinse.Constants(), drying.Constants(), own())
-}
+})
 
 // own lists the numbers of this package.
 func own() []Assumption {

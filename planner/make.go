@@ -14,14 +14,18 @@ import (
 // and a TDS there is no plan: the error is then a [*Missing] that says what is
 // lacking. Everything else has a default, which the plan lists.
 func Make(rig model.Rig, places model.Places, wash model.Wash) (Plan, error) {
-	return makePlan(rig, places, wash, sources{day: drying.Day})
+	return makePlan(rig, places, wash, direct(nil))
 }
 
 // sources is what a plan is made from beside the nouns.
 type sources struct {
 	day  forecaster
+	age  ager
 	past *Past // nil where there is no log
 }
+
+// direct works everything out anew.
+func direct(past *Past) sources { return sources{day: drying.Day, age: standAt, past: past} }
 
 // making is a plan on its way: what was decided, step by step.
 type making struct {
@@ -29,6 +33,7 @@ type making struct {
 	chosen
 
 	foretells forecaster
+	ages      ager
 
 	raw, soft, feed water.Analysis
 	faces           []face
@@ -63,7 +68,7 @@ func begin(rig model.Rig, places model.Places, wash model.Wash, from sources) (*
 		return nil, err
 	}
 	c.past = from.past
-	m := &making{chosen: c, foretells: from.day}
+	m := &making{ledger: newLedger(), chosen: c, foretells: from.day, ages: from.age}
 	m.remember()
 	m.decide()
 	m.rinse()
@@ -248,7 +253,7 @@ const hand = 1.25
 // longer drip.
 func (p *Plan) vary(stages []model.Stage, faces []face, chain plumbing, against rinser, c chosen) {
 	volume := func(r rinser, faces []face) quantity.Volume {
-		di, _, _ := work(&ledger{}, stages, faces, chain, r).totals()
+		di, _, _ := work(nil, stages, faces, chain, r).totals()
 		return di.Volume
 	}
 	quick, slow := against, against
@@ -258,7 +263,7 @@ func (p *Plan) vary(stages []model.Stage, faces []face, chain plumbing, against 
 	pause := c.wash.Pause.Or(UsualPause)
 	p.Drip = Drip{Pause: pause, Longer: max(2*pause, 2*quantity.Minute)}
 	c.wash.Pause = quantity.Some(p.Drip.Longer)
-	dripped := measureBody(&ledger{}, c, p.Raw.Temperature)
+	dripped := measureBody(nil, c, p.Raw.Temperature)
 	p.Day.bound(stages, dripped)
 	p.Drip.Saves = p.DI.Volume - volume(against, dripped)
 }

@@ -5,11 +5,12 @@ import (
 
 	"washeve/model"
 	"washeve/planner/drying"
+	"washeve/planner/learning"
 )
 
 // Memory is what one plan leaves for the next: what the log taught, and the
-// forecast of the last day, so that a change that leaves the day as it was does
-// not have it told ahead again. The zero value is ready. It is not for two
+// forecast of the last day and how the bed of the last age stands, so that a
+// change that leaves these as they were does not have them worked out again. The zero value is ready. It is not for two
 // goroutines at once.
 type Memory struct {
 	Past *Past // of the log, by [Recall]; nil where there is none
@@ -18,11 +19,14 @@ type Memory struct {
 	forecast drying.Forecast
 	err      error
 	full     bool
+
+	aged  learning.Age
+	stood *stand
 }
 
 // Make is [Make] with the memory: without a past it has the same answer.
 func (m *Memory) Make(rig model.Rig, places model.Places, wash model.Wash) (Plan, error) {
-	return makePlan(rig, places, wash, sources{day: m.day, past: m.Past})
+	return makePlan(rig, places, wash, sources{day: m.day, age: m.age, past: m.Past})
 }
 
 // day is [drying.Day] through the memory.
@@ -32,4 +36,13 @@ func (m *Memory) day(in drying.Input) (drying.Forecast, error) {
 		m.asked, m.full = in, true
 	}
 	return m.forecast, m.err
+}
+
+// age is [standAt] through the memory.
+func (m *Memory) age(age learning.Age) stand {
+	if m.stood == nil || !age.Equal(m.aged) {
+		s := standAt(age)
+		m.aged, m.stood = age, &s
+	}
+	return *m.stood
 }

@@ -128,7 +128,7 @@ func (r *resin) exchangeCap(s stand, a asked) (quantity.Flow, bool) {
 		return highest, false
 	}
 	low, high := math.Log(float64(lowest)), math.Log(float64(highest))
-	for range 48 {
+	for range 32 {
 		if middle := (low + high) / 2; passes(quantity.Flow(math.Exp(middle))) {
 			high = middle
 		} else {

@@ -47,6 +47,7 @@ type FillPast struct {
 	fill      learning.Fill
 	given     []quantity.Volume // by the end of each of the fill's uses
 	posterior learning.Posterior
+	stand     stand // of the present fill
 }
 
 // PastReading is a reading after the bed, where it stands on the curve.

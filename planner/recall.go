@@ -31,14 +31,12 @@ func (m *making) remember() {
 func (m *making) stands(flow quantity.Flow) stand {
 	past := m.past.Bed(m.bed.Name)
 	if past == nil {
-		return m.resin.decideAge(&m.ledger, m.bed, penScale(m.pen), m.aim.scale, flow)
+		return m.resin.decideAge(&m.ledger, m.ages, m.bed, penScale(m.pen), m.aim.scale, flow)
 	}
 	f := past.Present()
 	m.assume(Assumption{Name: "bed history", Words: f.words(), Source: fromLog})
 	m.assume(Assumption{Name: "bed gallons so far", Value: quantity.ValueOf(f.Gallons), Source: fromLog})
-	s := stand{
-		belief: f.posterior.Belief(), states: f.posterior.States, middle: f.posterior.Middle(), soFar: f.Gallons,
-	}
+	s := f.stand
 	if n := len(f.Readings); n > 0 && f.Readings[n-1].Suspect != nil {
 		s.odd = f.Readings[n-1].PPM
 	}

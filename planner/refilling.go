@@ -4,7 +4,6 @@ import (
 	"washeve/model"
 	"washeve/model/quantity"
 	"washeve/planner/bed"
-	"washeve/planner/drying"
 	"washeve/planner/learning"
 	"washeve/planner/water"
 )
@@ -43,13 +42,13 @@ func refillFigures(r *resin, a asked, b model.Bed) RefillFigures {
 
 // Refilling is [Ahead.Refill] for another amount of resin in the same tank.
 func Refilling(rig model.Rig, places model.Places, wash model.Wash, resin quantity.Volume) (RefillFigures, error) {
-	m, err := begin(rig, places, wash, sources{day: drying.Day})
+	m, err := begin(rig, places, wash, direct(nil))
 	if err != nil {
 		return RefillFigures{}, err
 	}
 	m.bed.Diameter = quantity.Some(m.bed.Diameter.Or(bed.UsualDiameter(m.bed.Resin.Or(0))))
 	m.bed.Resin = quantity.Some(resin)
-	r := decideResin(&ledger{}, m.bed, m.feed, penScale(m.pen))
+	r := decideResin(nil, m.bed, m.feed, penScale(m.pen))
 	return refillFigures(&r, m.ask, m.bed), nil
 }
 

@@ -105,7 +105,7 @@ func (r *replay) begin(at model.Moment, refill *model.Refill) {
 		fill.Lot, fill.Price = refill.Lot, r.bed.Price
 	}
 	fill.Resin, r.ahead = r.bed.Resin.Or(0), 0
-	r.resin = decideResin(&ledger{}, r.bed, water.Analysis{}, r.penScale())
+	r.resin = decideResin(nil, r.bed, water.Analysis{}, r.penScale())
 	if refill == nil {
 		r.fills = append(r.fills, fill)
 		return
@@ -254,6 +254,7 @@ func (r *replay) learn() *BedPast {
 		if i == len(r.fills)-1 {
 			f.posterior = learning.After(lessons).Learn(f.fill)
 			f.explain()
+			f.stand = stand{belief: f.posterior.Belief(), states: f.posterior.States, middle: f.posterior.Middle(), soFar: f.Gallons}
 			break
 		}
 		lessons = append(lessons, learning.Recall(f.fill))

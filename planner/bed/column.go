@@ -204,12 +204,15 @@ func mergeNearest(tails []tail) []tail {
 
 // ClosedForm is the outlet of a fresh bed of n transfer units after t
 // capacities at one flow (the formula at [Column], solved).
-func ClosedForm(n, t float64) float64 {
+func ClosedForm(n, t float64) float64 { return math.Exp(LnClosedForm(n, t)) }
+
+// LnClosedForm is the logarithm of [ClosedForm], for who compares many.
+func LnClosedForm(n, t float64) float64 {
 	switch {
 	case t <= 1/n:
-		return math.Exp(-n)
+		return -n
 	case t >= 1+1/n:
-		return 1
+		return 0
 	}
-	return math.Exp(n*(t-1) - 1)
+	return n*(t-1) - 1
 }

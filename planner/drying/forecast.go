@@ -41,8 +41,9 @@ type Forecast struct {
 	Notes   []tag.Note // polar day or night, clocks that change
 	Unknown []string   // what was not known, and what that leaves open
 
-	hours clock.Day
-	faces []Face
+	hours  clock.Day
+	faces  []Face
+	spells [][]spell // of each step, of each face
 }
 
 // Moment is the state of all faces at an instant.

@@ -56,7 +56,7 @@ func (f Forecast) Starting(t model.TimeOfDay) (Start, []tag.Note, error) {
 	for i > 0 && f.Steps[i].At.After(at) {
 		i--
 	}
-	s, _ := f.start(i, at, spells(f.Steps)[i], make([]Turn, len(f.faces)))
+	s, _ := f.start(i, at, f.spells[i], make([]Turn, len(f.faces)))
 	s.Label, s.FullHour = f.hours.Label(at), t.Minute == 0
 	if len(found) == 1 {
 		return s, nil, nil
@@ -66,14 +66,14 @@ func (f Forecast) Starting(t model.TimeOfDay) (Start, []tag.Note, error) {
 
 // begin fills in the starts and finds the one to recommend.
 func (f *Forecast) begin() {
-	spells := spells(f.Steps)
+	f.spells = spells(f.Steps)
 	f.Starts = make([]Start, 0, len(f.Steps))
 	room, at := make([]float64, 0, len(f.Steps)), make([]int, 0, len(f.Steps))
 	n := len(f.faces)
 	turns := make([]Turn, len(f.Steps)*n) // one piece for all starts
 	for i := range f.Steps {
 		if m := &f.Steps[i]; m.Light {
-			s, r := f.start(i, m.At, spells[i], turns[i*n:(i+1)*n:(i+1)*n])
+			s, r := f.start(i, m.At, f.spells[i], turns[i*n:(i+1)*n:(i+1)*n])
 			f.Starts, room, at = append(f.Starts, s), append(room, r), append(at, i)
 		}
 	}

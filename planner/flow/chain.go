@@ -135,27 +135,29 @@ func (c Chain) why(o Operating) tag.Note {
 	}
 }
 
-// balance is the flow at which the losses eat up a push, in Pa: a root between
-// nothing and the flow that the harshest single loss would allow, halved until
-// the floats run out. No push, no flow. The losses rise with flow, so there is
-// one root; where nothing resists the flow has no end.
+// balance is the flow at which the losses eat up a push, in Pa. No push, no flow;
+// where nothing resists the flow has no end. The losses rise ever steeper with
+// flow, so Newton's steps from above, where the harshest single loss alone takes
+// the push, come down to the one root and never pass it.
 func balance(push float64, l losses) quantity.Flow {
 	push -= l.rise
 	if !(push > 0) {
 		return 0
 	}
 	l.rise = 0
-	low, high := 0.0, min(push/l.linear, math.Sqrt(push/l.square), math.Pow(push/l.hose, 1/hoseExponent))
-	if math.IsInf(high, 1) {
-		return quantity.Flow(high)
+	at := min(push/l.linear, math.Sqrt(push/l.square), math.Pow(push/l.hose, 1/hoseExponent))
+	if math.IsInf(at, 1) {
+		return quantity.Flow(at)
+	}
+	if !(at > 0) {
+		return 0 // a loss without end lets nothing through
 	}
 	for range 54 {
-		middle := (low + high) / 2
-		if l.at(middle) < push {
-			low = middle
-		} else {
-			high = middle
+		next := at - (l.at(at)-push)/l.slope(at)
+		if !(next < at && next > 0) {
+			break
 		}
+		at = next
 	}
-	return quantity.Flow(low)
+	return quantity.Flow(at)
 }

@@ -32,6 +32,11 @@ func (l losses) at(q float64) float64 {
 	return l.rise + l.linear*q + l.square*q*q + l.hose*math.Pow(q, hoseExponent)
 }
 
+// slope is how [losses.at] rises with q, which must be above zero.
+func (l losses) slope(q float64) float64 {
+	return l.linear + 2*l.square*q + hoseExponent*l.hose*math.Pow(q, hoseExponent-1)
+}
+
 // Element is one part of the chain that takes pressure.
 type Element struct {
 	Name   string

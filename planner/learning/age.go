@@ -2,6 +2,7 @@ package learning
 
 import (
 	"math"
+	"slices"
 
 	"washeve/planner/bed"
 )
@@ -11,6 +12,14 @@ import (
 type Age struct {
 	History []Use
 	Reading *Evidence // a flushed outlet reading taken now
+}
+
+// Equal tells whether the same is known.
+func (a Age) Equal(b Age) bool {
+	if (a.Reading == nil) != (b.Reading == nil) || a.Reading != nil && *a.Reading != *b.Reading {
+		return false
+	}
+	return slices.Equal(a.History, b.History)
 }
 
 // State is a bed as it may stand now.

@@ -3,8 +3,6 @@ package learning
 import (
 	"math"
 	"slices"
-
-	"washeve/planner/bed"
 )
 
 // LoadSpread is how far the load of a water may be off where it is worked out
@@ -71,21 +69,6 @@ func (j Job) run(s State, left, load float64) (last float64, held bool) {
 	return c.Outlet(s.Efficiency * units), held
 }
 
-// Curve is outlet over feed after each number of capacities fed at units, from
-// fresh.
-func Curve(b Belief, units float64, capacities []float64) []Quantiles {
-	curve := make([]Quantiles, len(capacities))
-	at := make([]weighted, len(b))
-	for k, fed := range capacities {
-		for i, h := range b {
-			n := h.Efficiency * units
-			at[i] = weighted{bed.ClosedForm(n, fed/h.Factor), h.Weight}
-		}
-		curve[k] = quantiles(at)
-	}
-	return curve
-}
-
 type weighted struct{ value, weight float64 }
 
 // threePoints stands for a lognormal factor about 1: the Gauss-Hermite rule of
@@ -101,6 +84,10 @@ func quantiles(values []weighted) Quantiles {
 	slices.SortFunc(values, func(a, b weighted) int {
 		return ascending(a.value, b.value)
 	})
+	return quantilesOfSorted(values)
+}
+
+func quantilesOfSorted(values []weighted) Quantiles {
 	total := 0.0
 	for _, v := range values {
 		total += v.weight
