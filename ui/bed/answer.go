@@ -99,7 +99,7 @@ func (m Model) verdictLine(width int) string {
 	}
 	mark, ink := verdictLook(m.th, m.plan.Verdict)
 	chance := m.plan.Bed.ChanceLasts
-	words := fmt.Sprintf("%s %s: %s (%s)", mark, nextWash(m.plan.Verdict), report.Chance(chance), report.Percent(chance))
+	words := fmt.Sprintf("%s %s: chance %s (%s)", mark, nextWash(m.plan.Verdict), report.Chance(chance), report.Percent(chance))
 	learned := m.learned()
 	if cells.Width(words)+cells.Width(learned) > width {
 		learned = ""

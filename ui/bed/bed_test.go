@@ -60,7 +60,7 @@ func TestFirstFrameHasTheWholeAnswer(t *testing.T) {
 	seen := play(t, seasonOptions(t), "").seen()
 	for _, words := range []string{
 		"half-foot tank, 0.5 ft3, filled 2026-06-27, lot 26-0312", "219 gal given", "Tight", "about 7 in 10", "left", "85 gal", "40 gal to 150 gal",
-		"ends", "in 30 days", "order by", "cost", "$0.87", "a wash", "limit", "●", "○ first cup, not used", "this wash", "spent", "Log: 1 of 62", "teaches most",
+		"ends", "in 30 days", "order by", "cost", "$0.87", "a wash", "limit", "●", "○ first cup, not used", "next wash", "spent", "Log: 1 of 62", "teaches most",
 	} {
 		assert.Contains(t, seen, words)
 	}

@@ -76,7 +76,7 @@ func (c Curve) axis(th theme.Theme, s sheet, plot layout.Rect) {
 	s.write(plot.X, y+1, quantity.Show(first, c.System), th.Muted)
 	end := quantity.Show(last, c.System)
 	s.write(plot.X+plot.W-len(end), y+1, end, th.Muted)
-	s.centre(layout.Rect{X: plot.X + 6, W: plot.W - 6 - len(end)}, y+1, "this wash "+th.Marks.Full+th.Marks.Full, th.Accent)
+	s.centre(layout.Rect{X: plot.X + 6, W: plot.W - 6 - len(end)}, y+1, "next wash "+th.Marks.Full+th.Marks.Full, th.Accent)
 }
 
 // volume is the volume that a cell of the axis stands for.

@@ -29,7 +29,7 @@ func Chance(f quantity.Fraction) string {
 	percent := 100 * float64(f)
 	switch {
 	case math.IsNaN(percent):
-		return "chance not known"
+		return "not known"
 	case percent >= 99.5:
 		return "almost certain"
 	case percent < 1:
