@@ -134,6 +134,7 @@ type Defaults struct {
 	Pen      string
 	Place    string
 	Limit    quantity.Opt[quantity.Reading]
+	DIPrice  quantity.Opt[quantity.Money] // of a gallon of DI water that is bought
 }
 
 // Fields lists the settings.
@@ -147,6 +148,7 @@ func (d *Defaults) Fields() []Field {
 		name("pen", "pen", "pen that readings without a scale come from", "yellow pen", &d.Pen).refersTo("pen"),
 		name("place", "place", "place where a wash names none", "home", &d.Place).refersTo("place"),
 		reading("limit", "outlet limit", "outlet reading at which you stop using the bed", 200, &d.Limit),
+		field("di_water_price", "DI water bought", "price of a gallon of DI water where you can buy it", "$0.75", &d.DIPrice, quantity.ParseMoney, quantity.Money.String),
 	}
 }
 

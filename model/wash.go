@@ -2,7 +2,6 @@ package model
 
 import (
 	"fmt"
-	"slices"
 	"strings"
 	"time"
 
@@ -82,6 +81,13 @@ type Wash struct {
 	Sky        Sky
 	Shades     []Shade
 
+	// Where the DI water goes when the bed is short of it.
+	DIFaces    []Side    // these get it whatever else falls short
+	TowelFaces []Side    // these get softened water and a towel
+	DISurfaces []Surface // it goes on these alone; on all where none is named
+	DIFlow     quantity.Opt[quantity.Flow]
+	Confidence quantity.Opt[quantity.Fraction] // that the gallons shared out are there
+
 	Stages []Stage
 }
 
@@ -101,6 +107,7 @@ func (w *Wash) Fields() []Field {
 		reading("limit", "outlet limit", "outlet reading at which you stop using the bed", 200, &w.Limit),
 		reading("target", "target in the film", "what the water left on the faces may carry", 200, &w.Target),
 	}
+	fields = append(fields, w.shareFields()...)
 	return append(fields, w.dayFields()...)
 }
 
@@ -120,53 +127,13 @@ type Stage struct {
 func (s *Stage) Fields() []Field {
 	return []Field{
 		name("name", "name", "what is done", "final rinse", &s.Name).required(),
-		facesField(&s.Faces),
+		facesField("faces", "faces", "which faces; all where none is named", "left, right, front", nil, &s.Faces),
 		choice("water", "water", "raw, softened or di", []Water{Raw, Softened, DI}, &s.Water).required(),
 		name("sprayer", "sprayer", "sprayer of this stage", "small pressure washer", &s.Sprayer).refersTo("sprayer"),
 		number("passes", "passes", "how often the water goes over each spot", "1", 0, 10, &s.Passes),
 		measure("coverage", "coverage rate", "area you go over in a minute, one pass", "40 ft2/min", "2 ft2/min", "1000 ft2/min", &s.Coverage),
 		finalField(&s.Final),
 	}
-}
-
-func facesField(at *[]Side) Field {
-	words := func() string {
-		texts := make([]string, len(*at))
-		for i, s := range *at {
-			texts[i] = string(s)
-		}
-		return strings.Join(texts, ", ")
-	}
-	return Field{
-		Key: "faces", Label: "faces", Help: "which faces; all where none is named", Example: "left, right, front", List: true,
-		text: words,
-		set: func(text string) error {
-			sides, err := parseSides(text)
-			if err == nil {
-				*at = sides
-			}
-			return err
-		},
-		clear: func() { *at = nil },
-	}
-}
-
-func parseSides(text string) ([]Side, error) {
-	var sides []Side
-	for _, part := range strings.Split(text, ",") {
-		word := Side(strings.ToLower(strings.TrimSpace(part)))
-		if word == "all" {
-			return nil, nil
-		}
-		if !slices.Contains(Sides(), word) {
-			return nil, &quantity.ParseError{What: "faces", Text: text, Reason: fmt.Sprintf("names %q, which is no face", word), Example: "left, right, front, rear, roof"}
-		}
-		if slices.Contains(sides, word) {
-			return nil, &quantity.ParseError{What: "faces", Text: text, Reason: fmt.Sprintf("names %q twice", word), Example: "left, right, front, rear, roof"}
-		}
-		sides = append(sides, word)
-	}
-	return sides, nil
 }
 
 func finalField(at *bool) Field {

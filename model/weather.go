@@ -79,8 +79,12 @@ func (w *Wash) dayFields() []Field {
 	}
 }
 
-// Contradictions finds statements about the day that cannot be true together.
+// Contradictions finds statements that cannot be true together.
 func (w *Wash) Contradictions() []Fault {
+	return append(w.shareContradictions(), w.dayContradictions()...)
+}
+
+func (w *Wash) dayContradictions() []Fault {
 	var faults []Fault
 	low, okLow := w.Low.Get()
 	high, okHigh := w.High.Get()
