@@ -16,6 +16,7 @@ type face struct {
 	pause  quantity.Duration // drip before the final rinse
 	colour model.Colour
 	shares []surface.Share
+	part   quantity.Fraction // that DI water goes on
 
 	tall     quantity.Length
 	nu       quantity.KinematicViscosity
@@ -63,7 +64,9 @@ func measureBody(l *ledger, c chosen, temperature quantity.Temperature) []face {
 			shares: surface.Shares(shape, side, skin, roof),
 		}
 		f.film = f.filmAt(pause)
-		faces = append(faces, f.known(l, v.Faces))
+		f = f.known(l, v.Faces)
+		f.part = partFor(f.shares, c.wash.DISurfaces)
+		faces = append(faces, f)
 	}
 	return faces
 }

@@ -162,7 +162,7 @@ func feedOf(c chosen, raw, soft water.Analysis) water.Analysis {
 func rinserOf(c chosen, raw, soft water.Analysis, aim aims) rinser {
 	r := rinser{
 		raw: raw.PPM(aim.scale).Number, softened: soft.PPM(aim.scale).Number,
-		target: aim.target, quick: 1, mixing: rinse.MixingEfficiency,
+		target: aim.target, quick: 1, mixing: rinse.MixingEfficiency, only: c.wash.DISurfaces,
 	}
 	if c.softener == nil {
 		r.softened = r.raw
@@ -221,7 +221,7 @@ func waterOf(a water.Analysis, scale quantity.Scale) Water {
 func (p *Plan) settleFaces(faces []face, against rinser) {
 	against.clean = max(against.clean, p.Bed.OutletAtEnd.P50)
 	for i := range p.Faces {
-		p.Faces[i].settle(faces[i].shares, against.clean)
+		p.Faces[i].settle(faces[i].shares, against.clean, against.only)
 		p.Faces[i].Dries = p.Day.dries(faces[i].side)
 	}
 }

@@ -202,6 +202,9 @@ type FacePlan struct {
 	Area     quantity.Area
 	Water    model.Water // of the last water that touches it
 	DI       quantity.Volume
+	DITime   quantity.Duration
+	DIPart   quantity.Fraction // of the face, that DI water goes on where it gets any
+	Before   Use               // of the last water but DI
 	ToCover  quantity.Volume
 	ToDilute quantity.Volume
 	Governs  Governs

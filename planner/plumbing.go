@@ -35,13 +35,25 @@ type tool struct {
 	end      flow.Sprayer
 	flows    map[model.Water]quantity.Flow
 	past     *Past
+	held     float64 // DI flow that is held to over what the sprayer draws, at most 1
 }
 
 func (t tool) flowOf(w model.Water) quantity.Flow { return t.flows[w] }
 
-// rate is how fast a stage goes over the body: as the wash states it, as the log
-// of such stages teaches, as the sprayer states it, or a usual one.
+// rate is how fast a stage goes over the body. Where the DI water is held to less
+// than the sprayer draws, the hand goes slower with it: what wets every spot once
+// is water over an area. PRACTICE.
 func (t tool) rate(s model.Stage) (quantity.Coverage, tag.Source) {
+	rate, source := t.ownRate(s)
+	if s.Water == model.DI && t.held < 1 {
+		return quantity.Coverage(float64(rate) * t.held), practice("slower with the flow that the DI water is held to")
+	}
+	return rate, source
+}
+
+// ownRate is the rate at the flow that the sprayer draws: as the wash states it,
+// as the log of such stages teaches, as the sprayer states it, or a usual one.
+func (t tool) ownRate(s model.Stage) (quantity.Coverage, tag.Source) {
 	if stated, given := s.Coverage.Get(); given {
 		return stated, yours
 	}
@@ -89,6 +101,9 @@ func layPlumbing(l *ledger, c chosen, r resin, temperature quantity.Temperature)
 		feeds := takeWords(l, "bed fed through softener", string(c.wash.Feed), string(model.Yes), practice("the softener stands ahead of the bed"))
 		p.feedsBed = model.Answer(feeds) == model.Yes
 	}
+	if held, given := c.wash.DIFlow.Get(); given {
+		l.assume(Assumption{Name: "DI held to", Value: quantity.ValueOf(held), Source: yours})
+	}
 	p.addTools(l, c)
 	return p
 }
@@ -118,9 +133,19 @@ func (p *plumbing) addTools(l *ledger, c chosen) {
 		for _, w := range []model.Water{model.Raw, model.Softened, model.DI} {
 			t.flows[w] = flow.Operate(p.chain(t.end, w)).Flow
 		}
+		t.holdTo(c.wash.DIFlow)
 		p.tools = append(p.tools, t)
 	}
-	p.tools = append(p.tools, tool{name: model.ByHand, past: c.past})
+	p.tools = append(p.tools, tool{name: model.ByHand, past: c.past, held: 1})
+}
+
+// holdTo holds the DI water to a flow, where the sprayer draws more.
+func (t *tool) holdTo(limit quantity.Opt[quantity.Flow]) {
+	drawn := t.flows[model.DI]
+	t.held = 1
+	if most, given := limit.Get(); given && most < drawn {
+		t.flows[model.DI], t.held = most, float64(most/drawn)
+	}
 }
 
 func (p *plumbing) find(name string) (tool, bool) {
@@ -181,10 +206,11 @@ func (p *plumbing) chain(end flow.Sprayer, w model.Water) flow.Chain {
 func (p *plumbing) check(t tool, limit quantity.Flow) (SprayerCheck, quantity.Pressure, flow.Operating) {
 	chain := p.chain(t.end, model.DI)
 	at := flow.Operate(chain)
+	drawn := t.flowOf(model.DI)
 	return SprayerCheck{
-		Name: t.name, Flow: at.Flow, WithinCap: at.Flow <= limit && limit > 0,
+		Name: t.name, Flow: drawn, WithinCap: drawn <= limit && limit > 0,
 		OpenHose: flow.OpenHose(chain), PressureLeft: at.Pressure, PressureNeed: at.Need, Enough: at.Enough,
-	}, p.bed.Drop(at.Flow, p.temperature), at
+	}, p.bed.Drop(drawn, p.temperature), at
 }
 
 // pressureCap is the most flow that pressure allows through the bed.

@@ -1,6 +1,9 @@
 package planner
 
 import (
+	"slices"
+
+	"washeve/model"
 	"washeve/planner/rinse"
 	"washeve/planner/surface"
 )
@@ -40,14 +43,20 @@ func spotsOn(shows, ppm float64) Spots {
 	return spotsAt(ppm * shows / hides)
 }
 
-// settle fills in what dries on the face, DI water having clean ppm.
-func (f *FacePlan) settle(shares []surface.Share, clean float64) {
+// settle fills in what dries on the face, DI water having clean ppm and going on
+// some surfaces only where these are named. The face's own figures are those of
+// the part that gets it.
+func (f *FacePlan) settle(shares []surface.Share, clean float64, only []model.Surface) {
 	f.PPMLeft = f.film(clean, rinse.MixingEfficiency)
 	f.Residue = rinse.Residue(f.Film, f.PPMLeft)
 	f.Spots = spotsOn(surface.FaceShows(shares), f.PPMLeft)
 	f.Surfaces = make([]SurfaceShare, len(shares))
 	for i, s := range shares {
-		f.Surfaces[i] = SurfaceShare{Surface: s.Surface, Share: s.Part, Spots: spotsOn(surface.Shows(s.Surface), f.PPMLeft)}
+		left := f.PPMLeft
+		if len(only) > 0 && !slices.Contains(only, s.Surface) {
+			left = f.dirty
+		}
+		f.Surfaces[i] = SurfaceShare{Surface: s.Surface, Share: s.Part, Spots: spotsOn(surface.Shows(s.Surface), left)}
 	}
 }
 

@@ -27,6 +27,7 @@ type rinser struct {
 	raw, softened, clean, target float64 // ppm on the limit's scale
 	quick                        float64 // 1; over the usual coverage rate in a band
 	mixing                       float64
+	only                         []model.Surface // that DI water goes on; all where empty
 }
 
 func (r rinser) ppm(w model.Water) float64 {
@@ -58,7 +59,7 @@ func stagesOf(l *ledger, c chosen) []model.Stage {
 		}
 		out[i] = s
 	}
-	return out
+	return share(l, c, out)
 }
 
 // work goes through the stages face by face.
@@ -66,7 +67,7 @@ func work(l *ledger, stages []model.Stage, faces []face, chain plumbing, r rinse
 	var p program
 	p.faces = make([]FacePlan, len(faces))
 	for i, f := range faces {
-		p.faces[i] = FacePlan{Name: f.side, Area: f.area, Film: f.film, Pause: f.pause, Water: model.Raw, dirty: r.raw}
+		p.faces[i] = FacePlan{Name: f.side, Area: f.area, Film: f.film, Pause: f.pause, Water: model.Raw, DIPart: f.part, dirty: r.raw}
 	}
 	for _, s := range stages {
 		tool := chain.toolOf(s)
@@ -86,7 +87,7 @@ func work(l *ledger, stages []model.Stage, faces []face, chain plumbing, r rinse
 		p.stages = append(p.stages, sp)
 	}
 	for i, f := range faces {
-		p.faces[i].settle(f.shares, r.clean)
+		p.faces[i].settle(f.shares, r.clean, r.only)
 	}
 	return p
 }
@@ -101,12 +102,19 @@ func (r rinser) coverage(l *ledger, s model.Stage, tool tool) quantity.Coverage 
 // wet adds one face to a stage. A final rinse of DI takes what replaces the
 // film where that is more than going over it once.
 func (f *FacePlan) wet(sp *StagePlan, s model.Stage, r rinser) {
-	volume, duration := rinse.Cover(f.Area, sp.Passes, sp.Coverage, sp.Flow)
+	area := f.Area
+	if s.Water == model.DI && f.DIPart <= 0 {
+		return // none of its surfaces takes it
+	}
+	if s.Water == model.DI {
+		area *= quantity.Area(f.DIPart)
+	}
+	volume, duration := rinse.Cover(area, sp.Passes, sp.Coverage, sp.Flow)
 	if s.Water == model.DI {
 		f.ToCover += volume
 		f.Governs = ByCoverage
 		if s.Final {
-			need, possible := rinse.ToReach(r.target, f.film(r.clean, r.mixing), r.clean, f.Area, f.Film, r.mixing)
+			need, possible := rinse.ToReach(r.target, f.film(r.clean, r.mixing), r.clean, area, f.Film, r.mixing)
 			f.ToDilute = need
 			if possible && need > volume && sp.Flow > 0 {
 				volume, duration = need, sp.Flow.Time(need)
@@ -114,12 +122,14 @@ func (f *FacePlan) wet(sp *StagePlan, s model.Stage, r rinser) {
 			}
 		}
 		f.DI += volume
+		f.DITime += duration
 		f.since += volume
 	} else {
 		f.dirty, f.since = r.ppm(s.Water), 0
+		f.Before = Use{volume, duration}
 	}
 	f.Water = s.Water
-	sp.Area += f.Area
+	sp.Area += area
 	sp.Volume += volume
 	sp.Duration += duration
 }
@@ -129,7 +139,7 @@ func (f *FacePlan) film(clean, mixing float64) float64 {
 	if f.since <= 0 {
 		return f.dirty
 	}
-	return rinse.PPMAfter(f.dirty, clean, f.since, f.Area, f.Film, mixing)
+	return rinse.PPMAfter(f.dirty, clean, f.since, f.Area*quantity.Area(f.DIPart), f.Film, mixing)
 }
 
 // totals adds the stages up by water.
