@@ -52,21 +52,22 @@ type making struct {
 }
 
 func makePlan(rig model.Rig, places model.Places, wash model.Wash, from sources) (Plan, error) {
-	m, err := finish(rig, places, wash, from)
+	m, err := answered(rig, places, wash, from)
 	if err != nil {
 		return Plan{}, err
 	}
+	m.account()
 	return m.plan, nil
 }
 
-// finish makes a plan, and keeps what it was made from.
-func finish(rig model.Rig, places model.Places, wash model.Wash, from sources) (*making, error) {
+// answered makes the numbers of a plan, without what is told of them, and keeps
+// what they were made from.
+func answered(rig model.Rig, places model.Places, wash model.Wash, from sources) (*making, error) {
 	m, err := begin(rig, places, wash, from)
 	if err != nil {
 		return nil, err
 	}
 	m.answer()
-	m.account()
 	return m, nil
 }
 

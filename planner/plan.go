@@ -53,6 +53,10 @@ type Plan struct {
 
 	Drip Drip
 
+	// Shortage is nil until somebody asks for it and puts it here: it costs many
+	// plans; see [Memory.Shorten].
+	Shortage *Shortage
+
 	// Day is nil where the plan does not know which day and where, and DayNote
 	// then says what is not known.
 	Day     *DayPlan

@@ -31,7 +31,7 @@ func (s *Sharing) Out(wash model.Wash) (Share, error) {
 	for {
 		at, choice := s.best(o.pins, o.gives)
 		share, err := o.share(at, choice)
-		enough := share.Plan.Bed.ChanceLasts >= o.confidence || choice.Short > 0 || len(choice.In) == 0
+		enough := share.Chance >= o.confidence || choice.Short > 0 || len(choice.In) == 0
 		if err != nil || enough {
 			return share, err
 		}
@@ -49,11 +49,11 @@ func (o *sharingOut) share(at servable, c split.Choice) (Share, error) {
 		Confidence: o.confidence, Flow: at.flow, Drawn: o.drawn, Gives: at.gives(o.confidence),
 		Flush: at.made.flush, Takes: c.Needs, Short: c.Short, Asked: o.wash, Wash: o.stated(at, c),
 	}
-	m, err := o.finish(out.Wash)
+	m, err := o.answered(out.Wash)
 	if err != nil {
 		return out, err
 	}
-	out.Plan = m.plan
+	out.Chance, out.Verdict, out.DI, out.Soft = m.plan.Bed.ChanceLasts, m.plan.Verdict, m.plan.DI, m.plan.Soft
 	faces := o.candidates(at, o.pins)
 	o.all = 0
 	for i, f := range faces {

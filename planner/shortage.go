@@ -30,7 +30,11 @@ type Share struct {
 	Unpinned quantity.Fraction // the same, were no face pinned
 	Asked    model.Wash        // the wash, with the pins that this share keeps to
 	Wash     model.Wash        // and with the share stated
-	Plan     Plan              // and the plan of it
+
+	// From the plan of that wash.
+	Chance   quantity.Fraction // that the bed lasts it
+	Verdict  Verdict
+	DI, Soft Use
 }
 
 // Order lists the faces that get DI water, what shows most first.

@@ -35,7 +35,7 @@ type ways struct {
 // The pins of the share hold in every way.
 func (s *Sharing) Ways(share Share) ([]WayOut, error) {
 	w := ways{Sharing: s, share: share, wash: share.Asked}
-	base, err := s.finish(w.wash)
+	base, err := s.answered(w.wash)
 	if err != nil {
 		return nil, err
 	}
@@ -51,8 +51,8 @@ func (s *Sharing) Ways(share Share) ([]WayOut, error) {
 	return out, nil
 }
 
-func (s *Sharing) finish(w model.Wash) (*making, error) {
-	return finish(s.rig, s.places, w, s.sources(s.memory.Past))
+func (s *Sharing) answered(w model.Wash) (*making, error) {
+	return answered(s.rig, s.places, w, s.sources(s.memory.Past))
 }
 
 // of takes the numbers of a way from the plan made that way.
@@ -79,7 +79,7 @@ func (w ways) of(way WayOut, made *making) WayOut {
 
 // stated is a way that states something of the wash.
 func (w ways) stated(way WayOut, wash model.Wash) (WayOut, *making, error) {
-	made, err := w.finish(wash)
+	made, err := w.answered(wash)
 	if err != nil {
 		return way, nil, err
 	}

@@ -21,7 +21,7 @@ func (w ways) refreshed() (*making, error) {
 			b.SoFar, b.LastReading = quantity.Some(quantity.Volume(0)), quantity.Opt[quantity.Reading]{}
 		}
 	}
-	return finish(rig, w.places, w.wash, w.sources(w.memory.Past.refilled(w.base.bed.Name)))
+	return answered(rig, w.places, w.wash, w.sources(w.memory.Past.refilled(w.base.bed.Name)))
 }
 
 // refilled is the past after a change of a bed's resin for the same again.
