@@ -119,7 +119,7 @@ func (w ways) split() (WayOut, error) {
 	if len(w.share.Wash.TowelFaces) == len(w.wash.TowelFaces) && w.share.Flow == w.base.main.flowOf(model.DI) {
 		return w.not(way, "the bed has enough for every face that is not pinned out"), nil
 	}
-	does, lost := "DI on "+facesWords(order)+", in this order, at %s", "all else by towel"
+	does, lost := "DI on "+facesWords(order)+", in this order, at %s", "a towel on all else"
 	if len(w.share.Wash.TowelFaces) == 0 {
 		lost = "minutes"
 	}
@@ -164,7 +164,7 @@ func (w ways) slower() (WayOut, error) {
 // slowLoss says what a slower flow costs.
 func (w ways) slowLoss() string {
 	if w.base.main.end.Tool == model.PressureWasher {
-		return "minutes; a pressure washer's pump draws its own flow, so use a nozzle that is throttled"
+		return "minutes (a pressure washer's pump draws its own flow: use a nozzle that is throttled)"
 	}
 	return "minutes"
 }
@@ -239,5 +239,5 @@ func (w ways) surfaces() (WayOut, error) {
 	if made.plan.DI.Volume > w.base.plan.DI.Volume-worthSaving {
 		return w.not(way, "the faces that get DI water are glass and paint already"), nil
 	}
-	return say(way, "DI on glass and paint, nothing on gel coat, metal, wheels and roofs", "the other surfaces by towel"), nil
+	return say(way, "DI on glass and paint, nothing on gel coat, metal, wheels and roofs", "a towel on the other surfaces"), nil
 }

@@ -52,7 +52,7 @@ func (w ways) newResin() (WayOut, error) {
 	}
 	way = w.of(way, made)
 	way.Buy = Outlay{Needed: true, Price: w.base.bed.Price}
-	way = say(way, "change the resin before the wash; half of such fills give %s", "what the old resin still had", quantity.ValueOf(made.plan.Bed.Remaining.P50))
+	way = say(way, "change the resin before the wash; half of such fills give %s", "nothing of the old resin, which is used up", quantity.ValueOf(made.plan.Bed.Remaining.P50))
 	if left := w.base.plan.Bed.Remaining.P50; left > worthSaving {
 		way.Lost.Format, way.Lost.Values = "the %s that half of such beds still give", []quantity.Value{quantity.ValueOf(left)}
 	}
@@ -106,7 +106,7 @@ func (w ways) buy() (WayOut, error) {
 	way.Buy = Outlay{Needed: true, Price: times(w.base.defaults.DIPrice, lacks)}
 	way.Resin = price(w.base.bed.Price, w.base.resin, through)
 	weight := quantity.Mass(float64(lacks) * float64(water.Density(w.base.raw.Temperature)))
-	return say(way, "buy %s, %s to carry; the bed gives %s", "a pump and a sprayer for it", quantity.ValueOf(lacks), quantity.ValueOf(weight), quantity.ValueOf(gives)), nil
+	return say(way, "buy %s, %s to carry; the bed gives %s", "the carrying, and a pump and a sprayer for it", quantity.ValueOf(lacks), quantity.ValueOf(weight), quantity.ValueOf(gives)), nil
 }
 
 // times is the price of so many gallons, rounded up to a hundredth. A price that

@@ -70,6 +70,12 @@ func (b *book) plan(rig model.Rig, places model.Places, wash model.Wash) (planne
 	return b.memory.Make(rig, places, wash)
 }
 
+// sharing prepares the screen on which a short bed is shared out.
+func (b *book) sharing(rig model.Rig, places model.Places, wash model.Wash) (*planner.Sharing, error) {
+	b.past(rig, places)
+	return b.memory.Sharing(rig, places, wash)
+}
+
 // entries is the book as the screens take it.
 func (p *program) entries(b *book) entry.Book {
 	return entry.Book{

@@ -67,13 +67,28 @@ func (p *program) makePlan(lib library, wash model.Wash) (planner.Plan, error) {
 	return b.plan(lib.Rig, lib.Places, wash)
 }
 
+// shortenedPlan is a plan that also says what to do where the bed is short of it.
+func (p *program) shortenedPlan(lib library, wash model.Wash) (planner.Plan, error) {
+	b, err := p.openBook()
+	if err != nil {
+		return planner.Plan{}, err
+	}
+	plan, err := b.plan(lib.Rig, lib.Places, wash)
+	if err != nil || plan.Verdict == planner.Lasts {
+		return plan, err
+	}
+	s, err := b.memory.Shorten(lib.Rig, lib.Places, wash)
+	plan.Shortage = &s
+	return plan, err
+}
+
 // print makes the plan and prints it.
 func (p *program) print(lib library, wash model.Wash, strict bool) error {
 	sys, err := p.system(lib.Rig)
 	if err != nil {
 		return err
 	}
-	plan, err := p.makePlan(lib, wash)
+	plan, err := p.shortenedPlan(lib, wash)
 	if err != nil {
 		return err
 	}

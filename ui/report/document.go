@@ -23,6 +23,7 @@ func document(p planner.Plan) planJSON {
 		Day:     dayDocument(p.Day),
 		Flush:   flushJSON{number(p.Flush.Volume.Gallons()), number(p.Flush.Duration.Seconds())},
 
+		Shortage: shortageDocument(p.Shortage),
 		Warnings: notes(p.Warnings), Cautions: notes(p.Cautions),
 		Assumptions: []assumptionJSON{},
 	}

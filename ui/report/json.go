@@ -57,6 +57,7 @@ type planJSON struct {
 	Day         *dayJSON         `json:"day"`
 	Flush       flushJSON        `json:"flush"`
 	Cost        *costJSON        `json:"cost"`
+	Shortage    *shortageJSON    `json:"shortage"`
 	Warnings    []noteJSON       `json:"warnings"`
 	Cautions    []noteJSON       `json:"cautions"`
 	Assumptions []assumptionJSON `json:"assumptions"`

@@ -15,6 +15,7 @@ func Text(p planner.Plan, sys quantity.System, plain bool, width int) string {
 	w := &page{width: max(width, 40), plain: plain}
 	w.line(Heading(p))
 	w.verdict(p, sys)
+	w.shortage(p, sys)
 	w.rows("Water", Water(p, sys))
 	if drip := Drip(p, sys); drip != "" {
 		w.wrapped("  ", "  ", drip)
