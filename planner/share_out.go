@@ -85,7 +85,7 @@ func (o *sharingOut) stated(at servable, c split.Choice) model.Wash {
 		}
 	}
 	if at.flow < o.drawn && at.flow != w.DIFlow.Or(0) {
-		w.DIFlow = quantity.Some(at.flow)
+		w.DIFlow = holding(at.flow)
 	}
 	return w
 }

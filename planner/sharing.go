@@ -3,6 +3,7 @@ package planner
 import (
 	"math"
 	"slices"
+	"strconv"
 
 	"washeve/model"
 	"washeve/model/quantity"
@@ -50,7 +51,7 @@ func (f servable) reaches(v quantity.Volume) quantity.Fraction {
 
 // leastHeld is the least flow that the DI water is held to: below it a nozzle
 // drips. PRACTICE.
-const leastHeld = 0.25 * quantity.GPM
+const leastHeld = 0.4 * quantity.GPM
 
 // heldTo are the flows that are tried, as parts of what the sprayer draws.
 func heldTo() []float64 { return []float64{1, 0.75, 0.5, 0.35, 0.25} }
@@ -81,13 +82,25 @@ func (m *Memory) Sharing(rig model.Rig, places model.Places, wash model.Wash) (*
 	return s, nil
 }
 
+// holding states a flow in hundredths of a gallon a minute, rounded down, so that
+// a file has it as a person would write it.
+func holding(f quantity.Flow) quantity.Opt[quantity.Flow] {
+	text := strconv.FormatFloat(math.Floor(f.GPM()*100+1e-6)/100, 'f', -1, 64) + " gpm"
+	held, err := quantity.Parse[quantity.Flow](text)
+	if err != nil {
+		return quantity.Some(f)
+	}
+	return quantity.Typed(held, text)
+}
+
 // heldAt is a part of what the sprayer draws, in steps that a jug can tell apart.
 func (s *Sharing) heldAt(part float64) quantity.Flow {
 	const step = 0.05 * quantity.GPM
 	if part == 1 {
 		return s.drawn
 	}
-	return step * quantity.Flow(math.Round(float64(s.drawn)*part/float64(step)))
+	steps := math.Round(float64(s.drawn) * part / float64(step))
+	return holding(step * quantity.Flow(steps)).Or(s.drawn)
 }
 
 func (s *Sharing) begin(wash model.Wash) (*making, error) {

@@ -38,7 +38,7 @@ func wayOf(t require.TestingT, s planner.Shortage, code string) planner.WayOut {
 // A bed that gives for the front and one side: these get it, the rest a towel, and
 // the plan of that lasts with the confidence asked for.
 func TestShareOfAShortBed(t *testing.T) {
-	lib := worn(150)
+	lib := worn(148)
 	s := shorten(t, lib, lib.Washes[0].Wash).Share
 	assert.Equal(t, []model.Side{model.Front, model.Right}, s.Order())
 	assert.ElementsMatch(t, []model.Side{model.Left, model.Rear}, s.Wash.TowelFaces)
@@ -75,7 +75,7 @@ func TestEnoughForAllIsLeftAsItIs(t *testing.T) {
 }
 
 func TestPinsAndTheirCost(t *testing.T) {
-	lib := worn(150)
+	lib := worn(148)
 	wash := lib.Washes[0].Wash
 	free := shorten(t, lib, wash).Share
 	wash.DIFaces, wash.TowelFaces = []model.Side{model.Rear}, []model.Side{model.Front}
@@ -94,7 +94,7 @@ func TestPinsAndTheirCost(t *testing.T) {
 }
 
 func TestPinnedInThatDoesNotFitSaysSo(t *testing.T) {
-	lib := worn(150)
+	lib := worn(148)
 	wash := lib.Washes[0].Wash
 	wash.DIFaces = []model.Side{model.Left, model.Right, model.Roof}
 	s := shorten(t, lib, wash)
@@ -154,7 +154,7 @@ func TestBoughtWaterIsPricedByTheGallon(t *testing.T) {
 
 // A hose that is run wide open: shutting it down to the cap is a way.
 func TestAHoseIsShutDownToTheCap(t *testing.T) {
-	lib := worn(150)
+	lib := worn(148)
 	wash := lib.Washes[0].Wash
 	lib.Rig.Sprayers = []model.Sprayer{{Name: "bare hose", Tool: model.OpenHose}}
 	wash.Sprayer = "bare hose"
@@ -231,7 +231,7 @@ func TestShareProperties(t *testing.T) {
 }
 
 func BenchmarkShareOut(b *testing.B) {
-	lib := worn(150)
+	lib := worn(148)
 	var memory planner.Memory
 	s, err := memory.Sharing(lib.Rig, lib.Places, lib.Washes[0].Wash)
 	require.NoError(b, err)
@@ -243,7 +243,7 @@ func BenchmarkShareOut(b *testing.B) {
 }
 
 func BenchmarkSharing(b *testing.B) {
-	lib := worn(150)
+	lib := worn(148)
 	var memory planner.Memory
 	for b.Loop() {
 		if _, err := memory.Sharing(lib.Rig, lib.Places, lib.Washes[0].Wash); err != nil {
@@ -253,8 +253,26 @@ func BenchmarkSharing(b *testing.B) {
 }
 
 func BenchmarkShorten(b *testing.B) {
-	lib := worn(150)
+	lib := worn(148)
 	for b.Loop() {
 		shorten(b, lib, lib.Washes[0].Wash)
+	}
+}
+
+// What a way states is read back from its text as what it was made with.
+func TestWaysSurviveTheirFile(t *testing.T) {
+	lib := worn(190)
+	for _, w := range shorten(t, lib, lib.Washes[0].Wash).Ways {
+		if w.Wash == nil {
+			continue
+		}
+		again := lib.Washes[0].Wash
+		from := w.Wash.Fields()
+		for i, f := range again.Fields() {
+			require.NoError(t, f.Set(from[i].Text()), f.Key)
+			assert.NotContains(t, from[i].Text(), "000000", "%s reads as a person would write it", f.Key)
+		}
+		p := mustMake(t, lib.Rig, lib.Places, again)
+		assert.InDelta(t, float64(w.Chance), float64(p.Bed.ChanceLasts), 1e-9, w.Code)
 	}
 }

@@ -139,7 +139,7 @@ func (w ways) slower() (WayOut, error) {
 			continue
 		}
 		wash := w.wash
-		wash.DIFlow = quantity.Some(f)
+		wash.DIFlow = holding(f)
 		one, _, err := w.stated(way, wash)
 		if err != nil {
 			return way, err
@@ -173,11 +173,14 @@ func (w ways) slowLoss() string {
 func (w ways) cap() (WayOut, error) {
 	way := WayOut{Code: WayCap, Name: "shut down to the cap"}
 	limit, drawn := capLeft(w.base.plan.Cap), w.base.main.flowOf(model.DI)
-	if drawn <= limit {
+	switch {
+	case drawn <= limit:
 		return w.not(way, "the DI water runs under the cap of %s already", quantity.ValueOf(limit)), nil
+	case limit < leastHeld:
+		return w.not(way, "the cap is %s, and no nozzle sprays with so little", quantity.ValueOf(limit)), nil
 	}
 	wash := w.wash
-	wash.DIFlow = quantity.Some(limit)
+	wash.DIFlow = holding(limit)
 	way, _, err := w.stated(way, wash)
 	return say(way, "shut the hose down from %s to %s", w.slowLoss(), quantity.ValueOf(drawn), quantity.ValueOf(limit)), err
 }

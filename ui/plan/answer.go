@@ -84,7 +84,8 @@ func (m Model) verdictLines(at layout.Rect) []string {
 		meter += "  "
 	}
 	head := mark + " " + report.Verdict(m.plan.Verdict)
-	return []string{ink.On(cells.Clip(head, at.W, m.th.Marks.More)), meter + m.th.Text.On(words)}
+	head = cells.Clip(head, at.W, m.th.Marks.More)
+	return []string{ink.On(head) + m.pointer(at.W-cells.Width(head)), meter + m.th.Text.On(words)}
 }
 
 func verdictLook(th theme.Theme, v planner.Verdict) (string, theme.Ink) {

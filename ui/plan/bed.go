@@ -13,8 +13,14 @@ import (
 // openBed shows the bed and the log. It comes back with [entry.Written] where the
 // log has grown.
 func (m Model) openBed() tea.Cmd {
+	page := bed.New(bed.Options{Desk: m.desk(), Refill: refill.Open})
+	return func() tea.Msg { return screen.Go{To: page} }
+}
+
+// desk is what entries of the log are written at.
+func (m Model) desk() entry.Desk {
 	w := m.now
-	desk := entry.Desk{
+	return entry.Desk{
 		Rig: w.rig, Places: w.places, Wash: w.wash, Logger: m.book.Logger, Clock: m.book.Clock, NewID: m.book.NewID,
 		Theme: m.th, Units: m.sys, Size: m.size,
 		Answer: func() (planner.Plan, *planner.Past, error) {
@@ -22,6 +28,4 @@ func (m Model) openBed() tea.Cmd {
 			return p, m.book.Past(w.rig, w.places), err
 		},
 	}
-	page := bed.New(bed.Options{Desk: desk, Refill: refill.Open})
-	return func() tea.Msg { return screen.Go{To: page} }
 }

@@ -23,6 +23,7 @@ const (
 	why        keys.Action = "why"
 	dayStrip   keys.Action = "day"
 	bedLog     keys.Action = "bed and log"
+	shortBed   keys.Action = "short bed"
 	full       keys.Action = "full"
 	units      keys.Action = "units"
 	adopt      keys.Action = "adopt"
@@ -142,12 +143,23 @@ func (m Model) seeKeys() []keys.Binding {
 	return []keys.Binding{
 		keys.New("See", dayStrip, "D", "the day", "D").Explained("the day hour by hour: sun and shade, how fast each face dries; move the start, turn the nose").Unless(noPlan),
 		keys.New("See", bedLog, "B", "bed and log", "B").Explained("what is left in the bed, when it ends, and the log: add readings and washes, change the resin").Unless(noLog),
+		keys.New("See", shortBed, "S", "short bed", "S").Explained("who gets DI water when the bed is short, and every other way out, each with its numbers").Unless(m.noShare()),
 		keys.New("See", full, "f", "the plan in full", "f").Unless(noPlan),
 		keys.New("See", units, "m", "US or metric units", "m"),
 		keys.New("Keep", adopt, "a", "make the example yours", "a").Unless(notExample),
 		keys.New("Keep", fresh, "e", "start your own, empty", "e").Unless(notExample),
 		keys.New("Keep", saveAgain, "s", "save again", "s").Unless(saved),
 	}
+}
+
+func (m Model) noShare() string {
+	switch {
+	case m.sharing == nil:
+		return "there is nothing to share out here"
+	case !m.planned || m.planErr != nil:
+		return "there is no plan yet"
+	}
+	return ""
 }
 
 func emptyHistory(n int, what string) string {

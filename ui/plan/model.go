@@ -42,6 +42,7 @@ type Options struct {
 	Example bool // the work is the built-in example
 	Keeper  Keeper
 	Make    Make
+	Sharing Sharing    // nil where a short bed is not shared out
 	Book    entry.Book // the log; without its Logger there is none
 	Theme   theme.Theme
 	Units   quantity.System
@@ -55,7 +56,9 @@ type Model struct {
 	keeper Keeper
 	make   Make
 	book   entry.Book
-	size   layout.Size
+
+	sharing Sharing
+	size    layout.Size
 
 	now          work // what is in force
 	past, future []work
@@ -89,7 +92,7 @@ type question struct {
 // New makes the screen. The first frame shows the whole answer.
 func New(o Options) Model {
 	m := Model{
-		th: o.Theme, sys: o.Units, keeper: o.Keeper, make: o.Make, book: o.Book, size: layout.Least(),
+		th: o.Theme, sys: o.Units, keeper: o.Keeper, make: o.Make, sharing: o.Sharing, book: o.Book, size: layout.Least(),
 		now:    work{rig: o.Rig, places: o.Places, wash: o.Wash, example: o.Example}.clone(),
 		status: o.Notice, alarm: o.Notice != "",
 	}

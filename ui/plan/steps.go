@@ -38,7 +38,7 @@ func (w *work) rows(s step) []row {
 	case "vehicle":
 		return append(w.chosenRows("vehicle"), append([]row{{heading: "In this wash"}}, w.washRows("slide_outs")...)...)
 	case "bed":
-		return append(w.chosenRows("bed"), append([]row{{heading: "When to stop"}}, w.washRows("limit", "target")...)...)
+		return append(w.chosenRows("bed"), append([]row{{heading: "When to stop"}}, w.shareRows()...)...)
 	case "place":
 		return append(w.waterRows(), w.penRows()...)
 	case "softener":
@@ -84,6 +84,12 @@ func (w *work) gearRows() []row {
 		rows = append(rows, w.itemRows("hose", i)...)
 	}
 	return rows
+}
+
+// shareRows is when to stop, and where the DI water goes when it is short.
+func (w *work) shareRows() []row {
+	rows := append(w.washRows("limit", "target"), row{heading: "Where DI goes when it is short"})
+	return append(rows, w.washRows("di_faces", "towel_faces", "di_surfaces", "di_flow", "confidence")...)
 }
 
 func (w *work) penRows() []row {

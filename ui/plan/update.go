@@ -9,6 +9,7 @@ import (
 	"washeve/ui/keys"
 	"washeve/ui/layout"
 	"washeve/ui/screen"
+	"washeve/ui/short"
 )
 
 // Update takes a message.
@@ -23,6 +24,10 @@ func (m Model) Update(msg tea.Msg) (screen.Screen, tea.Cmd) {
 		return m.key(msg)
 	case day.Done:
 		return m.tookDay(msg.Wash), nil
+	case short.Done:
+		return m.tookShare(msg), nil
+	case short.ChangeResin:
+		return m.toChangeResin(msg)
 	case entry.Written:
 		return m.replan(m.now), nil
 	}
@@ -101,6 +106,8 @@ func (m Model) see(does keys.Action) (screen.Screen, tea.Cmd) {
 		return m, m.openDay()
 	case bedLog:
 		return m, m.openBed()
+	case shortBed:
+		return m, m.openShort()
 	case units:
 		return m.otherUnits(), nil
 	case adopt:

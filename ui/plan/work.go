@@ -29,6 +29,7 @@ func (w work) clone() work {
 	r.Beds, r.Softeners, r.Sprayers = slices.Clone(r.Beds), slices.Clone(r.Softeners), slices.Clone(r.Sprayers)
 	r.Hoses, r.Pens = slices.Clone(r.Hoses), slices.Clone(r.Pens)
 	w.rig, w.places = r, slices.Clone(w.places)
+	w.wash.DIFaces, w.wash.TowelFaces, w.wash.DISurfaces = slices.Clone(w.wash.DIFaces), slices.Clone(w.wash.TowelFaces), slices.Clone(w.wash.DISurfaces)
 	w.wash.Stages, w.wash.Shades = slices.Clone(w.wash.Stages), slices.Clone(w.wash.Shades)
 	for i := range w.wash.Stages {
 		w.wash.Stages[i].Faces = slices.Clone(w.wash.Stages[i].Faces)

@@ -31,10 +31,11 @@ func ShareSays(s *planner.Share, sys quantity.System) string {
 	if s.Unpinned-s.Spared > 0.005 {
 		spares += "; without pins " + Percent(s.Unpinned)
 	}
-	return fmt.Sprintf("DI on %s, in this order: it spares %s.", names(order), spares)
+	return fmt.Sprintf("DI on %s, in this order: it spares %s.", Order(order), spares)
 }
 
-func names(sides []model.Side) string {
+// Order lists faces one by one.
+func Order(sides []model.Side) string {
 	words := make([]string, len(sides))
 	for i, s := range sides {
 		words[i] = string(s)
@@ -106,7 +107,11 @@ func Turning(f planner.FaceShare, now *planner.Share, sys quantity.System) strin
 	if len(parts) > 0 {
 		does += ", " + strings.Join(parts, ", ")
 	}
-	return does + fmt.Sprintf(": spared %s rather than %s.", Percent(o.Spared), Percent(now.Spared))
+	then, was := Percent(o.Spared), Percent(now.Spared)
+	if then == was {
+		return does + ": spared " + then + ", as now."
+	}
+	return does + ": spared " + then + " rather than " + was + "."
 }
 
 // WaysTable lists the ways out with their numbers. A way that is none here has
