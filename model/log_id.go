@@ -39,6 +39,13 @@ func ContentID(e Entry, nth int) string {
 	return idOf(e.At, sum[:idRandom])
 }
 
+// DerivedID is the identifier of an entry that follows from another one: the same
+// seed gives the same identifier.
+func DerivedID(at Moment, seed string) string {
+	sum := sha256.Sum256([]byte(seed))
+	return idOf(at, sum[:idRandom])
+}
+
 func idOf(at Moment, chance []byte) string {
 	id := make([]byte, 0, idTime+idRandom)
 	for shift := 5 * (idTime - 1); shift >= 0; shift -= 5 {

@@ -10,8 +10,8 @@ import (
 
 // Memory is what one plan leaves for the next: what the log taught, and the
 // forecast of the last day and how the bed of the last age stands, so that a
-// change that leaves these as they were does not have them worked out again. The zero value is ready. It is not for two
-// goroutines at once.
+// change that leaves these as they were does not have them worked out again. The
+// zero value is ready. It is not for two goroutines at once.
 type Memory struct {
 	Past *Past // of the log, by [Recall]; nil where there is none
 

@@ -159,9 +159,15 @@ type SoftenerOutlook struct {
 	Lasts     bool
 }
 
+// The units of the chain that water goes through or past.
+const (
+	SoftenerUnit = "softener"
+	BedUnit      = "DI bed"
+)
+
 // Valve is how one unit of the chain stands.
 type Valve struct {
-	Unit    string // "softener", "DI bed"
+	Unit    string // [SoftenerUnit] or [BedUnit]
 	Through bool   // or bypassed
 }
 
@@ -176,8 +182,16 @@ type StagePlan struct {
 	Passes   float64
 	Coverage quantity.Coverage
 	Use
-	Valves []Valve
-	Final  bool
+	PerFace []FaceUse // those that take water, in the order of [model.Sides]
+	Valves  []Valve
+	Final   bool
+}
+
+// FaceUse is what one face takes in one stage.
+type FaceUse struct {
+	Side model.Side
+	Area quantity.Area // gone over once
+	Use
 }
 
 // Spots is the outlook for a face when it has dried.

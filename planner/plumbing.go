@@ -180,9 +180,9 @@ func (p *plumbing) through(w model.Water) (softener, di bool) {
 // valves states how the tanks stand for a water.
 func (p *plumbing) valves(w model.Water) []Valve {
 	softener, di := p.through(w)
-	valves := []Valve{{Unit: "DI bed", Through: di}}
+	valves := []Valve{{Unit: BedUnit, Through: di}}
 	if p.softener != nil {
-		valves = append([]Valve{{Unit: "softener", Through: softener}}, valves...)
+		valves = append([]Valve{{Unit: SoftenerUnit, Through: softener}}, valves...)
 	}
 	return valves
 }

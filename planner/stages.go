@@ -75,6 +75,7 @@ func work(l *ledger, stages []model.Stage, faces []face, chain plumbing, r rinse
 			Name: s.Name, Water: s.Water, Faces: s.Faces, Sprayer: tool.name, Flow: tool.flowOf(s.Water), Final: s.Final,
 			Passes:   takeNumber(l, s.Name+" passes", s.Passes, 1),
 			Coverage: r.coverage(l, s, tool), Valves: chain.valves(s.Water),
+			PerFace: make([]FaceUse, 0, len(s.Faces)),
 		}
 		for i := range p.faces {
 			if f := &p.faces[i]; slices.Contains(s.Faces, f.Name) {
@@ -129,6 +130,7 @@ func (f *FacePlan) wet(sp *StagePlan, s model.Stage, r rinser) {
 		f.Before = Use{volume, duration}
 	}
 	f.Water = s.Water
+	sp.PerFace = append(sp.PerFace, FaceUse{f.Name, area, Use{volume, duration}})
 	sp.Area += area
 	sp.Volume += volume
 	sp.Duration += duration

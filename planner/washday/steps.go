@@ -1,0 +1,159 @@
+// Package washday is a wash while it is done: the plan as steps, one after the
+// other, and where it stands after what has been done so far. Nothing in it knows
+// what time it is; the moments are handed in.
+package washday
+
+import (
+	"slices"
+
+	"washeve/model"
+	"washeve/model/quantity"
+	"washeve/planner"
+)
+
+// Steps is a plan as one thing to do after the other. Where the plan knows the day
+// each face goes through all its stages before the next one, in the day's order;
+// else each stage goes over all its faces. The flush and its reading come before
+// the first face that gets DI water is wetted at all, so that no face waits wet
+// for them.
+func Steps(p planner.Plan) []model.DayStep {
+	steps := []model.DayStep{{Kind: model.SetUp, Stage: "set up"}}
+	work := byStage(p)
+	if p.Day != nil && len(p.Day.Start.Turns) > 0 {
+		work = byFace(p)
+	}
+	steps = append(steps, withFlush(p, work)...)
+	return append(steps, model.DayStep{Kind: model.PackUp, Stage: "drain and pack"})
+}
+
+// byStage goes stage by stage. A drip of its own is worth the wait only before the
+// first face of a final rinse: the others have dripped meanwhile.
+func byStage(p planner.Plan) []model.DayStep {
+	var steps []model.DayStep
+	for i := range p.Stages {
+		s := &p.Stages[i]
+		for n, side := range s.Faces {
+			if use, wets := useOf(s, side); wets {
+				if s.Final && n == 0 {
+					steps = append(steps, drip(p, side)...)
+				}
+				steps = append(steps, stepOf(s, use))
+			}
+		}
+	}
+	return dry(p, steps)
+}
+
+func byFace(p planner.Plan) []model.DayStep {
+	var steps []model.DayStep
+	for _, side := range facesOf(p) {
+		for i := range p.Stages {
+			s := &p.Stages[i]
+			if use, wets := useOf(s, side); wets {
+				if s.Final {
+					steps = append(steps, drip(p, side)...)
+				}
+				steps = append(steps, stepOf(s, use))
+			}
+		}
+	}
+	return dry(p, steps)
+}
+
+// facesOf lists the faces of the wash in the day's order.
+func facesOf(p planner.Plan) []model.Side {
+	var faces []model.Side
+	for _, t := range p.Day.Start.Turns {
+		faces = append(faces, t.Side)
+	}
+	for _, s := range p.Stages {
+		for _, side := range s.Faces {
+			if !slices.Contains(faces, side) {
+				faces = append(faces, side)
+			}
+		}
+	}
+	return faces
+}
+
+func useOf(s *planner.StagePlan, side model.Side) (planner.FaceUse, bool) {
+	for _, use := range s.PerFace {
+		if use.Side == side {
+			return use, true
+		}
+	}
+	return planner.FaceUse{}, false
+}
+
+func stepOf(s *planner.StagePlan, use planner.FaceUse) model.DayStep {
+	step := model.DayStep{
+		Kind: model.Work, Stage: s.Name, Face: use.Side, Water: s.Water, Sprayer: s.Sprayer,
+		Area: quantity.Some(use.Area * quantity.Area(max(s.Passes, 0))), Duration: quantity.Some(use.Duration),
+	}
+	if s.Flow > 0 && use.Volume > 0 {
+		step.Flow, step.Volume = quantity.Some(s.Flow), quantity.Some(use.Volume)
+	}
+	setValves(&step, s.Valves)
+	return step
+}
+
+func setValves(step *model.DayStep, valves []planner.Valve) {
+	for _, v := range valves {
+		stands := model.No
+		if v.Through {
+			stands = model.Yes
+		}
+		if v.Unit == planner.BedUnit {
+			step.Bed = stands
+		} else {
+			step.Softener = stands
+		}
+	}
+}
+
+// drip is the wait before a face's final rinse.
+func drip(p planner.Plan, side model.Side) []model.DayStep {
+	for _, f := range p.Faces {
+		if f.Name == side && f.Pause > 0 {
+			return []model.DayStep{{Kind: model.LetDry, Stage: "let it drip", Face: side, Duration: quantity.Some(f.Pause)}}
+		}
+	}
+	return nil
+}
+
+// dry marks the last step of each face that is to be dried by towel.
+func dry(p planner.Plan, steps []model.DayStep) []model.DayStep {
+	for _, f := range p.Faces {
+		if f.Spots != planner.Towel {
+			continue
+		}
+		for i := len(steps) - 1; i >= 0; i-- {
+			if steps[i].Face == f.Name {
+				steps[i].Towel = model.Yes
+				break
+			}
+		}
+	}
+	return steps
+}
+
+// withFlush puts the flush and its reading before the first face that gets DI
+// water: before its first stage where a face goes through all of them, else before
+// the stage.
+func withFlush(p planner.Plan, steps []model.DayStep) []model.DayStep {
+	first := slices.IndexFunc(steps, func(s model.DayStep) bool { return s.Water == model.DI })
+	if first < 0 || p.Flush.Volume <= 0 {
+		return steps
+	}
+	di := &steps[first]
+	at := first
+	for at > 0 && steps[at-1].Face == di.Face {
+		at--
+	}
+	flush := model.DayStep{
+		Kind: model.Flush, Stage: "flush", Water: model.DI, Sprayer: di.Sprayer, Softener: di.Softener, Bed: di.Bed, Flow: di.Flow,
+		Volume: quantity.Some(p.Flush.Volume), Duration: quantity.Some(p.Flush.Duration),
+	}
+	read := model.DayStep{Kind: model.Read, Stage: "read the pen", Water: model.DI, Softener: di.Softener, Bed: di.Bed, Flow: di.Flow}
+	return slices.Insert(steps, at, flush, read)
+}

@@ -1,0 +1,251 @@
+package washday_test
+
+import (
+	"slices"
+	"testing"
+	"time"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
+
+	"washeve/model"
+	"washeve/model/quantity"
+	"washeve/model/store"
+	"washeve/planner"
+	"washeve/planner/washday"
+)
+
+func example(t require.TestingT) planner.Plan {
+	lib := store.Example()
+	p, err := planner.Make(lib.Rig, lib.Places, lib.Washes[0].Wash)
+	require.NoError(t, err)
+	return p
+}
+
+func underway(t require.TestingT) model.Underway {
+	p := example(t)
+	return model.Underway{
+		ID: "1k9mz3q7h4v8c2xd", Steps: washday.Steps(p), Limit: quantity.Some(p.Limit),
+		Plan:    model.WashDone{Plan: p.Wash, Place: p.Place, Vehicle: p.Vehicle, Bed: p.BedName},
+		Outlook: model.BedLeft{Mid: quantity.Some(p.Bed.Remaining.P50), Low: quantity.Some(p.Bed.Remaining.P10), High: quantity.Some(p.Bed.Remaining.P90)},
+	}
+}
+
+var morning = time.Date(2026, 6, 12, 8, 0, 0, 0, time.UTC)
+
+// after is so many seconds into the wash, by both clocks.
+func after(seconds float64) model.Instant {
+	d := time.Duration(seconds * float64(time.Second))
+	return model.Instant{Wall: morning.Add(d), Boot: "b1", Up: time.Hour + d}
+}
+
+func stepAt(u *model.Underway, kind model.StepKind) int {
+	return slices.IndexFunc(u.Steps, func(s model.DayStep) bool { return s.Kind == kind })
+}
+
+// The steps hold the plan's water and time, no more and no less.
+func TestStepsHoldThePlan(t *testing.T) {
+	p := example(t)
+	u := underway(t)
+	var di, soft quantity.Volume
+	var time quantity.Duration
+	for _, s := range u.Steps {
+		if s.Kind != model.Work {
+			continue
+		}
+		time += s.Duration.Or(0)
+		switch s.Water {
+		case model.DI:
+			di += s.Volume.Or(0)
+			assert.Equal(t, model.Yes, s.Bed)
+		case model.Softened:
+			soft += s.Volume.Or(0)
+			assert.Equal(t, model.No, s.Bed)
+			assert.Equal(t, model.Yes, s.Softener)
+		}
+	}
+	assert.InDelta(t, float64(p.DI.Volume), float64(di), 1e-9)
+	assert.InDelta(t, float64(p.Soft.Volume), float64(soft), 1e-9)
+	assert.InDelta(t, float64(p.DI.Duration+p.Soft.Duration), float64(time), 1e-6)
+	flush, read := stepAt(&u, model.Flush), stepAt(&u, model.Read)
+	assert.Equal(t, flush+1, read)
+	di1 := slices.IndexFunc(u.Steps, func(s model.DayStep) bool { return s.Kind == model.Work && s.Water == model.DI })
+	assert.Greater(t, di1, read, "the flush comes before the first DI on a face")
+	assert.Equal(t, model.LetDry, u.Steps[di1-1].Kind)
+	assert.Equal(t, p.Day.Start.Turns[0].Side, u.Steps[1].Face, "the day's order")
+	assert.Equal(t, model.SetUp, u.Steps[0].Kind)
+	assert.Equal(t, model.PackUp, u.Steps[len(u.Steps)-1].Kind)
+}
+
+func TestWithoutADayTheStagesGoOverAllFaces(t *testing.T) {
+	lib := store.Example()
+	wash := lib.Washes[0].Wash
+	wash.Date = quantity.Opt[model.Date]{}
+	p, err := planner.Make(lib.Rig, lib.Places, wash)
+	require.NoError(t, err)
+	steps := washday.Steps(p)
+	var names []string
+	for _, s := range steps {
+		if len(names) == 0 || names[len(names)-1] != s.Stage {
+			names = append(names, s.Stage)
+		}
+	}
+	assert.Equal(t, []string{"set up", "pre-rinse", "soap", "contact wash", "rinse", "flush", "read the pen", "let it drip", "final rinse", "drain and pack"}, names)
+}
+
+func TestTimeIsADifferenceOfMoments(t *testing.T) {
+	u := underway(t)
+	flow := u.Steps[1].Flow.Or(0)
+	u.Deeds = []model.Deed{
+		{Does: model.GoOn, At: after(10)}, {Does: model.WaterOn, At: after(20)},
+		{Does: model.WaterOff, At: after(80)}, {Does: model.WaterOn, At: after(100)},
+	}
+	s := washday.Stand(&u, after(130))
+	assert.InDelta(t, 90, float64(s.Done[1].Spent), 1e-9)
+	assert.InDelta(t, float64(flow)*90, float64(s.Done[1].Used), 1e-12)
+	assert.True(t, s.Running)
+	assert.True(t, s.Sure)
+
+	back := after(130)
+	back.Wall = back.Wall.Add(-time.Hour)
+	assert.InDelta(t, 90, float64(washday.Stand(&u, back).Done[1].Spent), 1e-9, "the wall's clock set back an hour changes nothing")
+	zone := after(130)
+	zone.Wall = zone.Wall.In(time.FixedZone("", 9*3600))
+	assert.InDelta(t, 90, float64(washday.Stand(&u, zone).Done[1].Spent), 1e-9)
+
+	booted := model.Instant{Wall: after(160).Wall, Boot: "b2", Up: 5 * time.Second}
+	assert.InDelta(t, 120, float64(washday.Stand(&u, booted).Done[1].Spent), 1e-9, "after a new start the wall is asked")
+	booted.Wall = after(0).Wall
+	s = washday.Stand(&u, booted)
+	assert.InDelta(t, 60, float64(s.Done[1].Spent), 1e-9, "a wall that went back takes nothing away")
+	assert.False(t, s.Sure)
+}
+
+func TestADripBeginsByItself(t *testing.T) {
+	u := underway(t)
+	at := stepAt(&u, model.LetDry)
+	for i := range at {
+		u.Deeds = append(u.Deeds, model.Deed{Does: model.GoOn, At: after(float64(i))})
+	}
+	s := washday.Stand(&u, after(float64(at)+19))
+	assert.Equal(t, at, s.At)
+	assert.True(t, s.Running)
+	assert.InDelta(t, 20, float64(s.Done[at].Spent), 1e-9)
+}
+
+func TestTheGate(t *testing.T) {
+	u := underway(t)
+	at := stepAt(&u, model.Read)
+	for range at {
+		u.Deeds = append(u.Deeds, model.Deed{Does: model.GoOn, At: after(1)})
+	}
+	gate := func(deeds ...model.Deed) washday.Gate {
+		v := u
+		v.Deeds = append(slices.Clone(u.Deeds), deeds...)
+		s := washday.Stand(&v, after(2))
+		return s.Gate(&v)
+	}
+	read := func(ppm float64, scale quantity.Scale) model.Deed {
+		return model.Deed{Does: model.TakeRead, At: after(2), Reading: quantity.Some(quantity.PPM(ppm, scale))}
+	}
+	limit := u.Limit.Or(quantity.Reading{})
+	assert.Equal(t, washday.AskPen, gate())
+	assert.Equal(t, washday.Go, gate(read(limit.Number, limit.Scale)))
+	assert.Equal(t, washday.NoGo, gate(read(limit.Number+1, limit.Scale)))
+	assert.Equal(t, washday.Go, gate(read(limit.Number+1, quantity.Scale442)), "11 ppm of a 442 pen are under 10 as NaCl")
+	over := read(50, limit.Scale)
+	assert.Equal(t, washday.GoAlong, gate(over, model.Deed{Does: model.Accept, At: after(3)}))
+	assert.Equal(t, washday.AskPen, gate(over, model.Deed{Does: model.TakeWay, At: after(3), Way: planner.WaySlower}))
+	assert.Equal(t, washday.GoAlong, gate(over, model.Deed{Does: model.TakeWay, At: after(3), Way: washday.WaySoftened}))
+}
+
+// What is written of a wash so far is part of what is written of it later, word for
+// word: so a kill between any two deeds leaves nothing twice and nothing out.
+func TestEntriesGrowWithTheDeeds(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		u := underway(t)
+		u.Deeds = drawDeeds(t)
+		whole := washday.Entries(&u)
+		ids := map[string]bool{}
+		for _, e := range whole {
+			assert.False(t, ids[e.ID], "one identifier, one entry")
+			ids[e.ID] = true
+			assert.Empty(t, e.Faults())
+		}
+		part := u
+		part.Deeds = u.Deeds[:rapid.IntRange(0, len(u.Deeds)).Draw(t, "killed after")]
+		sofar := washday.Entries(&part)
+		require.LessOrEqual(t, len(sofar), len(whole))
+		for i := range sofar {
+			assert.Equal(t, sofar[i].Content(), whole[i].Content())
+		}
+	})
+}
+
+// The log's gallons are the screen's: what the stages say adds up to what the wash
+// says, with what was struck left out.
+func TestTheLogAddsUp(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		u := underway(t)
+		u.Deeds = append(drawDeeds(t), model.Deed{Does: model.EndEarly, At: after(1e5)})
+		log := model.NewLog(washday.Entries(&u)).Effective()
+		washes := log.Washes()
+		require.Len(t, washes, 1)
+		sums := map[model.Water]quantity.Volume{}
+		for _, s := range washes[0].Stages {
+			sums[s.Water] += s.Used.Or(0)
+		}
+		w := washes[0].Wash
+		assert.InDelta(t, float64(w.DI.Or(0)), float64(sums[model.DI]), 1e-9)
+		assert.InDelta(t, float64(w.Softened.Or(0)), float64(sums[model.Softened]), 1e-9)
+	})
+}
+
+func drawDeeds(t *rapid.T) []model.Deed {
+	kinds := []model.DeedKind{model.WaterOn, model.WaterOff, model.GoOn, model.GoOn, model.GoOn, model.Skip, model.GoBack, model.TakeRead, model.Accept}
+	n := rapid.IntRange(0, 60).Draw(t, "deeds")
+	deeds := make([]model.Deed, n)
+	at := 0.0
+	for i := range deeds {
+		at += rapid.Float64Range(0.1, 300).Draw(t, "seconds")
+		deeds[i] = model.Deed{Does: rapid.SampledFrom(kinds).Draw(t, "deed"), At: after(at)}
+		if deeds[i].Does == model.TakeRead {
+			deeds[i].Reading = quantity.Some(quantity.PPM(rapid.Float64Range(0, 40).Draw(t, "ppm"), quantity.ScaleNaCl))
+		}
+	}
+	return deeds
+}
+
+// A way out in the middle leaves what was done, and asks for nothing twice.
+func TestAWayReplacesWhatIsLeft(t *testing.T) {
+	lib := store.Example()
+	u := underway(t)
+	at := stepAt(&u, model.Read)
+	for range at {
+		u.Deeds = append(u.Deeds, model.Deed{Does: model.GoOn, At: after(1)})
+	}
+	wash := lib.Washes[0].Wash
+	wash.TowelFaces = model.Sides()
+	p, err := planner.Make(lib.Rig, lib.Places, wash)
+	require.NoError(t, err)
+	v := washday.Replaced(u, washday.Stand(&u, after(2)), p, washday.WaySoftened)
+	assert.Equal(t, u.Steps[:at+1], v.Steps[:at+1])
+	seen := map[string]bool{}
+	for _, s := range v.Steps {
+		assert.False(t, seen[string(s.Face)+s.Stage+string(s.Kind)], "%s %s twice", s.Stage, s.Face)
+		seen[string(s.Face)+s.Stage+string(s.Kind)] = true
+		assert.False(t, s.Kind == model.Work && s.Water == model.DI)
+	}
+	assert.True(t, slices.ContainsFunc(v.Steps, func(s model.DayStep) bool { return s.Towel == model.Yes }))
+}
+
+func BenchmarkStand(b *testing.B) {
+	u := underway(b)
+	for i := range 60 {
+		u.Deeds = append(u.Deeds, model.Deed{Does: []model.DeedKind{model.WaterOn, model.WaterOff, model.GoOn}[i%3], At: after(float64(i))})
+	}
+	for b.Loop() {
+		washday.Stand(&u, after(100))
+	}
+}
