@@ -57,23 +57,33 @@ func Pin(p split.Pin) string {
 // ShareTable lists the faces: those with DI in their order, then the rest.
 func ShareTable(s *planner.Share, sys quantity.System) Table {
 	t := Table{
-		Head:    []string{"face", "gets", "water", "time", "towel", "left to dry", "to here", ""},
-		Numeric: []bool{false, false, true, true, true, false, true, false},
+		Head:    []string{"face", "gets", "water", "time", "towel", "if left", "DI need", "to here", "pin"},
+		Numeric: []bool{false, false, true, true, true, false, true, true, false},
 	}
 	for _, f := range s.Faces {
 		t.Rows = append(t.Rows, []string{
 			string(f.Name), WaterName(f.Water), quantity.Show(f.Volume, sys), Time(f.Duration), orNone(f.Towel),
-			SpotWords(f.Spots), Percent(f.Reaches), sharePin(f),
+			spotWord(f.Spots), needOf(f, sys), Percent(f.Reaches), strings.TrimPrefix(Pin(f.Pin), "pinned "),
 		})
 	}
 	return t
 }
 
-func sharePin(f planner.FaceShare) string {
-	if !f.Asked && f.Pin == split.Free {
-		return "no DI asked"
+// needOf is the DI water that a face needs; none is asked for one that the wash
+// does not rinse with it.
+func needOf(f planner.FaceShare, sys quantity.System) string {
+	if !f.Asked && f.Pin != split.In {
+		return "-"
 	}
-	return Pin(f.Pin)
+	return quantity.Show(f.Needs, sys)
+}
+
+// spotWord is the outlook in one word.
+func spotWord(s planner.Spots) string {
+	if s == planner.NoSpots {
+		return "clear"
+	}
+	return string(s)
 }
 
 func orNone(d quantity.Duration) string {
@@ -168,7 +178,7 @@ func (w *page) shortage(p planner.Plan, sys quantity.System) {
 	w.prose("When the bed is short", ShareGives(s, sys))
 	w.wrapped("  ", "  ", ShareSays(s, sys))
 	w.table("Who gets DI", ShareTable(s, sys))
-	w.wrapped("  ", "  ", "\"To here\" is the chance that the bed gives for a face and all above it.")
+	w.wrapped("  ", "  ", "\"If left\" is how it dries without a towel. \"To here\" is the chance that the bed gives for a face and all above it.")
 	w.table("Ways out", WaysTable(p.Shortage.Ways, sys))
 	for _, way := range p.Shortage.Ways {
 		w.wrapped("  - ", "    ", way.Name+": "+WaySays(way, sys))

@@ -2,6 +2,7 @@ package short
 
 import (
 	"fmt"
+	"strings"
 
 	"washeve/model/quantity"
 	"washeve/planner"
@@ -87,7 +88,7 @@ func (m Model) saysLine(width int) string {
 // gives says in one line what there is and what is needed.
 func (m Model) gives() string {
 	s := &m.share
-	return fmt.Sprintf("The bed gives %s at %s after its flush; all faces take %s.",
+	return fmt.Sprintf("The bed gives %s at %s after its flush; DI for all takes %s.",
 		quantity.Show(s.Gives, m.sys), quantity.Show(s.Flow, m.sys), quantity.Show(s.Needs, m.sys))
 }
 
@@ -117,7 +118,7 @@ func (m Model) faceLines(width int) []string {
 		if i > 0 && i-1 == m.hand {
 			ink, mark = m.th.Accent, m.th.Marks.Here
 		}
-		lines[i] = ink.On(cells.Clip(mark+" "+line, width, m.th.Marks.More))
+		lines[i] = ink.On(cells.Clip(mark+" "+strings.TrimRight(line, " "), width, m.th.Marks.More))
 	}
 	return lines
 }
