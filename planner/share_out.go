@@ -49,11 +49,11 @@ func (o *sharingOut) share(at servable, c split.Choice) (Share, error) {
 		Confidence: o.confidence, Flow: at.flow, Drawn: o.drawn, Gives: at.gives(o.confidence),
 		Flush: at.made.flush, Takes: c.Needs, Short: c.Short, Asked: o.wash, Wash: o.stated(at, c),
 	}
-	m, err := o.answered(out.Wash)
+	m, err := o.begin(out.Wash)
 	if err != nil {
 		return out, err
 	}
-	out.Chance, out.Verdict, out.DI, out.Soft = m.plan.Bed.ChanceLasts, m.plan.Verdict, m.plan.DI, m.plan.Soft
+	m.outcome(&out)
 	faces := o.candidates(at, o.pins)
 	o.all = 0
 	for i, f := range faces {
@@ -73,6 +73,19 @@ func (o *sharingOut) share(at servable, c split.Choice) (Share, error) {
 		out.Faces = append(out.Faces, f)
 	}
 	return out, nil
+}
+
+// outcome works out how a share ends: of a plan's answer, what a share shows.
+func (m *making) outcome(out *Share) {
+	ahead := m.resin.job(m.ask).Outlook(m.before.states)
+	out.Chance = quantity.Fraction(ahead.ChanceLasts)
+	if m.ask.needless() {
+		out.Chance = 1
+	}
+	out.Verdict = m.verdict(out.Chance)
+	out.DI, out.Soft, _ = m.done.totals()
+	m.plan.Faces, m.plan.Bed.OutletAtEnd = m.done.faces, ppmBand(ahead.AtEnd, m.ask.feed)
+	m.plan.settleFaces(m.faces, m.against)
 }
 
 // stated is the wash that has the share.

@@ -47,6 +47,10 @@ func TestShareOfAShortBed(t *testing.T) {
 	assert.Equal(t, planner.Lasts, s.Verdict)
 	assert.Less(t, s.Flow, s.Drawn, "a slower flow gives more")
 	assert.InDelta(t, 0.5, float64(s.Spared), 0.02)
+	made := mustMake(t, lib.Rig, lib.Places, s.Wash)
+	assert.Equal(t, made.Bed.ChanceLasts, s.Chance, "the plan of the share says the same")
+	assert.Equal(t, made.DI, s.DI)
+	assert.Equal(t, made.Verdict, s.Verdict)
 	require.Len(t, s.Faces, 5)
 	for _, f := range s.Faces {
 		switch {
