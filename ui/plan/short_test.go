@@ -74,7 +74,7 @@ func TestPinsCanBeTyped(t *testing.T) {
 	}
 	p.keys("enter 'rear, left' enter")
 	assert.Equal(t, []model.Side{model.Rear, model.Left}, p.m.now.wash.TowelFaces)
-	p.keys("enter ctrl+u 'bonnet' enter")
+	p.keys("enter ', bonnet' enter")
 	assert.Contains(t, p.seen(), "Not taken")
 	assert.Equal(t, []model.Side{model.Rear, model.Left}, p.m.now.wash.TowelFaces)
 }
