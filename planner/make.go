@@ -105,7 +105,7 @@ func (m *making) rinse() {
 	l := &m.ledger
 	flow := m.main.flowOf(model.DI)
 	m.against = rinserOf(m.chosen, m.raw, m.soft, m.aim)
-	m.before = m.stands(flow)
+	m.before = m.stands(m.main.drawn) // where nobody wrote down how the bed has run so far
 	m.ask = asked{
 		main: flow, limit: m.aim.limit, scale: m.aim.scale, feed: m.feed.PPM(m.aim.scale).Number,
 		loadOff: loadSpread(m.feed),

@@ -35,7 +35,8 @@ type tool struct {
 	end      flow.Sprayer
 	flows    map[model.Water]quantity.Flow
 	past     *Past
-	held     float64 // DI flow that is held to over what the sprayer draws, at most 1
+	drawn    quantity.Flow // of DI water where nothing holds it
+	held     float64       // DI flow that is held to over that, at most 1
 }
 
 func (t tool) flowOf(w model.Water) quantity.Flow { return t.flows[w] }
@@ -141,10 +142,9 @@ func (p *plumbing) addTools(l *ledger, c chosen) {
 
 // holdTo holds the DI water to a flow, where the sprayer draws more.
 func (t *tool) holdTo(limit quantity.Opt[quantity.Flow]) {
-	drawn := t.flows[model.DI]
-	t.held = 1
-	if most, given := limit.Get(); given && most < drawn {
-		t.flows[model.DI], t.held = most, float64(most/drawn)
+	t.drawn, t.held = t.flows[model.DI], 1
+	if most, given := limit.Get(); given && most < t.drawn {
+		t.flows[model.DI], t.held = most, float64(most/t.drawn)
 	}
 }
 

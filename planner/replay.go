@@ -254,12 +254,18 @@ func (r *replay) learn() *BedPast {
 		if i == len(r.fills)-1 {
 			f.posterior = learning.After(lessons).Learn(f.fill)
 			f.explain()
-			f.stand = stand{belief: f.posterior.Belief(), states: f.posterior.States, middle: f.posterior.Middle(), soFar: f.Gallons}
+			f.settle()
 			break
 		}
 		lessons = append(lessons, learning.Recall(f.fill))
 	}
 	return &BedPast{Bed: r.bed, Fills: r.fills, Draws: r.draws}
+}
+
+// settle keeps how the bed stands at the fill's end.
+func (f *FillPast) settle() {
+	p := &f.posterior
+	f.stand = stand{belief: p.Belief(), states: p.States, middle: p.Middle(), soFar: f.Gallons}
 }
 
 // explain puts beside each reading what it should have shown.

@@ -19,11 +19,14 @@ type Sharing struct {
 	rig    model.Rig
 	places model.Places
 	wash   model.Wash
-	memory *Memory
+	past   *Past
 	flows  []servable
 	order  []model.Side // of the day, else of the wash
 	asked  []model.Side // rinsed with DI by the wash, towels left out of account
 	drawn  quantity.Flow
+
+	aged  learning.Age // of the bed, as the rig states it
+	stood stand        // and how it stands then
 }
 
 // servable is one flow of the DI water.
@@ -58,10 +61,10 @@ func heldTo() []float64 { return []float64{1, 0.75, 0.5, 0.35, 0.25} }
 
 // Sharing works out what is needed and what there is, once for a wash.
 func (m *Memory) Sharing(rig model.Rig, places model.Places, wash model.Wash) (*Sharing, error) {
-	s := &Sharing{rig: rig, places: places, wash: wash, memory: m}
+	s := &Sharing{rig: rig, places: places, wash: wash, past: m.Past}
 	open := wash
 	open.TowelFaces, open.DIFaces, open.DIFlow = nil, nil, quantity.Opt[quantity.Flow]{}
-	asks, err := s.begin(open)
+	asks, err := begin(rig, places, open, sources{day: drying.Day, age: s.keepAge, past: s.past})
 	if err != nil {
 		return nil, err
 	}
@@ -104,7 +107,7 @@ func (s *Sharing) heldAt(part float64) quantity.Flow {
 }
 
 func (s *Sharing) begin(wash model.Wash) (*making, error) {
-	return begin(s.rig, s.places, wash, s.sources(s.memory.Past))
+	return begin(s.rig, s.places, wash, s.sources())
 }
 
 // look finds which faces the wash rinses with DI, and in which order.
@@ -219,5 +222,19 @@ func (s *Sharing) best(pins []split.Pin, gives []quantity.Volume) (servable, spl
 	return at, best
 }
 
-// sources is a day of its own, so that the plan's stays in memory.
-func (s *Sharing) sources(past *Past) sources { return sources{day: drying.Day, past: past} }
+// sources leaves the memory alone: the ways are worked out beside the keys.
+func (s *Sharing) sources() sources { return sources{day: drying.Day, age: s.age, past: s.past} }
+
+// keepAge is [standAt], kept for the plans that follow: what the bed has been
+// through is the same in all.
+func (s *Sharing) keepAge(age learning.Age) stand {
+	s.aged, s.stood = age, standAt(age)
+	return s.stood
+}
+
+func (s *Sharing) age(age learning.Age) stand {
+	if age.Equal(s.aged) {
+		return s.stood
+	}
+	return standAt(age)
+}

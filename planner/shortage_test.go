@@ -280,3 +280,17 @@ func TestWaysSurviveTheirFile(t *testing.T) {
 		assert.InDelta(t, float64(w.Chance), float64(p.Bed.ChanceLasts), 1e-9, w.Code)
 	}
 }
+
+// What the DI water is held to tomorrow does not change what the bed has been
+// through.
+func TestHoldingTheFlowLeavesThePastAlone(t *testing.T) {
+	lib := worn(180)
+	wash := lib.Washes[0].Wash
+	before := mustMake(t, lib.Rig, lib.Places, wash)
+	wash.DIFlow = quantity.Some(0.5 * quantity.GPM)
+	held := mustMake(t, lib.Rig, lib.Places, wash)
+	assert.Equal(t, before.Bed.Used, held.Bed.Used)
+	assert.Equal(t, before.Bed.Before, held.Bed.Before)
+	assert.Equal(t, before.DI.Volume, held.DI.Volume)
+	assert.InDelta(t, 1.3/0.5*before.DI.Duration.Minutes(), held.DI.Duration.Minutes(), 1e-6)
+}

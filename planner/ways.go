@@ -29,6 +29,7 @@ type ways struct {
 	share Share
 	wash  model.Wash // as it is stated, with the pins
 	base  *making    // and its plan
+	fresh *making    // and that with new resin
 }
 
 // Ways works every way out of the shortage out, each by making the plan that way.
@@ -40,6 +41,9 @@ func (s *Sharing) Ways(share Share) ([]WayOut, error) {
 		return nil, err
 	}
 	w.base = base
+	if w.fresh, err = s.refreshed(base.bed.Name, w.wash); err != nil {
+		return nil, err
+	}
 	var out []WayOut
 	for _, way := range []func() (WayOut, error){w.split, w.slower, w.cap, w.drip, w.surfaces, w.twoFills, w.newResin, w.buy} {
 		one, err := way()
@@ -52,7 +56,7 @@ func (s *Sharing) Ways(share Share) ([]WayOut, error) {
 }
 
 func (s *Sharing) answered(w model.Wash) (*making, error) {
-	return answered(s.rig, s.places, w, s.sources(s.memory.Past))
+	return answered(s.rig, s.places, w, s.sources())
 }
 
 // of takes the numbers of a way from the plan made that way.

@@ -13,15 +13,15 @@ import (
 
 // refreshed is the plan with new resin in the tank: what is believed of it is
 // what past fills taught, the one in the tank among them.
-func (w ways) refreshed() (*making, error) {
-	rig := w.rig
+func (s *Sharing) refreshed(bedName string, wash model.Wash) (*making, error) {
+	rig := s.rig
 	rig.Beds = append([]model.Bed(nil), rig.Beds...)
 	for i := range rig.Beds {
-		if b := &rig.Beds[i]; strings.EqualFold(b.Name, w.base.bed.Name) {
+		if b := &rig.Beds[i]; strings.EqualFold(b.Name, bedName) {
 			b.SoFar, b.LastReading = quantity.Some(quantity.Volume(0)), quantity.Opt[quantity.Reading]{}
 		}
 	}
-	return answered(rig, w.places, w.wash, w.sources(w.memory.Past.refilled(w.base.bed.Name)))
+	return answered(rig, s.places, wash, direct(s.past.refilled(bedName)))
 }
 
 // refilled is the past after a change of a bed's resin for the same again.
@@ -36,6 +36,7 @@ func (p *Past) refilled(name string) *Past {
 	}
 	fresh := FillPast{Resin: b.Bed.Resin.Or(0), Price: b.Bed.Price}
 	fresh.posterior = learning.After(lessons).Learn(fresh.fill)
+	fresh.settle()
 	next := *b
 	next.Fills = append(next.Fills[:len(next.Fills):len(next.Fills)], fresh)
 	out := *p
@@ -46,10 +47,7 @@ func (p *Past) refilled(name string) *Past {
 
 func (w ways) newResin() (WayOut, error) {
 	way := WayOut{Code: WayResin, Name: "new resin first"}
-	made, err := w.refreshed()
-	if err != nil {
-		return way, err
-	}
+	made := w.fresh
 	way = w.of(way, made)
 	way.Buy = Outlay{Needed: true, Price: w.base.bed.Price}
 	way = say(way, "change the resin before the wash; half of such fills give %s", "nothing of the old resin, which is used up", quantity.ValueOf(made.plan.Bed.Remaining.P50))
@@ -65,10 +63,7 @@ func (w ways) twoFills() (WayOut, error) {
 	if len(w.base.ask.uses) == 0 {
 		return w.not(way, "nothing is asked of the bed"), nil
 	}
-	made, err := w.refreshed()
-	if err != nil {
-		return way, err
-	}
+	made := w.fresh
 	way = w.of(way, w.base)
 	flush, di := w.base.flush, w.base.plan.DI.Volume
 	chance := w.base.reserve().OverTwoFills(made.reserve(), di.Gallons(), flush.Gallons())
