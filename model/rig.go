@@ -27,6 +27,7 @@ type Softener struct {
 	Salt     quantity.Opt[quantity.Dose]
 	Capacity quantity.Opt[quantity.Capacity]
 	SoFar    quantity.Opt[quantity.Volume] // since the last regeneration
+	Price    quantity.Opt[quantity.Money]  // of the salt of a regeneration
 }
 
 // Fields lists what can be stated of a softener.
@@ -38,6 +39,7 @@ func (s *Softener) Fields() []Field {
 		measure("salt", "salt per regeneration", "salt used per volume of resin at each regeneration; it sets the capacity", "8 lb/ft3", "2 lb/ft3", "30 lb/ft3", &s.Salt),
 		measure("capacity", "capacity", "grains it takes out between regenerations, where the maker states it", "12000 gr", "100 gr", "400000 gr", &s.Capacity),
 		measure("gallons_so_far", "gallons since regeneration", "water that has passed since the last regeneration", "120 gal", "0 gal", "100000 gal", &s.SoFar),
+		field("price", "price of a regeneration", "what the salt of one regeneration costs you", "$6", &s.Price, quantity.ParseMoney, quantity.Money.String),
 	}
 }
 
@@ -135,6 +137,7 @@ type Defaults struct {
 	Place    string
 	Limit    quantity.Opt[quantity.Reading]
 	DIPrice  quantity.Opt[quantity.Money] // of a gallon of DI water that is bought
+	Washes   quantity.Opt[float64]        // a year
 }
 
 // Fields lists the settings.
@@ -149,6 +152,7 @@ func (d *Defaults) Fields() []Field {
 		name("place", "place", "place where a wash names none", "home", &d.Place).refersTo("place"),
 		reading("limit", "outlet limit", "outlet reading at which you stop using the bed", 200, &d.Limit),
 		field("di_water_price", "DI water bought", "price of a gallon of DI water where you can buy it", "$0.75", &d.DIPrice, quantity.ParseMoney, quantity.Money.String),
+		number("washes_a_year", "washes a year", "how often a year you wash like this, where the log does not tell", "20", 0.1, 400, &d.Washes),
 	}
 }
 

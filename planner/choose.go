@@ -39,6 +39,7 @@ type chosen struct {
 	sprayers []model.Sprayer
 	defaults model.Defaults
 	past     *Past // nil: no log
+	setting  Setting
 }
 
 // choose finds what the wash names, else what the defaults name, else the first

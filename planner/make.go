@@ -22,6 +22,8 @@ type sources struct {
 	day  forecaster
 	age  ager
 	past *Past // nil where there is no log
+
+	setting Setting
 }
 
 // direct works everything out anew.
@@ -77,7 +79,7 @@ func begin(rig model.Rig, places model.Places, wash model.Wash, from sources) (*
 	if err != nil {
 		return nil, err
 	}
-	c.past = from.past
+	c.past, c.setting = from.past, from.setting
 	m := &making{ledger: newLedger(), chosen: c, foretells: from.day, ages: from.age}
 	m.remember()
 	m.decide()
@@ -90,9 +92,10 @@ func (m *making) decide() {
 	l, c := &m.ledger, m.chosen
 	m.raw, m.soft = analyse(l, c)
 	m.faces = measureBody(l, c, m.raw.Temperature)
-	m.feed = feedOf(c, m.raw, m.soft)
+	m.feed = c.setting.purified(feedOf(c, m.raw, m.soft))
 	m.aim = decideAims(l, c)
 	m.resin = decideResin(l, c.bed, m.feed, penScale(c.pen))
+	m.resin.behind = c.setting.Behind
 	m.chain = layPlumbing(l, c, m.resin, m.raw.Temperature)
 	m.stages = stagesOf(l, c)
 	m.plan.Day, m.plan.DayNote = foretell(l, c, m.stages, m.faces, m.chain, m.foretells)
@@ -110,7 +113,7 @@ func (m *making) rinse() {
 		main: flow, limit: m.aim.limit, scale: m.aim.scale, feed: m.feed.PPM(m.aim.scale).Number,
 		loadOff: loadSpread(m.feed),
 	}
-	m.against.clean = m.before.outlet(m.resin, m.ask)
+	m.against.clean = m.ask.feed * m.resin.outletAfter(m.before, 0, flow)
 	m.done = work(l, m.stages, m.faces, m.chain, m.against)
 	m.flush = flushOf(l, m.bed, m.resin, m.chain)
 	m.ask.uses, m.ask.volume = askBed(m.done, m.flush, flow)
@@ -130,7 +133,7 @@ func (m *making) answer() {
 	p.settleFaces(m.faces, m.against)
 	p.vary(m.stages, m.faces, m.chain, m.against, c)
 	p.Softener = lookAtSoftener(l, c, m.raw, p.throughSoftener(m.chain, m.ask))
-	p.Cost, p.Verdict = price(c.bed.Price, m.resin, m.ask.volume), m.verdict(p.Bed.ChanceLasts)
+	p.Cost, p.Verdict = price(c.bed.Price, p.Bed.Fill, m.ask.volume), m.verdict(p.Bed.ChanceLasts)
 }
 
 // verdict goes by the chance. But a last reading over the limit that no bed
@@ -208,15 +211,10 @@ func mainStage(stages []model.Stage) model.Stage {
 	return best
 }
 
-// outlet is what the bed gives at the start, in ppm, for the bed in the middle
-// of what is believed.
-func (s stand) outlet(r resin, a asked) float64 {
-	return a.feed * s.middle.Column.Outlet(s.middle.Efficiency*r.units(a.main))
-}
-
 func flushOf(l *ledger, b model.Bed, r resin, chain plumbing) quantity.Volume {
 	free := take(l, "bed free space", b.FreeSpace, quantity.Volume(bed.FreeShare)*r.tank.Resin, practice("a tank filled to two thirds"))
-	return bed.FlushFactor * r.tank.Standing(free, chain.hoseAfterBed())
+	hose := chain.hoseAfterBed()
+	return bed.FlushFactor * (quantity.Volume(r.beds())*r.tank.Standing(free, 0) + hose)
 }
 
 func waterOf(a water.Analysis, scale quantity.Scale) Water {

@@ -26,7 +26,7 @@ type Memory struct {
 
 // Make is [Make] with the memory: without a past it has the same answer.
 func (m *Memory) Make(rig model.Rig, places model.Places, wash model.Wash) (Plan, error) {
-	return makePlan(rig, places, wash, sources{day: m.day, age: m.age, past: m.Past})
+	return m.MakeIn(Setting{}, rig, places, wash)
 }
 
 // day is [drying.Day] through the memory.

@@ -66,7 +66,13 @@ func (r *resin) job(a asked) learning.Job {
 
 // foresee works out the bed's outlook.
 func (r *resin) foresee(s stand, a asked) BedOutlook {
-	out := r.job(a).Outlook(s.states)
+	job := r.job(a)
+	out, curve := learning.Outlook{}, []CurvePoint(nil)
+	if r.behind {
+		out = job.InSeries(s.states)
+	} else {
+		out, curve = job.Outlook(s.states), r.curve(s, a)
+	}
 	n := s.middle.Efficiency * r.units(a.main)
 	if endless := math.Inf(1); a.needless() {
 		out.Remaining, out.ChanceLasts = learning.Quantiles{endless, endless, endless}, 1
@@ -79,12 +85,12 @@ func (r *resin) foresee(s stand, a asked) BedOutlook {
 	return BedOutlook{
 		Resin: r.tank.Resin, Capacity: r.stated, Whole: r.whole,
 		Used:        r.whole * quantity.Capacity(s.middle.Factor*s.middle.Column.Used()),
-		ContactTime: r.tank.ContactTime(a.main), Units: n, SoFar: s.soFar,
+		ContactTime: quantity.Duration(r.beds()) * r.tank.ContactTime(a.main), Units: n, SoFar: s.soFar,
 		Remaining:   Band[quantity.Volume]{gallons(out.Remaining[0]), gallons(out.Remaining[1]), gallons(out.Remaining[2])},
 		ChanceLasts: quantity.Fraction(out.ChanceLasts),
 		OutletNow:   ppmBand(out.Now, a.feed), OutletAtEnd: ppmBand(out.AtEnd, a.feed),
 		Before: layersOf(s.middle.Column), After: layersOf(after),
-		Curve: r.curve(s, a),
+		Curve: curve, Fill: r.fill(a),
 	}
 }
 
@@ -116,11 +122,7 @@ func (r *resin) curve(s stand, a asked) []CurvePoint {
 // is zero where no flow keeps the limit, and false where every flow does.
 func (r *resin) exchangeCap(s stand, a asked) (quantity.Flow, bool) {
 	const lowest, highest = 0.02 * quantity.GPM, 60 * quantity.GPM
-	passes := func(f quantity.Flow) bool {
-		use := r.use(a.volume, f)
-		n := s.middle.Efficiency * use.Units
-		return s.middle.Column.Feed(n, use.Capacities/s.middle.Factor).Outlet(n) > a.fraction()
-	}
+	passes := func(f quantity.Flow) bool { return r.outletAfter(s, a.volume, f) > a.fraction() }
 	if passes(lowest) {
 		return 0, true
 	}
@@ -150,7 +152,7 @@ const ContactTime = 90 * quantity.Second
 func (r *resin) caps(l *ledger, in bedLimits, s stand, a asked, pressure quantity.Flow) FlowCap {
 	contact := take(l, "least contact time", in.contact, ContactTime, practice("half a cubic foot at 2.5 gpm"))
 	list := []Cap{
-		{ByContactTime, quantity.Flow(float64(r.tank.Resin) / float64(contact))},
+		{ByContactTime, quantity.Flow(r.beds() * float64(r.tank.Resin) / float64(contact))},
 		{ByFaceVelocity, quantity.Flow(float64(FaceVelocity) * float64(r.tank.Area()))},
 	}
 	if most, given := in.most.Get(); given {
@@ -183,26 +185,34 @@ func lookAtSoftener(l *ledger, c chosen, raw water.Analysis, takes quantity.Volu
 	s := c.softener
 	resin := takeResin(l, "softener resin volume", s.Resin)
 	capacity, stated := s.Capacity.Get()
+	salt, dosed := s.Salt.Get()
 	if stated {
 		take(l, "softener capacity", s.Capacity, 0, yours)
 	} else {
-		salt := take(l, "softener salt", s.Salt, bed.UsualSalt, practice("a usual regeneration"))
+		salt, dosed = take(l, "softener salt", s.Salt, bed.UsualSalt, practice("a usual regeneration")), true
 		capacity = bed.SoftenerCapacity(salt).Of(resin)
 		l.assume(Assumption{Name: "softener capacity", Value: quantity.ValueOf(capacity), Source: practice("20000 gr/ft3 at 6 lb/ft3 of salt, 24000 at 8, 27000 at 10, 30000 at 15")})
 	}
 	soFar := take(l, "softener gallons since regeneration", s.SoFar, 0, practice("freshly regenerated"))
 	hardness := quantity.Load(raw.Hardness())
 	left := max(hardness.Supply(capacity)-soFar, 0)
-	return &SoftenerOutlook{Name: s.Name, Capacity: capacity, Remaining: left, Takes: takes, Lasts: left >= takes}
+	out := &SoftenerOutlook{
+		Name: s.Name, Capacity: capacity, Remaining: left, Takes: takes, Lasts: left >= takes,
+		Resin: resin, Share: quantity.Fraction(hardness.In(takes) / capacity), Price: s.Price,
+	}
+	if dosed {
+		out.Salt = quantity.Some(quantity.Mass(float64(salt) * float64(resin)))
+	}
+	return out
 }
 
-// price works the cost out. Half of the fills of this statement give the stated
-// capacity or more.
-func price(given quantity.Opt[quantity.Money], r resin, through quantity.Volume) Cost {
+// price works the cost out: the price of a fill over the gallons that half of
+// the fills give, or more.
+func price(given quantity.Opt[quantity.Money], fill, through quantity.Volume) Cost {
 	money, known := given.Get()
-	if !known || r.load <= 0 {
+	if !known || !(fill > 0) {
 		return Cost{}
 	}
-	perGallon := money.Amount() / r.load.Supply(r.stated).Gallons()
-	return Cost{Known: true, Currency: money.Currency, PerGallon: perGallon, Wash: perGallon * through.Gallons()}
+	perGallon := money.Amount() / fill.Gallons()
+	return Cost{Known: true, Fill: given, Currency: money.Currency, PerGallon: perGallon, Wash: perGallon * through.Gallons()}
 }

@@ -141,6 +141,7 @@ type BedOutlook struct {
 	ContactTime   quantity.Duration // empty-bed, at the sprayer's flow
 	Units         float64           // transfer units at the sprayer's flow
 	SoFar         quantity.Volume
+	Fill          quantity.Volume // what a whole fill gives of this feed at this flow, until the limit
 	Remaining     Band[quantity.Volume]
 	ChanceLasts   quantity.Fraction
 	OutletNow     Band[float64] // ppm on the limit's scale
@@ -157,6 +158,10 @@ type SoftenerOutlook struct {
 	Remaining quantity.Volume // of this place's water
 	Takes     quantity.Volume // that this wash sends through it
 	Lasts     bool
+	Resin     quantity.Volume
+	Share     quantity.Fraction            // of a regeneration that this wash takes
+	Salt      quantity.Opt[quantity.Mass]  // of a regeneration, where its dose is known
+	Price     quantity.Opt[quantity.Money] // of a regeneration
 }
 
 // The units of the chain that water goes through or past.
@@ -251,6 +256,7 @@ type Cost struct {
 	Currency  string
 	Wash      float64
 	PerGallon float64
+	Fill      quantity.Opt[quantity.Money] // price of a fill
 }
 
 // Claim sets a seller's "good for so many gallons" against this water.

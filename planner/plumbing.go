@@ -21,6 +21,7 @@ type plumbing struct {
 	hoses       []model.Hose
 	softener    *flow.Packing
 	bed         flow.Packing
+	behind      bool // a second tank like the bed stands behind it
 	temperature quantity.Temperature
 	feedsBed    bool // the softener stands ahead of the bed
 	tools       []tool
@@ -85,7 +86,7 @@ func usualHoses() []model.Hose {
 func layPlumbing(l *ledger, c chosen, r resin, temperature quantity.Temperature) plumbing {
 	p := plumbing{
 		supply: flow.SupplyOf(&c.place), hoses: c.hoses, temperature: temperature,
-		bed: packing(r.tank.Resin, r.tank.Diameter),
+		bed: packing(r.tank.Resin, r.tank.Diameter), behind: r.behind,
 	}
 	for _, a := range p.supply.Assumed {
 		l.assume(a)
@@ -197,6 +198,9 @@ func (p *plumbing) chain(end flow.Sprayer, w model.Water) flow.Chain {
 	elements = append(elements, flow.HosesIn(model.MiddleRun, p.hoses)...)
 	if di {
 		elements = append(elements, flow.Tank("DI bed", p.bed, p.temperature))
+		if p.behind {
+			elements = append(elements, flow.Tank("second DI bed", p.bed, p.temperature))
+		}
 	}
 	elements = append(elements, flow.HosesIn(model.SprayRun, p.hoses)...)
 	return flow.Chain{Supply: p.supply, Elements: elements, Sprayer: end}

@@ -19,7 +19,11 @@ func (m *making) remember() {
 	if m.softener == nil {
 		return
 	}
-	if since, known := m.past.sinceSalt(m.softener.Name); known {
+	since, known := m.past.sinceSalt(m.softener.Name)
+	if m.setting.Salted {
+		since, known = 0, true
+	}
+	if known {
 		salted := *m.softener
 		salted.SoFar = quantity.Some(since)
 		m.softener = &salted
@@ -30,6 +34,9 @@ func (m *making) remember() {
 // bed, else by what the rig states of its age.
 func (m *making) stands(flow quantity.Flow) stand {
 	past := m.past.Bed(m.bed.Name)
+	if m.setting.Fresh {
+		m.bed, past = renewed(m.bed), nil
+	}
 	if past == nil {
 		return m.resin.decideAge(&m.ledger, m.ages, m.bed, penScale(m.pen), m.aim.scale, flow)
 	}
@@ -55,7 +62,7 @@ func (f *FillPast) words() string {
 // them.
 func (m *making) tellPast() {
 	past := m.past.Bed(m.bed.Name)
-	if past == nil {
+	if past == nil || m.setting.Fresh {
 		return
 	}
 	for _, r := range past.Present().Readings {

@@ -22,6 +22,7 @@ type resin struct {
 	claim  *Claim
 	feed   water.Analysis
 	load   quantity.Load
+	behind bool // a second tank like it stands behind, freshly filled
 }
 
 // decideResin turns the ways of stating a bed into one.

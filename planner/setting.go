@@ -1,0 +1,76 @@
+package planner
+
+import (
+	"washeve/model"
+	"washeve/model/quantity"
+	"washeve/planner/bed"
+	"washeve/planner/learning"
+	"washeve/planner/water"
+)
+
+// Setting is what stands around the bed of a wash, or was done before it, beyond
+// what the rig and the log tell: for asking what it would bring. The zero value
+// is the rig as it is.
+type Setting struct {
+	Behind   bool              // a second tank like the wash's, freshly filled, stands behind it
+	Fresh    bool              // the wash's tank has just got new resin of the same kind
+	Salted   bool              // the softener has just been regenerated
+	Rejected quantity.Fraction // of the ions in the bed's feed, held back ahead of it; see [water.Purify]
+}
+
+// MakeIn is [Memory.Make] in a setting. With a second tank behind, what the plan
+// says of the outlet, of what is left and of the caps is of both together, its
+// layers are those of the first, and there is no curve.
+func (m *Memory) MakeIn(s Setting, rig model.Rig, places model.Places, wash model.Wash) (Plan, error) {
+	return makePlan(rig, places, wash, sources{day: m.day, age: m.age, past: m.Past, setting: s})
+}
+
+// purified is the feed behind whatever holds ions back ahead of the bed.
+func (s Setting) purified(feed water.Analysis) water.Analysis {
+	if s.Rejected <= 0 {
+		return feed
+	}
+	return water.Purify(feed, s.Rejected)
+}
+
+// renewed is a bed that has just got new resin: nothing of its age stands.
+func renewed(b model.Bed) model.Bed {
+	b.SoFar, b.LastReading, b.LastFlow = quantity.Some(quantity.Volume(0)), quantity.Opt[quantity.Reading]{}, quantity.Opt[quantity.Flow]{}
+	return b
+}
+
+// outletAfter is outlet over feed of the stand in the middle of what is
+// believed, after so much more at a flow; with a usual fresh tank behind it where
+// there is one.
+func (r *resin) outletAfter(s stand, v quantity.Volume, f quantity.Flow) float64 {
+	use, units := r.use(v, f), r.units(f)
+	lead, fed := s.middle.Efficiency*units, use.Capacities/s.middle.Factor
+	if !r.behind {
+		return s.middle.Column.Feed(lead, fed).Outlet(lead)
+	}
+	lag := learning.UsualContact * units
+	pair := bed.Series{Lead: s.middle.Column, Ratio: 1 / s.middle.Factor}
+	return pair.Feed(lead, lag, fed).Outlet(lead, lag)
+}
+
+// fill is what a fresh fill gives of this feed at a flow until the limit, for a
+// bed that is as stated: half of the fills give this much or more. With a second
+// tank it is what the first gives until it is taken out, tank after tank. It is
+// all that the resin takes where the feed itself keeps the limit, and nothing
+// where a fresh bed does not.
+func (r *resin) fill(a asked) quantity.Volume {
+	units := learning.UsualContact * r.units(a.main)
+	used := bed.UsedFraction(units, quantity.Fraction(a.fraction()))
+	if r.behind {
+		used = bed.Rounds(units, a.fraction()).Fed
+	}
+	return r.load.Supply(r.whole * quantity.Capacity(used))
+}
+
+// beds is how many tanks the water goes through.
+func (r *resin) beds() float64 {
+	if r.behind {
+		return 2
+	}
+	return 1
+}
