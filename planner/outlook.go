@@ -195,9 +195,10 @@ func lookAtSoftener(l *ledger, c chosen, raw water.Analysis, takes quantity.Volu
 	}
 	soFar := take(l, "softener gallons since regeneration", s.SoFar, 0, practice("freshly regenerated"))
 	hardness := quantity.Load(raw.Hardness())
-	left := max(hardness.Supply(capacity)-soFar, 0)
+	whole := hardness.Supply(capacity)
+	left := max(whole-soFar, 0)
 	out := &SoftenerOutlook{
-		Name: s.Name, Capacity: capacity, Remaining: left, Takes: takes, Lasts: left >= takes,
+		Name: s.Name, Capacity: capacity, Whole: whole, Remaining: left, Takes: takes, Lasts: left >= takes,
 		Resin: resin, Share: quantity.Fraction(hardness.In(takes) / capacity), Price: s.Price,
 	}
 	if dosed {

@@ -155,6 +155,7 @@ type BedOutlook struct {
 type SoftenerOutlook struct {
 	Name      string
 	Capacity  quantity.Capacity
+	Whole     quantity.Volume // of this place's water, freshly regenerated
 	Remaining quantity.Volume // of this place's water
 	Takes     quantity.Volume // that this wash sends through it
 	Lasts     bool

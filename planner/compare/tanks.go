@@ -1,0 +1,77 @@
+package compare
+
+import (
+	"strconv"
+	"strings"
+
+	"washeve/model"
+	"washeve/model/quantity"
+)
+
+// mostResin is the largest tank that a rig can state.
+const mostResin = 10 * quantity.CubicFoot
+
+// bedWays are new resin, twice the tank, and a second tank behind the worn one.
+func bedWays(base Case, f Figures) []Way {
+	fresh := Way{
+		Key: "new-resin", Name: "new resin first", Changes: "This tank with new resin, put in before the wash.",
+		Only:   "new resin goes into the log, not into the plan: B opens the bed, c changes it step by step",
+		change: func(c *Case) { c.Setting.Fresh = true },
+	}
+	if f.Plan.Bed.SoFar == 0 {
+		fresh.same = "the resin is fresh"
+	}
+	return []Way{fresh, doubled(base, f), {
+		Key: "series", Name: "two in series",
+		Changes: "A second tank like this one behind it, freshly filled: the worn one first, the fresh one last. When the outlet passes the limit, the worn one is taken out, the other moves to its place, and a fresh one goes last.",
+		Tells: []string{
+			"The first tank is used to its end, since the second takes what it lets through: a fill gives what it holds, not what is in it when a tank alone passes the limit. See how much more \"a fill gives\".",
+		},
+		Only:   "a plan and its log know one tank; the second one is only compared here",
+		change: func(c *Case) { c.Setting.Behind = true },
+	}}
+}
+
+// doubled is a tank of twice the resin, bought and freshly filled.
+func doubled(base Case, f Figures) Way {
+	w := Way{
+		Key: "double-tank", Name: "twice the tank", Changes: "One tank with twice the resin, in the same proportions, freshly filled.",
+		Buys: "a tank of " + f.Plan.Bed.Resin.AsResin().Show(quantity.US) + " twice over",
+	}
+	at := model.Find(base.Rig.Names("bed"), f.Plan.BedName)
+	if at < 0 || 2*f.Plan.Bed.Resin > mostResin {
+		w.same = "twice this tank is more than a rig can state"
+		return w
+	}
+	bed := twice(base.Rig.Beds[at], f.Plan)
+	bed.Name = unused(base.Rig.Names("bed"), "twice "+base.Rig.Beds[at].Name)
+	resin, _ := bed.Resin.Get()
+	w.Buys = "a tank of " + resin.AsResin().Show(quantity.US)
+	w.change = func(c *Case) {
+		c.Rig.Beds = append(c.Rig.Beds, bed)
+		c.Wash.Bed = bed.Name
+	}
+	return w
+}
+
+// unused gives a name that no other item has, of at most 60 letters.
+func unused(taken []string, name string) string {
+	const most = 56
+	if letters := []rune(name); len(letters) > most {
+		name = strings.TrimSpace(string(letters[:most]))
+	}
+	for n := 2; model.Find(taken, name) >= 0; n++ {
+		if free := name + " " + strconv.Itoa(n); model.Find(taken, free) < 0 {
+			return free
+		}
+	}
+	return name
+}
+
+// times is a value that was given, so many times over.
+func times[Q quantity.Quantity](by float64, v quantity.Opt[Q]) quantity.Opt[Q] {
+	if q, given := v.Get(); given {
+		return quantity.Some(Q(by * float64(q)))
+	}
+	return v
+}

@@ -1,0 +1,140 @@
+package report
+
+import (
+	"strings"
+
+	"washeve/model/quantity"
+	"washeve/planner/compare"
+	"washeve/ui/cells"
+)
+
+// The columns of a comparison: the labels, and each way with a blank and its
+// mark before it. Five fit a page.
+const (
+	CompareLabel  = 15
+	CompareColumn = 13
+	compareCell   = CompareColumn - 2
+)
+
+// Cell writes one figure of a way.
+func Cell(r compare.Row, c compare.Cell, sys quantity.System) string {
+	switch {
+	case !c.Known:
+		return "unknown"
+	case c.Value.Kind == nil:
+		return cells.Safe(c.Words)
+	case r.Key == "time":
+		return Time(quantity.Duration(c.Value.SI))
+	case r.Key == "chance":
+		return Percent(quantity.Fraction(c.Value.SI))
+	}
+	return c.Value.Show(sys)
+}
+
+// Head is the name of a way in two lines of so many cells.
+func Head(w compare.Way, width int, more string) [2]string {
+	var head [2]string
+	copy(head[:], cells.WrapMost(cells.Safe(w.Name), width, 2, more))
+	return head
+}
+
+// Compare prints the ways side by side, the plan's own beside each four of the
+// others, and below what each changes. Best is the mark before the best figure of
+// a row.
+func Compare(t compare.Table, sys quantity.System, columns int, best, more string) string {
+	var b strings.Builder
+	b.WriteString(cells.Clip(cells.Safe(Heading(t.Ways[0].Figures.Plan)), columns, more) + "\n")
+	for _, block := range compareBlocks(len(t.Ways), columns) {
+		b.WriteString("\n")
+		for _, line := range compareLines(t, block, sys, best, more) {
+			b.WriteString(strings.TrimRight(line, " ") + "\n")
+		}
+	}
+	b.WriteString("\n" + best + " best in its row; rows in which all are equal have none.\n")
+	for i, w := range t.Ways[1:] {
+		b.WriteString("\n" + cells.Safe(w.Name) + "\n")
+		for _, text := range WayWords(t, i+1, sys) {
+			for _, line := range cells.Wrap(cells.Safe(text), columns-2) {
+				b.WriteString("  " + line + "\n")
+			}
+		}
+	}
+	for _, text := range CompareRest(t) {
+		b.WriteString("\n" + strings.Join(cells.Wrap(cells.Safe(text), columns), "\n") + "\n")
+	}
+	return b.String()
+}
+
+// compareBlocks lists the ways that stand side by side, the plan's own first in
+// each block.
+func compareBlocks(ways, columns int) [][]int {
+	beside := max((columns-CompareLabel)/CompareColumn-1, 1)
+	var blocks [][]int
+	for from := 1; from < ways || from == 1; from += beside {
+		block := []int{0}
+		for i := from; i < min(from+beside, ways); i++ {
+			block = append(block, i)
+		}
+		blocks = append(blocks, block)
+	}
+	return blocks
+}
+
+func compareLines(t compare.Table, block []int, sys quantity.System, best, more string) []string {
+	lines := []string{cells.Blank(CompareLabel), cells.Blank(CompareLabel)}
+	for _, at := range block {
+		for k, word := range Head(t.Ways[at], compareCell, more) {
+			lines[k] += "  " + cells.Right(word, compareCell)
+		}
+	}
+	for _, r := range t.Rows {
+		line := cells.Fit(r.Label, CompareLabel)
+		for _, at := range block {
+			line += CompareText(r, at, sys, best, more)
+		}
+		lines = append(lines, line)
+	}
+	return lines
+}
+
+// CompareText is the figure of a way as wide as its column, with the mark of the
+// best before it.
+func CompareText(r compare.Row, way int, sys quantity.System, best, more string) string {
+	text := cells.Clip(Cell(r, r.Cells[way], sys), compareCell, more)
+	if r.Cells[way].Best {
+		text = best + text
+	}
+	return " " + cells.Right(text, CompareColumn-1)
+}
+
+// WayWords tells of a way what it changes, what to know and to heed, and whether
+// it can be made the plan.
+func WayWords(t compare.Table, way int, sys quantity.System) []string {
+	w := t.Ways[way]
+	words := append([]string{w.Changes}, w.Tells...)
+	words = append(words, t.Warns(way, sys)...)
+	switch {
+	case w.Buys != "":
+		words = append(words, "Your rig has no such thing: this takes "+w.Buys+". The plan stays as it is until you put it in.")
+	case w.Only != "":
+		words = append(words, "Not to be made the plan by a key: "+w.Only+".")
+	}
+	return words
+}
+
+// CompareRest tells what is not known in the first column, and which ways are not
+// compared.
+func CompareRest(t compare.Table) []string {
+	var out []string
+	seen := map[string]bool{}
+	for _, r := range t.Rows {
+		if c := r.Cells[0]; !c.Known && !seen[c.Why] {
+			seen[c.Why] = true
+			out = append(out, "Unknown ("+r.Label+"): "+c.Why+".")
+		}
+	}
+	for _, s := range t.Skipped {
+		out = append(out, "Not compared: "+s.Name+"; "+s.Why+".")
+	}
+	return out
+}
