@@ -18,7 +18,7 @@ func softenerWays(base Case, f Figures) []Way {
 	s := f.Plan.Softener
 	salted := Way{
 		Key: "salted", Name: "softener salted", Changes: "The softener is regenerated with salt before the wash.", Tells: []string{sameLoad, softened},
-		Only:   "salt goes into the log, not into the plan: regenerate it, then B opens the log and s writes it down",
+		Only:   "that goes into the log: on the plan B opens it, s writes the salt down",
 		change: func(c *Case) { c.Setting.Salted = true },
 	}
 	none := Way{
@@ -52,7 +52,7 @@ func purified(o Options) Way {
 		Tells: []string{
 			"Not counted: the membrane's own price, weight and waste water. Most give less than the sprayer draws, so that the water has to be made ahead and stored. Carbon dioxide passes it, and loads the bed as before.",
 		},
-		Only:   "a rig has no membrane to state; it is only compared here",
+		Only:   "a rig has no membrane to state; it is only compared",
 		change: func(c *Case) { c.Setting.Rejected = rejected }, knob: Rejected,
 	}
 }

@@ -80,7 +80,7 @@ func dripping(f Figures, o Options) Way {
 		Key: "drip", Name: "drip " + quantity.Show(pause, quantity.US), Changes: "The vehicle drips " + quantity.Show(pause, quantity.US) + " before the final rinse, so that less film is left to replace.",
 		change: func(c *Case) { c.Wash.Pause = quantity.Some(pause) }, knob: Drip,
 	}
-	if pause == f.Plan.Drip.Pause {
+	if pause == f.Plan.Drip.Pause && !o.Drip.Given() {
 		w.same = "the plan drips as long"
 	}
 	return w
@@ -96,7 +96,7 @@ func targeting(f Figures, o Options) Way {
 		Key: "target", Name: "target " + quantity.Round(target.Number) + " ppm", Changes: "The film may carry " + target.String() + " when it dries.",
 		change: func(c *Case) { c.Wash.Target = quantity.Some(target) }, knob: Target,
 	}
-	if target == f.Plan.Target {
+	if target == f.Plan.Target && !o.Target.Given() {
 		w.same = "it is the plan's target"
 	}
 	return w

@@ -15,7 +15,7 @@ const mostResin = 10 * quantity.CubicFoot
 func bedWays(base Case, f Figures) []Way {
 	fresh := Way{
 		Key: "new-resin", Name: "new resin first", Changes: "This tank with new resin, put in before the wash.",
-		Only:   "new resin goes into the log, not into the plan: B opens the bed, c changes it step by step",
+		Only:   "that goes into the log: on the plan B opens the bed, c changes the resin",
 		change: func(c *Case) { c.Setting.Fresh = true },
 	}
 	if f.Plan.Bed.SoFar == 0 {
@@ -27,7 +27,7 @@ func bedWays(base Case, f Figures) []Way {
 		Tells: []string{
 			"The first tank is used to its end, since the second takes what it lets through: a fill gives what it holds, not what is in it when a tank alone passes the limit. See how much more \"a fill gives\".",
 		},
-		Only:   "a plan and its log know one tank; the second one is only compared here",
+		Only:   "a plan and its log know one tank; a second is only compared",
 		change: func(c *Case) { c.Setting.Behind = true },
 	}}
 }

@@ -22,6 +22,7 @@ const (
 	redo       keys.Action = "redo"
 	why        keys.Action = "why"
 	dayStrip   keys.Action = "day"
+	sideBySide keys.Action = "compare"
 	bedLog     keys.Action = "bed and log"
 	shortBed   keys.Action = "short bed"
 	full       keys.Action = "full"
@@ -127,7 +128,10 @@ func (m Model) walkKeys() []keys.Binding {
 }
 
 func (m Model) seeKeys() []keys.Binding {
-	notExample, noPlan, saved, noLog := "", "", "", ""
+	notExample, noPlan, notStated, saved, noLog := "", "", "", "", ""
+	if m.planErr != nil {
+		notStated = "there is no plan of this yet"
+	}
 	if m.book.Logger == nil {
 		noLog = "there is no log to write in"
 	}
@@ -142,6 +146,7 @@ func (m Model) seeKeys() []keys.Binding {
 	}
 	return []keys.Binding{
 		keys.New("See", dayStrip, "D", "the day", "D").Explained("the day hour by hour: sun and shade, how fast each face dries; move the start, turn the nose").Unless(noPlan),
+		keys.New("See", sideBySide, "C", "compare ways", "C").Explained("ways of the same wash side by side: other sprayers, tanks, water, drip; one key makes a way the plan").Unless(notStated),
 		keys.New("See", bedLog, "B", "bed and log", "B").Explained("what is left in the bed, when it ends, and the log: add readings and washes, change the resin").Unless(noLog),
 		keys.New("See", shortBed, "S", "short bed", "S").Explained("who gets DI water when the bed is short, and every other way out, each with its numbers").Unless(m.noShare()),
 		keys.New("See", full, "f", "the plan in full", "f").Unless(noPlan),

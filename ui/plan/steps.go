@@ -38,7 +38,8 @@ func (w *work) rows(s step) []row {
 	case "vehicle":
 		return append(w.chosenRows("vehicle"), append([]row{{heading: "In this wash"}}, w.washRows("slide_outs")...)...)
 	case "bed":
-		return append(w.chosenRows("bed"), append([]row{{heading: "When to stop"}}, w.shareRows()...)...)
+		rows := append(w.chosenRows("bed"), append([]row{{heading: "When to stop"}}, w.shareRows()...)...)
+		return append(rows, row{heading: "How often"}, row{at: ref{section: "defaults", key: "washes_a_year"}})
 	case "place":
 		return append(w.waterRows(), w.penRows()...)
 	case "softener":

@@ -4,6 +4,7 @@ import (
 	tea "github.com/charmbracelet/bubbletea"
 
 	"washeve/model/quantity"
+	"washeve/ui/compare"
 	"washeve/ui/day"
 	"washeve/ui/entry"
 	"washeve/ui/keys"
@@ -28,6 +29,8 @@ func (m Model) Update(msg tea.Msg) (screen.Screen, tea.Cmd) {
 		return m.tookShare(msg), nil
 	case short.ChangeResin:
 		return m.toChangeResin(msg)
+	case compare.Done:
+		return m.tookWay(msg.Way), nil
 	case entry.Written:
 		return m.replan(m.now), nil
 	}
@@ -104,6 +107,8 @@ func (m Model) see(does keys.Action) (screen.Screen, tea.Cmd) {
 		return m, m.read("The plan in full", m.fullLines)
 	case dayStrip:
 		return m, m.openDay()
+	case sideBySide:
+		return m, m.openCompare()
 	case bedLog:
 		return m, m.openBed()
 	case shortBed:

@@ -1,0 +1,118 @@
+// Package compare is the Compare screen: ways of doing the same wash side by
+// side, the best figure of each row marked.
+package compare
+
+import (
+	tea "github.com/charmbracelet/bubbletea"
+
+	"washeve/model/quantity"
+	"washeve/planner/compare"
+	"washeve/ui/layout"
+	"washeve/ui/screen"
+	"washeve/ui/theme"
+)
+
+// Options is what the screen is made from.
+type Options struct {
+	Base   compare.Case
+	Answer compare.Answerer
+	Washes compare.Yearly
+	Theme  theme.Theme
+	Units  quantity.System
+	Size   layout.Size
+}
+
+// Done is what the screen comes back with: the way to make the plan.
+type Done struct{ Way compare.Way }
+
+// Model is the screen as it stands.
+type Model struct {
+	th     theme.Theme
+	sys    quantity.System
+	size   layout.Size
+	base   compare.Case
+	answer compare.Answerer
+	washes compare.Yearly
+
+	turned compare.Options
+	table  compare.Table
+	err    error // why nothing can be compared
+
+	hand  int  // the way under the hand
+	first int  // the leftmost way beside the plan's own
+	top   int  // the first line of the words that is seen
+	ask   bool // whether to put what the way needs into the rig
+
+	status string
+	alarm  bool
+}
+
+// New makes the screen. The first frame shows all of it.
+func New(o Options) Model {
+	m := Model{
+		th: o.Theme, sys: o.Units, size: o.Size, base: o.Base, answer: o.Answer, washes: o.Washes, first: 1,
+	}
+	return m.compare().to(1)
+}
+
+// compare works every way out.
+func (m Model) compare() Model {
+	table, err := compare.Compare(m.base, m.answer, m.turned)
+	if m.err = err; err == nil {
+		m.table = table
+	}
+	return m
+}
+
+// Title is what the page is called.
+func (m Model) Title() string { return "Compare" }
+
+// Init starts nothing.
+func (m Model) Init() tea.Cmd { return nil }
+
+// Typing tells that letters are text just now: they never are.
+func (m Model) Typing() bool { return false }
+
+// Leave has nothing to save.
+func (m Model) Leave() error { return nil }
+
+// way is the one under the hand; there must be one.
+func (m *Model) way() compare.Way { return m.table.Ways[m.hand] }
+
+// beside is how many ways stand beside the plan's own.
+func (m *Model) beside() int { return max(columns(m.size.W)-1, 1) }
+
+// to puts the hand on a way, and brings it into sight.
+func (m Model) to(way int) Model {
+	m.hand, m.top = min(max(way, 0), max(len(m.table.Ways)-1, 0)), 0
+	switch n := m.beside(); {
+	case m.hand == 0:
+	case m.hand < m.first:
+		m.first = m.hand
+	case m.hand >= m.first+n:
+		m.first = m.hand - n + 1
+	}
+	m.first = max(min(m.first, len(m.table.Ways)-m.beside()), 1)
+	return m
+}
+
+// seen lists the ways in sight, the plan's own first.
+func (m *Model) seen() []int {
+	ways := []int{0}
+	for i := m.first; i < min(m.first+m.beside(), len(m.table.Ways)); i++ {
+		ways = append(ways, i)
+	}
+	return ways
+}
+
+func (m Model) say(text string) Model {
+	m.status, m.alarm = text, false
+	return m
+}
+
+func (m Model) warn(text string) Model {
+	m.status, m.alarm = text, true
+	return m
+}
+
+var _ screen.Screen = Model{}

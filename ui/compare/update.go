@@ -1,0 +1,139 @@
+package compare
+
+import (
+	tea "github.com/charmbracelet/bubbletea"
+
+	"washeve/model/quantity"
+	"washeve/ui/keys"
+	"washeve/ui/layout"
+	"washeve/ui/reader"
+	"washeve/ui/screen"
+)
+
+// Update takes a message.
+func (m Model) Update(msg tea.Msg) (screen.Screen, tea.Cmd) {
+	switch msg := msg.(type) {
+	case tea.WindowSizeMsg:
+		m.size = layout.Size{W: msg.Width, H: msg.Height}
+		return m.to(m.hand), nil
+	case tea.MouseMsg:
+		return m.mouse(msg), nil
+	case tea.KeyMsg:
+		return m.key(msg)
+	}
+	return m, nil
+}
+
+func (m Model) key(msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
+	b, bound := keys.Find(m.Keys(), msg)
+	switch {
+	case !bound:
+		return m, nil
+	case b.Blocked != "":
+		return m.warn("Not now: " + b.Blocked + "."), nil
+	}
+	m = m.say("")
+	switch b.Does {
+	case back:
+		return m, func() tea.Msg { return screen.Back{} }
+	case why:
+		return m, m.explain()
+	case adopt:
+		return m.adopt()
+	case buy:
+		m.ask = false
+		return m, m.done()
+	}
+	return m.act(b.Does), nil
+}
+
+// act does what a key means that stays on the page.
+func (m Model) act(does keys.Action) Model {
+	switch does {
+	case before:
+		return m.to(m.hand - 1)
+	case next:
+		return m.to(m.hand + 1)
+	case home:
+		return m.to(0)
+	case end:
+		return m.to(len(m.table.Ways))
+	case up:
+		m.top--
+	case down:
+		m.top++
+	case more:
+		return m.turn(1)
+	case less:
+		return m.turn(-1)
+	case units:
+		return m.otherUnits()
+	case leaveOut:
+		m.ask = false
+		return m.warn("Left as it was.")
+	}
+	return m
+}
+
+// adopt makes the way the plan; it asks first where the rig lacks what it takes.
+func (m Model) adopt() (screen.Screen, tea.Cmd) {
+	if m.way().Buys != "" {
+		m.ask = true
+		return m, nil
+	}
+	return m, m.done()
+}
+
+func (m Model) done() tea.Cmd {
+	w := m.way()
+	return func() tea.Msg { return screen.Back{With: Done{w}} }
+}
+
+// turn moves what the way hangs on, and keeps the hand on it.
+func (m Model) turn(by int) Model {
+	key, top := m.way().Key, m.top
+	m.turned = m.turned.Turned(m.way(), by)
+	m = m.compare()
+	for i, w := range m.table.Ways {
+		if w.Key == key {
+			m = m.to(i)
+		}
+	}
+	m.top = min(top, m.lastTop())
+	return m
+}
+
+func (m Model) otherUnits() Model {
+	if m.sys == quantity.US {
+		m.sys = quantity.Metric
+		return m.say("Shown in metric units.")
+	}
+	m.sys = quantity.US
+	return m.say("Shown in US units.")
+}
+
+// mouse puts the hand where it clicks, and moves it by the wheel.
+func (m Model) mouse(msg tea.MouseMsg) Model {
+	r := m.rects()
+	switch {
+	case m.err != nil || m.ask:
+		return m
+	case msg.Button == tea.MouseButtonWheelUp:
+		return m.to(m.hand - 1)
+	case msg.Button == tea.MouseButtonWheelDown:
+		return m.to(m.hand + 1)
+	case msg.Button != tea.MouseButtonLeft || msg.Action != tea.MouseActionPress || !r.Table.Holds(msg.X, msg.Y):
+		return m
+	}
+	seen := m.seen()
+	if at := columnAt(msg.X - r.Table.X); at >= 0 && at < len(seen) {
+		return m.say("").to(seen[at])
+	}
+	return m
+}
+
+// explain opens where the numbers of the way come from.
+func (m Model) explain() tea.Cmd {
+	page := reader.New(m.th, "Where the numbers come from: "+m.way().Name, m.size, m.whyLines)
+	return func() tea.Msg { return screen.Go{To: page} }
+}

@@ -1,0 +1,40 @@
+package plan
+
+import (
+	tea "github.com/charmbracelet/bubbletea"
+
+	"washeve/model"
+	"washeve/planner"
+	ways "washeve/planner/compare"
+	"washeve/ui/compare"
+	"washeve/ui/screen"
+)
+
+// openCompare sets ways of the wash side by side. It comes back with
+// [compare.Done] where one is to be the plan.
+func (m Model) openCompare() tea.Cmd {
+	w := m.now.clone()
+	var past *planner.Past
+	today := model.Moment{}
+	if m.book.Logger != nil {
+		past, today = m.book.Past(w.rig, w.places), model.MomentOf(m.book.Clock())
+	}
+	washes := ways.YearOf(w.rig, ways.BedOf(w.rig, w.wash), past, today)
+	page := compare.New(compare.Options{
+		Base:   ways.Case{Rig: w.rig, Places: w.places, Wash: w.wash},
+		Answer: ways.NewOneWash(past, washes), Washes: washes,
+		Theme: m.th, Units: m.sys, Size: m.size,
+	})
+	return func() tea.Msg { return screen.Go{To: page} }
+}
+
+// tookWay makes a way the plan, as one edit.
+func (m Model) tookWay(way ways.Way) Model {
+	w := m.now.clone()
+	w.rig, w.places, w.wash = way.Case.Rig, way.Case.Places, way.Case.Wash
+	m = m.commit(w.clone())
+	if m.alarm || m.question != nil {
+		return m
+	}
+	return m.say("The plan is now: " + way.Name + ". u takes it back.")
+}
