@@ -67,6 +67,8 @@ type Plan struct {
 	Assumptions []Assumption // what was stated, and what was taken instead
 	Constants   []Assumption // what the formulas rest on in any case
 	Reasons     []Reason
+
+	stood stand // the bed before the wash
 }
 
 // Water is what a water is like, as the plan sees it.

@@ -37,6 +37,10 @@ func (m *making) stands(flow quantity.Flow) stand {
 	if m.setting.Fresh {
 		m.bed, past = renewed(m.bed), nil
 	}
+	if stood, same := m.setting.stood(m.bed.Name); same && past == nil {
+		m.resin.statedAge(&m.ledger, m.bed, penScale(m.pen), flow)
+		return stood
+	}
 	if past == nil {
 		return m.resin.decideAge(&m.ledger, m.ages, m.bed, penScale(m.pen), m.aim.scale, flow)
 	}

@@ -1,6 +1,8 @@
 package planner
 
 import (
+	"strings"
+
 	"washeve/model"
 	"washeve/model/quantity"
 	"washeve/planner/bed"
@@ -12,6 +14,10 @@ import (
 // what the rig and the log tell: for asking what it would bring. The zero value
 // is the rig as it is.
 type Setting struct {
+	// As is a plan before which the bed stood as it does before this one: a rig
+	// tells gallons, and takes them to have run as the planned wash will. Of another
+	// bed, or with new resin, it says nothing.
+	As       *Plan
 	Behind   bool              // a second tank like the wash's, freshly filled, stands behind it
 	Fresh    bool              // the wash's tank has just got new resin of the same kind
 	Salted   bool              // the softener has just been regenerated
@@ -31,6 +37,15 @@ func (s Setting) purified(feed water.Analysis) water.Analysis {
 		return feed
 	}
 	return water.Purify(feed, s.Rejected)
+}
+
+// stood is how the bed stood before the plan of the setting, where that is about
+// it.
+func (s Setting) stood(bed string) (stand, bool) {
+	if s.As == nil || s.Fresh || !strings.EqualFold(s.As.BedName, bed) {
+		return stand{}, false
+	}
+	return s.As.stood, true
 }
 
 // renewed is a bed that has just got new resin: nothing of its age stands.

@@ -59,3 +59,23 @@ func TestTheSoftenersShareOfTheSalt(t *testing.T) {
 	assert.InEpsilon(t, 4, salt.Pounds(), 1e-9, "8 lb/ft3 on half a cubic foot")
 	assert.InEpsilon(t, float64(s.Takes)*16*float64(quantity.Grain)/float64(quantity.Gallon)/float64(s.Capacity), float64(s.Share), 1e-3)
 }
+
+// A rig tells gallons. In another way of washing they have still run as they did.
+func TestTheBedStandsAsBeforeAnotherPlan(t *testing.T) {
+	lib := store.Example()
+	base := makeIn(t, planner.Setting{})
+	as := planner.Setting{As: &base}
+	assert.Equal(t, base.Bed, makeIn(t, as).Bed)
+	pure := makeIn(t, planner.Setting{As: &base, Rejected: 0.9})
+	assert.InEpsilon(t, float64(base.Bed.Used), float64(pure.Bed.Used), 1e-12)
+	assert.Less(t, makeIn(t, planner.Setting{Rejected: 0.9}).Bed.Used, base.Bed.Used)
+	fresh := makeIn(t, planner.Setting{As: &base, Fresh: true})
+	assert.Zero(t, fresh.Bed.Used)
+	lib.Rig.Beds[0].Name = "another tank"
+	lib.Rig.Beds[0].SoFar = quantity.Some(quantity.Volume(0))
+	lib.Rig.Defaults.Bed, lib.Washes[0].Wash.Bed = "", ""
+	var memory planner.Memory
+	p, err := memory.MakeIn(as, lib.Rig, lib.Places, lib.Washes[0].Wash)
+	require.NoError(t, err)
+	assert.Zero(t, p.Bed.Used, "of another bed it says nothing")
+}

@@ -31,6 +31,7 @@ func Compare(base Case, by Answerer, o Options) (Table, error) {
 		w.Case, w.Figures = base, figures
 		if w.change != nil {
 			w.Case = w.Apply(base)
+			w.Case.Setting.As = &figures.Plan
 			if w.Figures, err = by.Answer(w.Case); err != nil {
 				t.Skipped = append(t.Skipped, Skipped{w.Key, w.Name, err.Error()})
 				continue

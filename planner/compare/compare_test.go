@@ -228,3 +228,17 @@ func BenchmarkCompare(b *testing.B) {
 		compared(b, base, Options{})
 	}
 }
+
+// The bed that is in use is the same bed in every way: as worn as the plan's.
+func TestTheBedIsAsWornInEveryWay(t *testing.T) {
+	table := compared(t, example(), Options{})
+	plan := table.Ways[0].Figures.Plan.Bed
+	for _, w := range table.Ways {
+		switch bed := w.Figures.Plan.Bed; w.Key {
+		case "new-resin", "double-tank":
+			assert.Zero(t, bed.Used, w.Key)
+		default:
+			assert.InEpsilon(t, float64(plan.Used), float64(bed.Used), 1e-12, w.Key)
+		}
+	}
+}
