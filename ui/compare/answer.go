@@ -1,6 +1,7 @@
 package compare
 
 import (
+	"washeve/planner/compare"
 	"washeve/ui/cells"
 	"washeve/ui/reader"
 	"washeve/ui/report"
@@ -88,6 +89,8 @@ func (m Model) whyLines(width int) []string {
 	}
 	lines = append(lines, "")
 	lines = append(lines, reader.Reasons(m.th, m.sys, m.table.Reasons(m.hand, m.washes), width)...)
-	lines = append(lines, m.th.Strong.On("And of the plan behind them"), "")
+	lines = append(lines, m.th.Strong.On("What the comparison rests on"))
+	lines = append(lines, reader.Assumptions(m.th, m.sys, compare.Constants(), width)...)
+	lines = append(lines, "", m.th.Strong.On("The numbers of the plan behind it"), "")
 	return append(lines, reader.Reasons(m.th, m.sys, w.Figures.Plan.Reasons, width)...)
 }

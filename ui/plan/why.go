@@ -5,8 +5,6 @@ import (
 
 	tea "github.com/charmbracelet/bubbletea"
 
-	"washeve/planner"
-	"washeve/ui/cells"
 	"washeve/ui/reader"
 	"washeve/ui/report"
 	"washeve/ui/screen"
@@ -33,22 +31,9 @@ func (m Model) whyLines(width int) []string {
 	}
 	lines = append(lines, reader.Reasons(m.th, m.sys, m.plan.Reasons, width)...)
 	lines = append(lines, m.th.Strong.On("What the plan rests on"))
-	lines = append(lines, m.assumptionLines(m.plan.Assumptions, width)...)
+	lines = append(lines, reader.Assumptions(m.th, m.sys, m.plan.Assumptions, width)...)
 	if len(m.plan.Constants) > 0 {
 		lines = append(lines, "", m.th.Strong.On("What the formulas rest on"))
 	}
-	return append(lines, m.assumptionLines(m.plan.Constants, width)...)
-}
-
-func (m Model) assumptionLines(all []planner.Assumption, width int) []string {
-	var lines []string
-	for _, a := range all {
-		head := cells.Fit(string(a.Source.Tag), 10)
-		text := a.Name + ": " + report.Value(a, m.sys)
-		if a.Source.Text != "" {
-			text += ". " + a.Source.Text
-		}
-		lines = append(lines, reader.Hanging(m.th, head, text, width)...)
-	}
-	return lines
+	return append(lines, reader.Assumptions(m.th, m.sys, m.plan.Constants, width)...)
 }

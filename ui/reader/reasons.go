@@ -46,6 +46,19 @@ func inputWords(in planner.Assumption, sys quantity.System) string {
 	return text
 }
 
+// Assumptions writes what numbers rest on, a line or a few each, its tag first.
+func Assumptions(th theme.Theme, sys quantity.System, all []planner.Assumption, width int) []string {
+	var lines []string
+	for _, a := range all {
+		text := a.Name + ": " + report.Value(a, sys)
+		if a.Source.Text != "" {
+			text += ". " + a.Source.Text
+		}
+		lines = append(lines, Hanging(th, cells.Fit(string(a.Source.Tag), 10), text, width)...)
+	}
+	return lines
+}
+
 // Hanging wraps text behind a head.
 func Hanging(th theme.Theme, head, text string, width int) []string {
 	var lines []string
