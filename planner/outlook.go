@@ -66,13 +66,7 @@ func (r *resin) job(a asked) learning.Job {
 
 // foresee works out the bed's outlook.
 func (r *resin) foresee(s stand, a asked) BedOutlook {
-	job := r.job(a)
-	out, curve := learning.Outlook{}, []CurvePoint(nil)
-	if r.behind {
-		out = job.InSeries(s.states)
-	} else {
-		out, curve = job.Outlook(s.states), r.curve(s, a)
-	}
+	out, curve := r.outlook(r.job(a), s, a)
 	n := s.middle.Efficiency * r.units(a.main)
 	if endless := math.Inf(1); a.needless() {
 		out.Remaining, out.ChanceLasts = learning.Quantiles{endless, endless, endless}, 1
@@ -92,6 +86,15 @@ func (r *resin) foresee(s stand, a asked) BedOutlook {
 		Before: layersOf(s.middle.Column), After: layersOf(after),
 		Curve: curve, Fill: r.fill(a),
 	}
+}
+
+// outlook is that of the bed with its curve, or of the two of them, which have
+// none.
+func (r *resin) outlook(j learning.Job, s stand, a asked) (learning.Outlook, []CurvePoint) {
+	if r.behind {
+		return j.InSeries(s.states), nil
+	}
+	return j.Outlook(s.states), r.curve(s, a)
 }
 
 func gallons(v float64) quantity.Volume { return quantity.Volume(v) * quantity.Gallon }

@@ -22,7 +22,7 @@ func (p *Plan) reason(l *ledger, r resin, feed water.Analysis, before stand, a a
 	p.reasonCap(l, r, a)
 	p.reasonBed(l, r, before, a)
 	p.reasonFaces(l, faces, a)
-	p.reasonRest(l, r)
+	p.reasonRest(l)
 	p.reasonDay(l)
 }
 
@@ -149,7 +149,7 @@ func governed(f FacePlan) string {
 	return string(f.Governs)
 }
 
-func (p *Plan) reasonRest(l *ledger, r resin) {
+func (p *Plan) reasonRest(l *ledger) {
 	if s := p.Softener; s != nil {
 		l.explain(quantityReason("softener left", s.Remaining, "capacity by its salt / hardness, less the gallons since regeneration; DI counts where it is fed through", practice("the trade's salt table"), input("capacity", s.Capacity), input("hardness", p.Raw.Hardness), input("this wash takes", s.Takes)))
 	}

@@ -116,6 +116,8 @@ func TestTwiceTheTankAndTwoInSeries(t *testing.T) {
 	doubled := table.way("double-tank").Case
 	assert.Equal(t, "twice half-foot tank", doubled.Wash.Bed)
 	assert.Empty(t, doubled.Rig.Faults(nil))
+	assert.Equal(t, "1 ft3", doubled.Rig.Beds[1].Resin.Words())
+	assert.Equal(t, "10.079 in", doubled.Rig.Beds[1].Diameter.Words())
 	price, _ := doubled.Rig.Beds[1].Price.Get()
 	assert.Equal(t, "$370.00", price.String())
 }

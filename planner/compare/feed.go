@@ -14,7 +14,7 @@ const (
 )
 
 // softenerWays are the softener with fresh salt, and none.
-func softenerWays(base Case, f Figures) []Way {
+func softenerWays(f Figures) []Way {
 	s := f.Plan.Softener
 	salted := Way{
 		Key: "salted", Name: "softener salted", Changes: "The softener is regenerated with salt before the wash.", Tells: []string{sameLoad, softened},

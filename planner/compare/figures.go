@@ -69,7 +69,7 @@ func (w *OneWash) Answer(c Case) (Figures, error) {
 	if p.DI.Volume > 0 {
 		f.Through, f.Water, f.Time = f.Through+p.Flush.Volume, f.Water+p.Flush.Volume, f.Time+p.Flush.Duration
 	}
-	f.rinsed(c)
+	f.rinsed()
 	f.cost(c)
 	f.carry(c)
 	if n, known := w.washes.Number.Get(); known && f.Fill > 0 {
@@ -79,7 +79,7 @@ func (w *OneWash) Answer(c Case) (Figures, error) {
 }
 
 // rinsed takes the worst of the faces that get the final rinse.
-func (f *Figures) rinsed(c Case) {
+func (f *Figures) rinsed() {
 	var last []model.Side
 	for i, s := range f.Plan.Stages {
 		if s.Final || i == len(f.Plan.Stages)-1 && len(last) == 0 {

@@ -81,6 +81,6 @@ func waysOf(base Case, f Figures, o Options) []Way {
 	ways = append(ways, diWays(base)...)
 	ways = append(ways, sprayerWays(base, f)...)
 	ways = append(ways, bedWays(base, f)...)
-	ways = append(ways, softenerWays(base, f)...)
+	ways = append(ways, softenerWays(f)...)
 	return append(ways, purified(o), dripping(f, o), targeting(f, o))
 }
