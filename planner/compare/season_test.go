@@ -1,0 +1,67 @@
+package compare
+
+import (
+	"testing"
+	"time"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"washeve/model"
+	"washeve/model/quantity"
+	"washeve/model/store/journal"
+	"washeve/planner"
+)
+
+// season is the example with a season's log.
+func season(t testing.TB) (Case, *planner.Past) {
+	log, faults := journal.Open("../../testdata/season/log.toml").Load()
+	require.False(t, journal.HasErrors(faults), "%v", faults)
+	base := example()
+	return base, planner.Recall(log, base.Rig, base.Places)
+}
+
+func TestTheLogTellsThePaceAndTheWear(t *testing.T) {
+	base, past := season(t)
+	draws := past.Bed("half-foot tank").Draws
+	last := draws[len(draws)-1].At
+	washes := YearOf(base.Rig, BedOf(base.Rig, base.Wash), past, last)
+	n, known := washes.Number.Get()
+	require.True(t, known)
+	pace := planner.PaceOf(draws, last)
+	assert.InEpsilon(t, float64(pace.Washes)/float64(pace.Over/quantity.Day)*365.2425, n, 1e-9)
+
+	table, err := Compare(base, NewOneWash(past, washes), Options{})
+	require.NoError(t, err)
+	plan := table.Ways[0].Figures
+	assert.True(t, table.row("year").Cells[0].Known)
+	memory := planner.Memory{Past: past}
+	want, err := memory.Make(base.Rig, base.Places, base.Wash)
+	require.NoError(t, err)
+	assert.Equal(t, want.Bed, plan.Plan.Bed, "the plan of the screen, with what the log taught")
+	for _, w := range table.Ways {
+		if w.Key != "new-resin" && w.Key != "double-tank" {
+			assert.Equal(t, plan.Plan.Bed.SoFar, w.Figures.Plan.Bed.SoFar, w.Key)
+		}
+	}
+	assert.Zero(t, table.way("new-resin").Figures.Plan.Bed.SoFar)
+	assert.GreaterOrEqual(t, table.way("series").Figures.Chance, plan.Chance)
+}
+
+func TestAStatedPaceComesBeforeTheLogs(t *testing.T) {
+	base, past := season(t)
+	base.Rig.Defaults.Washes = quantity.Some(26.0)
+	n, _ := YearOf(base.Rig, "half-foot tank", past, model.MomentOf(time.Date(2026, 10, 1, 0, 0, 0, 0, time.UTC))).Number.Get()
+	assert.Equal(t, 26.0, n)
+	assert.False(t, YearOf(example().Rig, "half-foot tank", nil, model.Moment{}).Number.Given())
+	assert.False(t, YearOf(example().Rig, "no such tank", past, model.Moment{}).Number.Given())
+}
+
+func BenchmarkCompareWithAPast(b *testing.B) {
+	base, past := season(b)
+	for b.Loop() {
+		if _, err := Compare(base, NewOneWash(past, Yearly{}), Options{}); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
