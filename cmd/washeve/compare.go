@@ -102,6 +102,6 @@ func (p *program) printCompare(lib library, wash model.Wash, o compare.Options) 
 		fmt.Fprintln(p.out)
 	}
 	marks := theme.New(theme.Options{Plain: p.plain}).Marks
-	fmt.Fprint(p.out, report.Compare(table, sys, p.columns, marks.Good, marks.More))
+	fmt.Fprint(p.out, report.Compare(table, sys, p.columns, marks.Best, marks.More))
 	return nil
 }

@@ -18,6 +18,8 @@ func (t Table) Reasons(way int, washes Yearly) []planner.Reason {
 		why.Number = r.Label
 		c := r.Cells[way]
 		switch {
+		case !c.Known && c.Words != "":
+			why.Result = c.Words + ": " + c.Why
 		case !c.Known:
 			why.Result = "unknown: " + c.Why
 		case c.Value.Kind != nil:
@@ -85,12 +87,20 @@ func explainEnd(row string, f Figures) planner.Reason {
 	switch row {
 	case "chance":
 		return reason("how many of the beds that may be in the tank keep the outlet under the limit to the end of the wash", tag.Source{Tag: tag.Practice, Text: "what is believed of a bed: spread 0.35 in capacity, and what its readings teach"},
-			limit, from("through the bed", f.Through), from("left, in the middle", p.Bed.Remaining.P50), worded("outlet at the end, in the middle", quantity.Round(f.AtEnd)+" ppm"))
+			limit, from("through the bed", f.Through), from("left, in the middle", p.Bed.Remaining.P50), worded("outlet at the end, in the middle", atLeastShown(f.AtEnd)))
 	case "film":
 		return reason("what the film of the worst face holds that gets the last rinse, with the bed's outlet at the end of the job", tag.Source{Tag: tag.Memory, Text: "rinsing of a stirred film, plating trade"},
 			worded("target", p.Target.String()))
 	}
 	return reason("the outlook of that face when it has dried", tag.FromPractice("bands: under 10 ppm none, to 25 faint, to 50 seen, over 50 towel"), worded("ppm in the film", quantity.Round(f.Film)))
+}
+
+// atLeastShown keeps to what a pen can tell.
+func atLeastShown(ppm float64) string {
+	if ppm < 0.1 {
+		return "under 0.1 ppm"
+	}
+	return quantity.Round(ppm) + " ppm"
 }
 
 func explainMoney(row string, f Figures) planner.Reason {

@@ -22,7 +22,7 @@ type Cell struct {
 	Known bool
 	Why   string         // where it is not known
 	Value quantity.Value // where it has a unit
-	Words string         // where it has none
+	Words string         // where it has none; or in the place of what is not known
 	Best  bool           // of its row, alone or with others
 
 	order float64
@@ -100,7 +100,7 @@ func softLeft(f Figures) Cell {
 	left, known := f.SoftLeft.Get()
 	switch {
 	case f.Plan.Softener == nil:
-		return Cell{Why: "there is no softener"}
+		return Cell{Words: "none", Why: "there is no softener"}
 	case !known:
 		return Cell{Why: "the water has no hardness to take out"}
 	}

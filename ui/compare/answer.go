@@ -39,7 +39,7 @@ func (m *Model) tableLines() []string {
 			if r.Cells[at].Best {
 				ink = m.th.Strong
 			}
-			line += ink.On(report.CompareText(r, at, m.sys, m.th.Marks.Good, m.th.Marks.More))
+			line += ink.On(report.CompareText(r, at, m.sys, m.th.Marks.Best, m.th.Marks.More))
 		}
 		lines = append(lines, line)
 	}

@@ -55,9 +55,12 @@ func (m *Model) statusLine(width int) string {
 	case m.ask:
 		text, ink = "Put "+m.way().Buys+" into your rig, and plan with it? y or n", m.th.Doubt
 	case text == "" && m.err == nil:
-		text, ink = m.th.Marks.Good+" best in its row", m.th.Muted
+		text, ink = m.th.Marks.Best+" best in its row", m.th.Muted
+		if m.hand > 0 && len(report.Unknown(m.table)) > 0 {
+			text += "; home tells why some are unknown"
+		}
 		if m.top < m.lastTop() {
-			text += "; there is more to read: down"
+			text += "; down: more to read"
 		}
 	}
 	return ink.On(cells.Clip(cells.Safe(text), width, m.th.Marks.More))

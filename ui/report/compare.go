@@ -19,7 +19,7 @@ const (
 // Cell writes one figure of a way.
 func Cell(r compare.Row, c compare.Cell, sys quantity.System) string {
 	switch {
-	case !c.Known:
+	case !c.Known && c.Words == "":
 		return "unknown"
 	case c.Value.Kind == nil:
 		return cells.Safe(c.Words)
@@ -117,22 +117,27 @@ func WayWords(t compare.Table, way int, sys quantity.System) []string {
 	case w.Buys != "":
 		words = append(words, "Your rig has no such thing: this takes "+w.Buys+". The plan stays as it is until you put it in.")
 	case w.Only != "":
-		words = append(words, "Not to be made the plan by a key: "+w.Only+".")
+		words = append(words, "Not made the plan; "+w.Only+".")
 	}
 	return words
 }
 
-// CompareRest tells what is not known in the first column, and which ways are not
-// compared.
-func CompareRest(t compare.Table) []string {
+// Unknown tells what is not known of the plan's own way, and why.
+func Unknown(t compare.Table) []string {
 	var out []string
 	seen := map[string]bool{}
 	for _, r := range t.Rows {
-		if c := r.Cells[0]; !c.Known && !seen[c.Why] {
+		if c := r.Cells[0]; !c.Known && c.Words == "" && !seen[c.Why] {
 			seen[c.Why] = true
 			out = append(out, "Unknown ("+r.Label+"): "+c.Why+".")
 		}
 	}
+	return out
+}
+
+// CompareRest tells what is not known, and which ways are not compared.
+func CompareRest(t compare.Table) []string {
+	out := Unknown(t)
 	for _, s := range t.Skipped {
 		out = append(out, "Not compared: "+s.Name+"; "+s.Why+".")
 	}

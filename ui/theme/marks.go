@@ -21,6 +21,7 @@ type Marks struct {
 	Median, Band, Limit string // the outlet curve
 	Up, Down            string // more above, more below
 	Sun                 string
+	Best                string // in front of the best figure of a row
 }
 
 func drawn() Marks {
@@ -32,7 +33,7 @@ func drawn() Marks {
 		RawFill: "▓", SoftFill: "▒", DIFill: " ",
 		Spent: "▓", Working: "▒", Fresh: "░",
 		Faint: "·", Seen: "o", Towel: "●", Wheel: "◉",
-		Median: "•", Band: "░", Limit: "┄", Up: "↑", Down: "↓", Sun: "☼",
+		Median: "•", Band: "░", Limit: "┄", Up: "↑", Down: "↓", Sun: "☼", Best: "●",
 	}
 }
 
@@ -45,6 +46,6 @@ func ascii() Marks {
 		RawFill: "r", SoftFill: "s", DIFill: "d",
 		Spent: "x", Working: "w", Fresh: ".",
 		Faint: ".", Seen: "o", Towel: "O", Wheel: "O",
-		Median: "*", Band: ".", Limit: "-", Up: "^", Down: "v", Sun: "*",
+		Median: "*", Band: ".", Limit: "-", Up: "^", Down: "v", Sun: "*", Best: "*",
 	}
 }
