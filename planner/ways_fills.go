@@ -73,7 +73,7 @@ func (w ways) twoFills() (WayOut, error) {
 	way.Chance = quantity.Fraction(chance)
 	way.Verdict = verdictOf(way.Chance)
 	way.Buy = Outlay{Needed: true, Price: w.base.bed.Price}
-	way.Resin = price(w.base.bed.Price, w.base.resin, w.base.ask.volume+flush)
+	way.Resin = price(w.base.bed.Price, w.base.plan.Bed.Fill, w.base.ask.volume+flush)
 	first := min(max(w.base.plan.Bed.Remaining.P50-flush, 0), di)
 	if first < worthSaving {
 		return w.not(way, "this fill gives hardly more than its flush: that is new resin first"), nil
@@ -99,7 +99,7 @@ func (w ways) buy() (WayOut, error) {
 	}
 	way.Verdict = verdictOf(way.Chance)
 	way.Buy = Outlay{Needed: true, Price: times(w.base.defaults.DIPrice, lacks)}
-	way.Resin = price(w.base.bed.Price, w.base.resin, through)
+	way.Resin = price(w.base.bed.Price, w.base.plan.Bed.Fill, through)
 	weight := quantity.Mass(float64(lacks) * float64(water.Density(w.base.raw.Temperature)))
 	return say(way, "buy %s, %s to carry; the bed gives %s", "the carrying, and a pump and a sprayer for it", quantity.ValueOf(lacks), quantity.ValueOf(weight), quantity.ValueOf(gives)), nil
 }

@@ -20,7 +20,7 @@ type shortageJSON struct {
 	ChanceLasts number          `json:"chance_lasts"`
 	Order       []model.Side    `json:"order"`
 	Faces       []faceShareJSON `json:"faces"`
-	Ways        []wayJSON       `json:"ways"`
+	Ways        []wayOutJSON       `json:"ways"`
 }
 
 type faceShareJSON struct {
@@ -37,7 +37,7 @@ type faceShareJSON struct {
 	Reaches number        `json:"chance_to_here"`
 }
 
-type wayJSON struct {
+type wayOutJSON struct {
 	Code        string          `json:"code"`
 	Name        string          `json:"name"`
 	Applies     bool            `json:"applies"`
@@ -71,7 +71,7 @@ func shortageDocument(s *planner.Shortage) *shortageJSON {
 	out := &shortageJSON{
 		Confidence: number(h.Confidence), Gives: g(h.Gives), Needs: g(h.Needs), Takes: g(h.Takes), Flush: g(h.Flush),
 		Flow: number(h.Flow.GPM()), Drawn: number(h.Drawn.GPM()), PinsShort: g(h.Short), Spared: number(h.Spared),
-		Unpinned: number(h.Unpinned), ChanceLasts: number(h.Chance), Order: h.Order(), Faces: []faceShareJSON{}, Ways: []wayJSON{},
+		Unpinned: number(h.Unpinned), ChanceLasts: number(h.Chance), Order: h.Order(), Faces: []faceShareJSON{}, Ways: []wayOutJSON{},
 	}
 	for _, f := range h.Faces {
 		out.Faces = append(out.Faces, faceShareJSON{
@@ -85,8 +85,8 @@ func shortageDocument(s *planner.Shortage) *shortageJSON {
 	return out
 }
 
-func wayDocument(w *planner.WayOut) wayJSON {
-	out := wayJSON{
+func wayDocument(w *planner.WayOut) wayOutJSON {
+	out := wayOutJSON{
 		Code: w.Code, Name: w.Name, Applies: w.Not.Code == "", Does: w.Does.Text(quantity.US), Lost: w.Lost.Text(quantity.US), WhyNot: w.Not.Text(quantity.US),
 		DI: number(w.DI.Volume.Gallons()), Minutes: number(w.DI.Duration.Minutes()), Softened: number(w.Softened.Volume.Gallons()),
 		Towels: number(w.Towels.SquareFeet()), Towel: number(w.Towel.Minutes()), ChanceLasts: number(w.Chance), Verdict: w.Verdict,
