@@ -20,7 +20,7 @@ type shortageJSON struct {
 	ChanceLasts number          `json:"chance_lasts"`
 	Order       []model.Side    `json:"order"`
 	Faces       []faceShareJSON `json:"faces"`
-	Ways        []wayOutJSON       `json:"ways"`
+	Ways        []wayOutJSON    `json:"ways"`
 }
 
 type faceShareJSON struct {
