@@ -153,9 +153,11 @@ func (a App) back(with tea.Msg) (tea.Model, tea.Cmd) {
 		a.screens = a.screens[:len(a.screens)-1]
 	}
 	if with == nil {
-		return a, nil
+		return a.pass(screen.Again{})
 	}
-	return a.pass(with)
+	next, cmd := a.pass(with)
+	next, again := next.(App).pass(screen.Again{})
+	return next, tea.Batch(cmd, again)
 }
 
 func (a App) pass(msg tea.Msg) (tea.Model, tea.Cmd) {

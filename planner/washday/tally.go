@@ -140,3 +140,28 @@ func passed(steps []model.DayStep, kind model.StepKind) bool {
 	}
 	return false
 }
+
+// Measured is the steps when a flow was measured in the step at hand: that step and
+// those after it that draw the same water with the same sprayer run at it. A hand
+// goes over a face in the same time, so the water changes.
+func Measured(steps []model.DayStep, s State, flow quantity.Flow) []model.DayStep {
+	out := append([]model.DayStep(nil), steps...)
+	if s.At >= len(out) {
+		return out
+	}
+	at := out[s.At]
+	for i := s.At; i < len(out); i++ {
+		step := &out[i]
+		if step.Sprayer != at.Sprayer || step.Bed != at.Bed || step.Softener != at.Softener || !step.Flow.Given() {
+			continue
+		}
+		step.Flow = quantity.Some(flow)
+		switch {
+		case step.Kind == model.Flush:
+			step.Duration = quantity.Some(flow.Time(step.Volume.Or(0)))
+		case step.Volume.Given():
+			step.Volume = quantity.Some(quantity.Volume(float64(flow) * float64(step.Duration.Or(0))))
+		}
+	}
+	return out
+}

@@ -38,6 +38,10 @@ type Go struct{ To Screen }
 // where there is one.
 type Back struct{ With tea.Msg }
 
+// Again tells a screen that it is seen again, after another one was shown over it
+// or the program was stopped meanwhile.
+type Again struct{}
+
 // Trouble reports an error to the root, which shows it until the next key.
 type Trouble struct{ Err error }
 

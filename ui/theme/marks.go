@@ -21,6 +21,7 @@ type Marks struct {
 	Median, Band, Limit string // the outlet curve
 	Up, Down            string // more above, more below
 	Sun                 string
+	Block               string // of letters drawn large
 	Best                string // in front of the best figure of a row
 }
 
@@ -33,7 +34,7 @@ func drawn() Marks {
 		RawFill: "▓", SoftFill: "▒", DIFill: " ",
 		Spent: "▓", Working: "▒", Fresh: "░",
 		Faint: "·", Seen: "o", Towel: "●", Wheel: "◉",
-		Median: "•", Band: "░", Limit: "┄", Up: "↑", Down: "↓", Sun: "☼", Best: "●",
+		Median: "•", Band: "░", Limit: "┄", Up: "↑", Down: "↓", Sun: "☼", Block: "█", Best: "●",
 	}
 }
 
@@ -46,6 +47,6 @@ func ascii() Marks {
 		RawFill: "r", SoftFill: "s", DIFill: "d",
 		Spent: "x", Working: "w", Fresh: ".",
 		Faint: ".", Seen: "o", Towel: "O", Wheel: "O",
-		Median: "*", Band: ".", Limit: "-", Up: "^", Down: "v", Sun: "*", Best: "*",
+		Median: "*", Band: ".", Limit: "-", Up: "^", Down: "v", Sun: "*", Block: "#", Best: "*",
 	}
 }

@@ -1,0 +1,159 @@
+package washday
+
+import (
+	"fmt"
+
+	tea "github.com/charmbracelet/bubbletea"
+
+	"washeve/model"
+	"washeve/model/quantity"
+	"washeve/planner"
+	"washeve/planner/washday"
+	"washeve/ui/cells"
+	"washeve/ui/form"
+	"washeve/ui/keys"
+	"washeve/ui/report"
+	"washeve/ui/screen"
+)
+
+// lookAtBed asks the planner what the bed still gives, by the log as it stands and
+// the flow of the DI water to come, and keeps the answer.
+func (m Model) lookAtBed() Model {
+	if m.err != nil || m.state.Over {
+		return m
+	}
+	tally := m.state.Tally(&m.u)
+	ran := quantity.Volume(0)
+	if m.o.Rehearsal {
+		ran = tally.DI
+	} else if s := m.step(); s != nil && s.Water == model.DI {
+		ran = m.done().Used // of the step at hand, which is not in the log yet
+	}
+	plan, err := m.o.Rest(m.o.Rig, m.o.Places, m.o.Wash, ran, m.state.ToRun(&m.u), m.flowToCome())
+	if err != nil {
+		return m.warn("The bed could not be looked at: " + err.Error())
+	}
+	m.u.Outlook = outlookOf(plan, tally.DI)
+	return m.catchUp()
+}
+
+// flowToCome is the flow of the DI water that is still to run.
+func (m Model) flowToCome() quantity.Flow {
+	for i := m.state.At; i < len(m.u.Steps); i++ {
+		if s := &m.u.Steps[i]; s.Water == model.DI && s.Flow.Given() {
+			return s.Flow.Or(0)
+		}
+	}
+	return m.u.Plan.PlannedFlow.Or(0)
+}
+
+// listWays works the ways out of a no-go out, and offers them.
+func (m Model) listWays() Model {
+	short, err := m.o.Ways(m.o.Rig, m.o.Places, m.o.Wash)
+	if err != nil {
+		return m.warn("NO-GO. The ways out could not be worked out: " + err.Error())
+	}
+	m.ways = nil
+	var options []form.Option
+	for _, w := range short.Ways {
+		if w.Not.Code != "" || w.Code == planner.WayBuy {
+			continue
+		}
+		m.ways = append(m.ways, w)
+		options = append(options, form.Option{Text: w.Name, Note: m.wayNote(w), Pick: w.Code})
+	}
+	if w, err := m.softened(); err == nil {
+		m.ways = append(m.ways, w)
+		options = append(options, form.Option{Text: w.Name, Note: m.wayNote(w), Pick: w.Code})
+	}
+	p := form.Open("NO-GO: the pen is over the limit. Ways out, with the chance that the bed lasts:", options, "")
+	m.picker = &p
+	return m
+}
+
+func (m Model) wayNote(w planner.WayOut) string {
+	note := fmt.Sprintf("DI %s, %s, chance %s", quantity.Show(w.DI.Volume, m.sys), report.Time(w.DI.Duration), report.Percent(w.Chance))
+	if w.DI.Volume <= 0 {
+		note = "no DI water"
+	}
+	if w.Towels > 0 {
+		note += ", towels " + report.Time(w.Towel)
+	}
+	return note
+}
+
+// softened is the way without any DI water.
+func (m Model) softened() (planner.WayOut, error) {
+	wash := m.o.Wash
+	wash.DIFaces, wash.TowelFaces = nil, model.Sides()
+	p, err := m.o.Make(m.o.Rig, m.o.Places, wash)
+	if err != nil {
+		return planner.WayOut{}, err
+	}
+	area := quantity.Area(0)
+	for _, f := range p.Faces {
+		if f.Spots == planner.Towel {
+			area += f.Area
+		}
+	}
+	return planner.WayOut{
+		Code: washday.WaySoftened, Name: "softened water and a towel", Wash: &wash, DI: p.DI, Softened: p.Soft,
+		Chance: 1, Verdict: p.Verdict, Towels: area, Towel: quantity.Duration(area / quantity.Area(planner.TowelRate)),
+	}, nil
+}
+
+func (m Model) pick(does keys.Action, msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
+	p := *m.picker
+	switch does {
+	case up:
+		p = p.Move(-1)
+	case down:
+		p = p.Move(1)
+	case abandon:
+		m.picker = nil
+		return m, nil
+	case accept:
+		if o, ok := p.Chosen(); ok {
+			return m.takeWay(o.Pick)
+		}
+	case number:
+		if o, ok := p.Numbered(msg.String()); ok {
+			return m.takeWay(o.Pick)
+		}
+	}
+	m.picker = &p
+	return m, nil
+}
+
+// takeWay puts a way out in force: the steps that follow become those of its plan.
+func (m Model) takeWay(code string) (screen.Screen, tea.Cmd) {
+	m.picker = nil
+	for _, w := range m.ways {
+		if w.Code != code {
+			continue
+		}
+		if w.Wash != nil {
+			plan, err := m.o.Make(m.o.Rig, m.o.Places, *w.Wash)
+			if err != nil {
+				return m.warn(err.Error()), nil
+			}
+			m.u = washday.Replaced(m.u, m.state, plan, code)
+			m.o.Wash = *w.Wash
+		}
+		m = m.do(model.Deed{Does: model.TakeWay, Way: code}).lookAtBed().say("Taken: " + w.Name + ". " + cells.Safe(w.Does.Text(m.sys)))
+		if code == planner.WayResin || code == planner.WayTwoFills {
+			return m.changeResin()
+		}
+		return m, nil
+	}
+	return m, nil
+}
+
+// changeResin opens the guided change; the wash waits where it is.
+func (m Model) changeResin() (screen.Screen, tea.Cmd) {
+	if m.o.Refill == nil || m.o.Rehearsal {
+		return m.say("Change the resin now, flush, and read again."), nil
+	}
+	page := m.o.Refill(m.o.Desk)
+	return m, func() tea.Msg { return screen.Go{To: page} }
+}

@@ -1,0 +1,118 @@
+package washday
+
+import (
+	"washeve/model"
+	"washeve/planner/washday"
+	"washeve/ui/keys"
+)
+
+const (
+	run     keys.Action = "run"
+	next    keys.Action = "next"
+	before  keys.Action = "before"
+	skip    keys.Action = "skip"
+	read    keys.Action = "reading"
+	check   keys.Action = "flow check"
+	ways    keys.Action = "ways out"
+	anyway  keys.Action = "all the same"
+	end     keys.Action = "end"
+	units   keys.Action = "units"
+	back    keys.Action = "back"
+	resume  keys.Action = "go on"
+	accept  keys.Action = "accept"
+	abandon keys.Action = "abandon"
+	up      keys.Action = "up"
+	down    keys.Action = "down"
+	number  keys.Action = "number"
+	sayYes  keys.Action = "yes"
+	sayNo   keys.Action = "no"
+)
+
+// Keys lists the keys as the wash now stands. The first ones are those shown at
+// the foot.
+func (m Model) Keys() []keys.Binding {
+	leave := keys.New("See", back, "esc", "the plan", "esc").Explained("back to the plan; the wash goes on, and W comes back to it")
+	switch {
+	case m.ending:
+		return []keys.Binding{
+			keys.New("Answer", sayYes, "y", "end it here", "y", "Y"),
+			keys.New("Answer", sayNo, "n", "go on", "n", "N", "esc"),
+		}
+	case m.edit != nil:
+		return []keys.Binding{
+			keys.New("Type", accept, "enter", "done", "enter").Explained("done; a bare number takes the unit that is offered"),
+			keys.New("Type", abandon, "esc", "as it was", "esc"),
+		}
+	case m.picker != nil:
+		return []keys.Binding{
+			keys.New("Pick", accept, "enter", "take it", "enter"),
+			keys.New("Pick", number, "1-9", "take that", "1", "2", "3", "4", "5", "6", "7", "8", "9"),
+			keys.New("Pick", down, "down", "next", "down", "j", "tab"),
+			keys.New("Pick", up, "up", "before", "up", "k"),
+			keys.New("Pick", abandon, "esc", "none of them", "esc"),
+		}
+	case m.offered:
+		return []keys.Binding{
+			keys.New("Go on", resume, "enter", "go on with it", "enter", " "),
+			keys.New("Go on", end, "x", "end it", "x").Explained("end it as it stands: what was done goes into the log"),
+			leave,
+		}
+	case m.err != nil || m.state.Over:
+		return []keys.Binding{leave, keys.New("See", units, "m", "units", "m").Explained("US or metric units")}
+	}
+	return append(m.stepKeys(), leave)
+}
+
+func (m Model) stepKeys() []keys.Binding {
+	s, gate := m.step(), m.state.Gate(&m.u)
+	noRun, noBack, noNext, noRead := "", "", "", ""
+	if s == nil || !s.Timed() && !s.Flow.Given() {
+		noRun = "this step has no time of its own"
+	}
+	if m.state.At == 0 {
+		noBack = "this is the first step"
+	}
+	if gate == washday.NoGo {
+		noNext = "the pen is over the limit: w lists the ways out, a goes on all the same"
+	}
+	if !m.drawsDI() {
+		noRead = "no DI water runs in this step"
+	}
+	onOff := "start"
+	if m.state.Running {
+		onOff = "stop"
+	}
+	goOn := keys.New("Step", next, "enter", "next", "enter", "right").Explained("this step is done, on to the next").Unless(noNext)
+	all := []keys.Binding{
+		keys.New("Step", run, "space", onOff, " ").Explained("the water is on, or off: the time runs or stands").Unless(noRun),
+		goOn,
+		keys.New("Step", before, "b", "back", "b", "backspace", "left").Explained("back to the step before; its time goes on from where it was").Unless(noBack),
+		keys.New("Pen and flow", read, "r", "reading", "r").Explained("write down what the pen shows in the stream").Unless(noRead),
+		keys.New("Pen and flow", check, "f", "flow check", "f").Explained("time a jug or a bucket: the steps that follow go by the flow you measure").Unless(m.noFlow()),
+		keys.New("Step", end, "x", "end early", "x").Explained("end the wash here and keep what was done"),
+		keys.New("Step", skip, "s", "skip", "s").Explained("leave this step out: none of its water is counted"),
+		keys.New("See", units, "m", "units", "m").Explained("US or metric units"),
+	}
+	if gate == washday.NoGo {
+		out := []keys.Binding{
+			keys.New("No-go", ways, "w", "ways out", "w"),
+			keys.New("No-go", anyway, "a", "go all the same", "a").Explained("take this reading as good enough"),
+		}
+		return append(out, all...)
+	}
+	if gate == washday.AskPen {
+		all[0], all[3] = all[3], all[0]
+	}
+	return all
+}
+
+// drawsDI tells whether DI water runs in the step at hand.
+func (m Model) drawsDI() bool { s := m.step(); return s != nil && s.Water == model.DI }
+
+// noFlow says why no flow can be measured.
+func (m Model) noFlow() string {
+	if s := m.step(); s == nil || !s.Flow.Given() {
+		return "no sprayer runs in this step"
+	}
+	return ""
+}

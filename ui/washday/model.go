@@ -1,0 +1,184 @@
+// Package washday is the wash while it is done: one step at a time, in letters to
+// be read from two steps away, the log written as it goes.
+package washday
+
+import (
+	"errors"
+	"time"
+
+	tea "github.com/charmbracelet/bubbletea"
+
+	"washeve/model"
+	"washeve/model/quantity"
+	"washeve/planner"
+	"washeve/planner/washday"
+	"washeve/ui/entry"
+	"washeve/ui/form"
+	"washeve/ui/layout"
+	"washeve/ui/screen"
+	"washeve/ui/theme"
+)
+
+// Means is what a wash day is done with, beside the desk.
+type Means struct {
+	Instant func() model.Instant
+	Keep    func(model.Underway) error // for good, before anything is shown as done
+	Close   func() error               // the wash is over and in the log
+	Bell    func()                     // at a step's end; nil for none
+	Tick    time.Duration              // between two looks at the clock
+	Rest    func(rig model.Rig, places model.Places, wash model.Wash, ran, left quantity.Volume, flow quantity.Flow) (planner.Plan, error)
+	Ways    func(model.Rig, model.Places, model.Wash) (planner.Shortage, error)
+	Make    func(model.Rig, model.Places, model.Wash) (planner.Plan, error)
+}
+
+// Options is what the screen is made from.
+type Options struct {
+	entry.Desk
+	Means
+	Rehearsal bool // of the built-in example: nothing is written
+	Refill    func(entry.Desk) screen.Screen
+}
+
+// Model is the wash day as it stands.
+type Model struct {
+	o    Options
+	th   theme.Theme
+	sys  quantity.System
+	size layout.Size
+
+	u     model.Underway
+	now   model.Instant
+	state washday.State
+	err   error // why there is no wash to do
+
+	offered bool // a wash that was left is offered to be gone on with
+	asks    asking
+	edit    *form.Edit
+	ways    []planner.WayOut
+	picker  *form.Picker
+	ending  bool // asks whether to end early
+
+	kept   error // what could not be written; the next deed tries again
+	rung   int   // the step whose bell has rung, -1 for none
+	ticks  int   // of the clock that counts: one that was started before does not
+	status string
+	alarm  bool
+}
+
+// asking is what is being typed.
+type asking string
+
+const (
+	aReading asking = "reading"
+	aFlow    asking = "flow"
+)
+
+// New starts a wash with the plan's steps; nothing is written before the first
+// deed.
+func New(o Options) Model {
+	m := blank(o)
+	plan, _, err := o.Answer()
+	if err == nil {
+		m.u, err = m.begin(plan)
+	}
+	m.err = err
+	return m.look()
+}
+
+// GoOn offers to go on with a wash that was left.
+func GoOn(o Options, u model.Underway) Model {
+	m := blank(o)
+	m.u, m.offered = u, true
+	return m.look()
+}
+
+func blank(o Options) Model {
+	return Model{o: o, th: o.Theme, sys: o.Units, size: o.Size, rung: -1}
+}
+
+// begin makes the wash of a plan.
+func (m Model) begin(p planner.Plan) (model.Underway, error) {
+	now := m.o.Instant()
+	id, err := m.o.NewID(now.Moment())
+	if err != nil {
+		return model.Underway{}, err
+	}
+	di := p.DI.Volume + p.Flush.Volume
+	u := model.Underway{
+		ID: id, Limit: quantity.Some(p.Limit), Steps: washday.Steps(p),
+		Plan: model.WashDone{
+			Plan: p.Wash, Place: p.Place, Vehicle: p.Vehicle, Bed: p.BedName, Sprayer: p.Sprayer.Name, Feed: m.o.Wash.Feed,
+			PlannedDI: quantity.Some(di), PlannedSoftened: quantity.Some(p.Soft.Volume), PlannedRaw: quantity.Some(p.Untreated.Volume),
+			PlannedFlow: quantity.Some(p.Sprayer.Flow), PlannedDuration: quantity.Some(p.DI.Duration + p.Soft.Duration + p.Untreated.Duration),
+		},
+	}
+	if p.Softener != nil {
+		u.Plan.Softener = p.Softener.Name
+	}
+	if m.o.Rehearsal {
+		u.Unlogged = model.Yes
+	}
+	u.Outlook = outlookOf(p, 0)
+	return u, nil
+}
+
+// outlookOf is what a plan thinks of the bed, after so much DI water of the wash.
+func outlookOf(p planner.Plan, after quantity.Volume) model.BedLeft {
+	scale := p.Limit.Scale
+	return model.BedLeft{
+		After: quantity.Some(after), Chance: quantity.Some(p.Bed.ChanceLasts), Cap: quantity.Some(p.Cap.Flow),
+		Low: some(p.Bed.Remaining.P10), Mid: some(p.Bed.Remaining.P50), High: some(p.Bed.Remaining.P90),
+		End: quantity.Some(quantity.PPM(p.Bed.OutletAtEnd.P50, scale)), EndHigh: quantity.Some(quantity.PPM(p.Bed.OutletAtEnd.P90, scale)),
+	}
+}
+
+// some is a volume that can be written down: one without end is a great deal.
+func some(v quantity.Volume) quantity.Opt[quantity.Volume] {
+	return quantity.Some(min(v, 100000*quantity.Gallon))
+}
+
+// Title is what the page is called.
+func (m Model) Title() string { return "Wash day" }
+
+// Init starts the looks at the clock.
+func (m Model) Init() tea.Cmd { return m.tick() }
+
+// Typing tells that letters are text just now.
+func (m Model) Typing() bool { return m.edit != nil }
+
+// Leave tells of a deed that is not written.
+func (m Model) Leave() error {
+	if m.kept != nil {
+		return errors.New("the last thing done is not written: " + m.kept.Error())
+	}
+	return nil
+}
+
+// look works out where the wash stands now.
+func (m Model) look() Model {
+	m.now = m.o.Instant()
+	m.state = washday.Stand(&m.u, m.now)
+	return m
+}
+
+// step is the one at hand; nil when all are done.
+func (m Model) step() *model.DayStep {
+	if m.state.At < len(m.u.Steps) {
+		return &m.u.Steps[m.state.At]
+	}
+	return nil
+}
+
+func (m Model) done() washday.Done { return m.state.Done[m.state.At] }
+
+func (m Model) say(text string) Model {
+	m.status, m.alarm = text, false
+	return m
+}
+
+func (m Model) warn(text string) Model {
+	m.status, m.alarm = text, true
+	return m
+}
+
+var _ screen.Screen = Model{}

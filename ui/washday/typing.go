@@ -1,0 +1,121 @@
+package washday
+
+import (
+	"strings"
+
+	tea "github.com/charmbracelet/bubbletea"
+
+	"washeve/model"
+	"washeve/model/quantity"
+	"washeve/planner/washday"
+	"washeve/ui/entry"
+	"washeve/ui/form"
+	"washeve/ui/keys"
+)
+
+// ask begins to type what the pen shows, or how long a gallon takes.
+func (m Model) ask(what asking) Model {
+	example := entry.Bare("6", m.o.Known().Scale)
+	if what == aFlow {
+		example = "46 s"
+	}
+	e := form.Start("", example)
+	m.asks, m.edit = what, &e
+	return m
+}
+
+func (m Model) typed(msg tea.KeyMsg) Model {
+	e := m.edit.Type(msg, m.check)
+	m.edit = &e
+	return m
+}
+
+// check tries what is typed.
+func (m Model) check(text string) error {
+	if m.asks == aReading {
+		_, err := m.readingOf(text)
+		return err
+	}
+	_, err := flowOf(text)
+	return err
+}
+
+func (m Model) readingOf(text string) (quantity.Reading, error) {
+	var s model.Sample
+	for _, f := range s.Fields() {
+		if f.Key == "reading" {
+			if err := f.Set(text); err != nil {
+				return quantity.Reading{}, err
+			}
+		}
+	}
+	return s.Reading.Or(quantity.Reading{}), nil
+}
+
+// flowOf reads a flow, or the time that a gallon takes.
+func flowOf(text string) (quantity.Flow, error) {
+	if f, err := quantity.Parse[quantity.Flow](text); err == nil {
+		return bounded(f, text)
+	}
+	d, err := quantity.Parse[quantity.Duration](text)
+	if err != nil {
+		return 0, err
+	}
+	if !(d > 0) {
+		return bounded(0, text)
+	}
+	return bounded(quantity.Flow(float64(quantity.Gallon)/float64(d)), text)
+}
+
+func bounded(f quantity.Flow, text string) (quantity.Flow, error) {
+	if f < 0.05*quantity.GPM || f > 100*quantity.GPM {
+		return 0, &quantity.ParseError{What: "flow", Text: text, Reason: "is no flow between 0.05 gpm and 100 gpm", Example: "46 s for a gallon, or 1.3 gpm"}
+	}
+	return f, nil
+}
+
+func (m Model) finishEdit(does keys.Action) Model {
+	text := m.edit.Text()
+	if m.edit.Offer != "" {
+		text = m.edit.Offer
+	}
+	if does == abandon || strings.TrimSpace(text) == "" {
+		m.edit = nil
+		return m.say("Nothing was written.")
+	}
+	if err := m.check(text); err != nil {
+		return m.warn("Not taken: " + err.Error())
+	}
+	m.edit = nil
+	if m.asks == aReading {
+		return m.takeReading(text)
+	}
+	return m.takeFlow(text)
+}
+
+func (m Model) takeReading(text string) Model {
+	reading, err := m.readingOf(text)
+	if err != nil {
+		return m.warn(err.Error())
+	}
+	m = m.do(model.Deed{Does: model.TakeRead, Reading: quantity.Some(reading), Flow: m.step().Flow}).lookAtBed()
+	switch m.state.Gate(&m.u) {
+	case washday.Go:
+		return m.say("GO: the pen shows no more than the limit. enter goes on.")
+	case washday.NoGo:
+		return m.listWays()
+	}
+	return m.say("Written: " + reading.String() + ".")
+}
+
+// takeFlow makes the steps that follow go by a measured flow: the hand is as fast
+// as before, so the time stays and the water changes.
+func (m Model) takeFlow(text string) Model {
+	flow, err := flowOf(text)
+	if err != nil {
+		return m.warn(err.Error())
+	}
+	m.u.Steps = washday.Measured(m.u.Steps, m.state, flow)
+	m = m.do(model.Deed{Does: model.Measure, Flow: quantity.Some(flow)}).lookAtBed()
+	return m.say("Measured: " + quantity.Show(flow, m.sys) + ". The steps from here on go by it.")
+}

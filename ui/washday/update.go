@@ -1,0 +1,190 @@
+package washday
+
+import (
+	"time"
+
+	tea "github.com/charmbracelet/bubbletea"
+
+	"washeve/model"
+	"washeve/model/quantity"
+	"washeve/planner/washday"
+	"washeve/ui/entry"
+	"washeve/ui/keys"
+	"washeve/ui/layout"
+	"washeve/ui/screen"
+)
+
+// ticked is a look at the clock. It changes nothing but what is shown.
+type ticked struct{ of int }
+
+// tick looks at the clock again after a while.
+func (m Model) tick() tea.Cmd {
+	if m.o.Tick <= 0 || m.err != nil {
+		return nil
+	}
+	of := m.ticks
+	return tea.Tick(m.o.Tick, func(time.Time) tea.Msg { return ticked{of} })
+}
+
+// Update takes a message.
+func (m Model) Update(msg tea.Msg) (screen.Screen, tea.Cmd) {
+	switch msg := msg.(type) {
+	case tea.WindowSizeMsg:
+		m.size = layout.Size{W: msg.Width, H: msg.Height}
+	case ticked:
+		if msg.of != m.ticks {
+			return m, nil
+		}
+		m = m.look()
+		return m.ring(), m.tick()
+	case tea.ResumeMsg, screen.Again:
+		m.ticks++
+		return m.look(), m.tick()
+	case tea.KeyMsg:
+		return m.look().key(msg)
+	case entry.Written:
+		return m.look().lookAtBed(), nil
+	}
+	return m, nil
+}
+
+// ring rings once when the time of a step is over.
+func (m Model) ring() Model {
+	if s := m.step(); s != nil && m.state.Running && s.Timed() && m.done().Spent >= s.Duration.Or(0) && m.rung != m.state.At {
+		m.rung = m.state.At
+		if m.o.Bell != nil {
+			m.o.Bell()
+		}
+		return m.say("The planned time of this step is over.")
+	}
+	return m
+}
+
+func (m Model) key(msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
+	b, bound := keys.Find(m.Keys(), msg)
+	switch {
+	case !bound && m.edit != nil:
+		return m.typed(msg), nil
+	case !bound:
+		return m, nil
+	case b.Blocked != "":
+		return m.warn("Not now: " + b.Blocked + "."), nil
+	case b.Does == back:
+		return m, func() tea.Msg { return screen.Back{With: entry.Written{}} }
+	}
+	return m.say("").act(b.Does, msg)
+}
+
+func (m Model) act(does keys.Action, msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
+	switch {
+	case m.ending:
+		return m.answer(does), nil
+	case m.edit != nil:
+		return m.finishEdit(does), nil
+	case m.picker != nil:
+		return m.pick(does, msg)
+	}
+	switch does {
+	case resume:
+		m.offered = false
+		return m.catchUp(), nil
+	case run:
+		return m.turn(), nil
+	case next:
+		return m.goOn(), nil
+	case before:
+		return m.do(model.Deed{Does: model.GoBack}), nil
+	case skip:
+		return m.leaveStep(model.Skip), nil
+	case read:
+		return m.ask(aReading), nil
+	case check:
+		return m.ask(aFlow), nil
+	case ways:
+		return m.listWays(), nil
+	case anyway:
+		return m.do(model.Deed{Does: model.Accept}).say("Taken as good enough. enter goes on."), nil
+	case end:
+		m.ending = true
+		return m, nil
+	case units:
+		m.sys = map[quantity.System]quantity.System{quantity.US: quantity.Metric, quantity.Metric: quantity.US}[m.sys]
+	}
+	return m, nil
+}
+
+func (m Model) answer(does keys.Action) Model {
+	m.ending = false
+	if does != sayYes {
+		return m
+	}
+	m.offered = false
+	return m.do(model.Deed{Does: model.EndEarly})
+}
+
+// turn turns the water on or off.
+func (m Model) turn() Model {
+	if m.state.Running {
+		return m.do(model.Deed{Does: model.WaterOff})
+	}
+	m.rung = -1
+	if s := m.step(); s.Timed() && m.done().Spent >= s.Duration.Or(0) {
+		m.rung = m.state.At // it is over already: no second bell
+	}
+	return m.do(model.Deed{Does: model.WaterOn})
+}
+
+// goOn leaves the step as done; the last one ends the wash.
+func (m Model) goOn() Model { return m.leaveStep(model.GoOn) }
+
+func (m Model) leaveStep(how model.DeedKind) Model {
+	m.rung = -1
+	left := m.step()
+	m = m.do(model.Deed{Does: how})
+	if m.state.At >= len(m.u.Steps) && !m.state.Over {
+		m = m.do(model.Deed{Does: model.Finish})
+	}
+	if left != nil && left.Kind == model.Flush && !m.state.Over {
+		return m.say("Read the pen in the stream, then r.")
+	}
+	return m
+}
+
+// do does a deed: it is kept first, then shown, then what follows from it goes
+// into the log. What cannot be written is told, and tried again with the next.
+func (m Model) do(d model.Deed) Model {
+	d.At = m.now
+	m.u.Deeds = append(m.u.Deeds[:len(m.u.Deeds):len(m.u.Deeds)], d)
+	return m.catchUp()
+}
+
+// catchUp keeps the wash as it stands, and gives the log what it lacks of it.
+func (m Model) catchUp() Model {
+	m.state = washday.Stand(&m.u, m.now)
+	m.kept = nil
+	if m.o.Rehearsal {
+		return m
+	}
+	if m.kept = m.o.Keep(m.u); m.kept == nil {
+		m.kept = m.log()
+	}
+	if m.kept == nil && m.state.Over {
+		m.kept = m.o.Close()
+	}
+	return m
+}
+
+// log appends what the log lacks of the wash.
+func (m Model) log() error {
+	has := m.o.Logger.Log().Holding()
+	var lacks []model.Entry
+	for _, e := range washday.Entries(&m.u) {
+		if !has(e) {
+			lacks = append(lacks, e)
+		}
+	}
+	if len(lacks) == 0 {
+		return nil
+	}
+	return m.o.Logger.Append(lacks...)
+}

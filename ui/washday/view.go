@@ -1,0 +1,276 @@
+package washday
+
+import (
+	"fmt"
+	"strings"
+	"time"
+
+	"washeve/model"
+	"washeve/model/quantity"
+	"washeve/planner/washday"
+	"washeve/ui/cells"
+	"washeve/ui/keys"
+	"washeve/ui/layout"
+	"washeve/ui/picture"
+	"washeve/ui/report"
+	"washeve/ui/theme"
+)
+
+// View draws the step at hand, or what is asked.
+func (m Model) View(size layout.Size) string {
+	m.size = size
+	rest := layout.Whole(size)
+	title, rest := rest.Top(1)
+	hint, rest := rest.Bottom(1)
+	status, rest := rest.Bottom(1)
+	return layout.Compose(size, []layout.Placed{
+		{At: title, Lines: []string{m.titleLine(title.W)}},
+		{At: rest, Lines: m.page(rest)},
+		{At: status, Lines: []string{m.statusLine(status.W)}},
+		{At: hint, Lines: []string{keys.Hint(append(m.Keys(), keys.New("", "", "?", "all keys")), m.th, hint.W)}},
+	})
+}
+
+func (m Model) titleLine(width int) string {
+	words := "Wash day: " + m.u.Plan.Vehicle
+	if m.u.Plan.Place != "" {
+		words += " at " + m.u.Plan.Place
+	}
+	if m.o.Rehearsal {
+		words = "Rehearsal, nothing is kept: " + m.u.Plan.Vehicle
+	}
+	where := ""
+	if m.step() != nil {
+		where = fmt.Sprintf("step %d of %d  ", m.state.At+1, len(m.u.Steps))
+	}
+	where += m.now.Wall.Format("15:04")
+	words = cells.Clip(cells.Safe(words), width-cells.Width(where)-2, m.th.Marks.More)
+	return m.th.Strong.On(words) + cells.Blank(width-cells.Width(words)-cells.Width(where)) + m.th.Muted.On(where)
+}
+
+// page is what stands between the title and the foot.
+func (m Model) page(at layout.Rect) []string {
+	var lines []string
+	if m.kept != nil {
+		lines = m.wrapped(m.th.Bad, "NOT WRITTEN, but still here, and tried again with the next key: "+m.kept.Error(), at.W)
+	}
+	switch {
+	case m.err != nil:
+		return m.wrapped(m.th.Doubt, "There is no wash to do yet: "+m.err.Error(), at.W)
+	case m.offered:
+		return append(lines, m.offerLines(at.W)...)
+	case m.state.Over:
+		return append(lines, m.summary(at.W)...)
+	case m.picker != nil:
+		return append(lines, m.picker.Lines(m.th, at.W, at.H-len(lines))...)
+	case m.ending:
+		return append(lines, m.wrapped(m.th.Doubt, "End the wash here? What was done stays, and goes into the log. y or n", at.W)...)
+	}
+	at.H -= len(lines)
+	return append(lines, m.stepLines(at)...)
+}
+
+func (m Model) stepLines(at layout.Rect) []string {
+	facts := m.factLines(at.W)
+	if m.edit != nil {
+		facts = append([]string{m.editLine(at.W), ""}, facts...)
+	}
+	head := m.headLines(layout.Rect{W: at.W, H: at.H - len(facts) - 1})
+	return append(append(head, ""), facts...)
+}
+
+func (m Model) editLine(width int) string {
+	ask := "The pen shows: "
+	if m.asks == aFlow {
+		ask = "A gallon takes, or the flow is: "
+	}
+	line := m.th.Strong.On(ask) + m.edit.View(m.th, 20)
+	if says := m.edit.Says(); says != "" && m.edit.Text() != "" {
+		line += "  " + m.th.Muted.On(cells.Clip(cells.Safe(says), max(width-cells.Width(ask)-23, 0), m.th.Marks.More))
+	}
+	return line
+}
+
+// headLines are what is read from two steps away: what to do, which face, and the
+// time. What does not fit large is written plainly.
+func (m Model) headLines(at layout.Rect) []string {
+	what, face, clock := m.headWords()
+	ink := m.inkOf(m.step().Water)
+	share := at.H / 2
+	var lines []string
+	if large, ok := picture.Letters(m.th, what, ink, at.W-2, share); ok {
+		lines = append(append(lines, large...), "")
+	} else {
+		lines = append(lines, ink.On(strings.ToUpper(cells.Clip(cells.Safe(what), at.W, m.th.Marks.More))), "")
+	}
+	timeInk := m.timeInk()
+	height := at.H - len(lines)
+	left, leftOK := picture.Letters(m.th, face, m.th.Strong, at.W/2-2, height)
+	right, rightOK := picture.Letters(m.th, clock, timeInk, at.W/2-2, height)
+	if !leftOK || !rightOK {
+		if right, rightOK = picture.Letters(m.th, clock, timeInk, at.W-2, height-1); rightOK {
+			return append(append(lines, m.th.Strong.On(strings.ToUpper(cells.Safe(face)))), right...)
+		}
+		return append(lines, strings.TrimSpace(m.th.Strong.On(strings.ToUpper(cells.Safe(face)))+"  "+timeInk.On(clock)))
+	}
+	for i := range max(len(left), len(right)) {
+		line := ""
+		if i < len(left) {
+			line = left[i]
+		}
+		if i < len(right) {
+			line += cells.Blank(at.W/2-cells.Width(line)) + right[i]
+		}
+		lines = append(lines, line)
+	}
+	return lines
+}
+
+// headWords are the words of the head.
+func (m Model) headWords() (what, face, clock string) {
+	s := m.step()
+	what, face, clock = s.Stage, string(s.Face), m.clock()
+	if s.Kind == model.Read {
+		switch m.state.Gate(&m.u) {
+		case washday.Go, washday.GoAlong:
+			what = "go"
+		case washday.NoGo:
+			what = "no-go"
+		}
+		if r, read := m.state.Reading.Get(); read {
+			face = quantity.Round(r.Number)
+		}
+	}
+	if face == "" {
+		face = map[bool]string{true: "on", false: "off"}[m.state.Running]
+		if !s.Timed() {
+			face = ""
+		}
+	}
+	return what, face, clock
+}
+
+// clock counts down to the planned time of a step, and up beyond it.
+func (m Model) clock() string {
+	s := m.step()
+	if !s.Timed() {
+		if m.done().Spent == 0 {
+			return ""
+		}
+		return minutes(washday.Seconds(m.done().Spent))
+	}
+	left := washday.Seconds(s.Duration.Or(0)) - washday.Seconds(m.done().Spent)
+	if left < 0 {
+		return "+" + minutes(-left)
+	}
+	return minutes(left)
+}
+
+func minutes(d time.Duration) string {
+	total := int(d.Seconds())
+	if total >= 3600 {
+		return fmt.Sprintf("%d:%02d:%02d", total/3600, total/60%60, total%60)
+	}
+	return fmt.Sprintf("%d:%02d", total/60, total%60)
+}
+
+func (m Model) timeInk() theme.Ink {
+	s := m.step()
+	switch {
+	case s.Timed() && m.done().Spent >= s.Duration.Or(0):
+		return m.th.Doubt
+	case m.state.Running:
+		return m.th.Accent
+	}
+	return m.th.Muted
+}
+
+func (m Model) inkOf(w model.Water) theme.Ink {
+	switch w {
+	case model.DI:
+		return m.th.DI
+	case model.Softened:
+		return m.th.Softened
+	case model.Raw:
+		return m.th.Raw
+	}
+	return m.th.Strong
+}
+
+// factLines are the rest of what is to know of the step.
+func (m Model) factLines(width int) []string {
+	var lines []string
+	add := func(ink theme.Ink, text string) {
+		if text != "" {
+			lines = append(lines, ink.On(cells.Clip(cells.Safe(text), width, m.th.Marks.More)))
+		}
+	}
+	for _, line := range cells.WrapMost(cells.Safe(m.task()), width, 2, m.th.Marks.More) {
+		lines = append(lines, m.th.Text.On(line))
+	}
+	add(m.th.Strong, m.valves())
+	add(m.th.Text, m.tool())
+	add(m.th.Text, m.progress())
+	add(m.th.Text, m.waters())
+	add(m.th.Text, m.bedWords())
+	add(m.th.Muted, m.nextWords())
+	return lines
+}
+
+func (m Model) wrapped(ink theme.Ink, text string, width int) []string {
+	var lines []string
+	for _, part := range cells.Wrap(cells.Safe(text), width) {
+		lines = append(lines, ink.On(part))
+	}
+	return lines
+}
+
+func (m Model) statusLine(width int) string {
+	text, ink := m.status, m.th.Text
+	switch {
+	case m.alarm:
+		ink = m.th.Doubt
+	case text == "" && !m.state.Sure:
+		text, ink = "A clock went back: a stretch of time could not be counted. b and the times are yours to set right.", m.th.Doubt
+	case text == "" && m.state.Running:
+		text, ink = "the time runs", m.th.Accent
+	}
+	return ink.On(cells.Clip(cells.Safe(text), width, m.th.Marks.More))
+}
+
+func (m Model) offerLines(width int) []string {
+	words := fmt.Sprintf("A wash is under way: %s, begun %s.", m.u.Plan.Vehicle, begun(&m.u))
+	lines := m.wrapped(m.th.Strong, words, width)
+	if s := m.step(); s != nil {
+		where := fmt.Sprintf("It stands at step %d of %d: %s %s, %s.", m.state.At+1, len(m.u.Steps), s.Stage, s.Face, m.clock())
+		if m.state.Running {
+			where = fmt.Sprintf("It stands at step %d of %d: %s %s, with the time still running: %s. If the water was off meanwhile, go on, then space stops it.", m.state.At+1, len(m.u.Steps), s.Stage, s.Face, m.clock())
+		}
+		lines = append(lines, m.wrapped(m.th.Text, where, width)...)
+	}
+	return append(append(lines, ""), m.wrapped(m.th.Text, "enter goes on where it was; x ends it and keeps what was done; esc leaves it for later.", width)...)
+}
+
+func begun(u *model.Underway) string {
+	if len(u.Deeds) == 0 {
+		return "just now"
+	}
+	return u.Deeds[0].At.Wall.Format("2006-01-02 15:04")
+}
+
+// percentLeft is a band as words.
+func (m Model) leftWords() string {
+	left, known := m.state.Left(&m.u)
+	if !known {
+		return ""
+	}
+	return fmt.Sprintf("%s (%s to %s)", quantity.Show(left.P50, m.sys), quantity.Show(left.P10, m.sys), quantity.Show(left.P90, m.sys))
+}
+
+func (m Model) chanceWords() string {
+	chance, known := m.u.Outlook.Chance.Get()
+	if !known {
+		return ""
+	}
+	return report.Percent(chance)
+}

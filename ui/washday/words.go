@@ -1,0 +1,201 @@
+package washday
+
+import (
+	"fmt"
+	"strings"
+
+	"washeve/model"
+	"washeve/model/quantity"
+	"washeve/planner"
+	"washeve/planner/washday"
+	"washeve/ui/report"
+	"washeve/ui/theme"
+)
+
+// task says what to do, in a sentence or two.
+func (m Model) task() string {
+	s := m.step()
+	face := ""
+	if s.Face != "" {
+		face = " the " + string(s.Face)
+	}
+	switch s.Kind {
+	case model.SetUp:
+		return "Lay the hoses, couple the tanks, let the air out. Ask about local rules; clean towels and the pen at hand."
+	case model.LetDry:
+		return "Let" + face + " drip: what runs off now need not be rinsed off with DI water."
+	case model.Flush:
+		return fmt.Sprintf("Run %s through the bed to waste: standing water reads low. Then the pen.", quantity.Show(s.Volume.Or(0), m.sys))
+	case model.Read:
+		return m.gateWords()
+	case model.PackUp:
+		return "Release the pressure, drain tanks and hoses before transport and frost, couplings capped, softener back to its valves."
+	}
+	words := "Do" + face + ", from the top down."
+	if s.Sprayer == model.ByHand {
+		words = "By hand" + strings.Replace(face, " the ", ", the ", 1) + ", section by section, kept wet."
+	}
+	if s.Towel == model.Yes {
+		words += " Then dry it by towel: this water leaves spots."
+	}
+	return words
+}
+
+func (m Model) gateWords() string {
+	limit := ""
+	if l, given := m.u.Limit.Get(); given {
+		limit = l.String()
+	}
+	switch m.state.Gate(&m.u) {
+	case washday.Go:
+		return "GO: the pen shows no more than " + limit + ". enter goes on."
+	case washday.NoGo:
+		return "NO-GO: the pen shows more than " + limit + ". w lists the ways out."
+	case washday.GoAlong:
+		return "The reading is taken as it is. enter goes on."
+	}
+	return "Hold the pen in the stream behind the bed, then r and what it shows. Up to " + limit + " is a go."
+}
+
+func (m Model) valves() string {
+	s := m.step()
+	var parts []string
+	for _, v := range []struct {
+		unit   string
+		stands model.Answer
+	}{{planner.SoftenerUnit, s.Softener}, {planner.BedUnit, s.Bed}} {
+		if v.stands != "" {
+			parts = append(parts, v.unit+" "+map[model.Answer]string{model.Yes: "THROUGH", model.No: "bypassed"}[v.stands])
+		}
+	}
+	if len(parts) == 0 {
+		return ""
+	}
+	return "Valves: " + strings.Join(parts, ", ")
+}
+
+func (m Model) tool() string {
+	s := m.step()
+	if s.Sprayer == "" {
+		return ""
+	}
+	words := s.Sprayer
+	if flow, given := s.Flow.Get(); given {
+		words += ", " + quantity.Show(flow, m.sys)
+	}
+	if limit, given := m.u.Outlook.Cap.Get(); given && s.Bed == model.Yes {
+		if limit > 0 {
+			words += fmt.Sprintf("; cap %s: a gallon takes %s or longer", quantity.Show(limit, m.sys), report.Time(limit.Time(quantity.Gallon)))
+		} else {
+			words += "; no flow keeps the limit to the end"
+		}
+	}
+	return words
+}
+
+func (m Model) progress() string {
+	s, done := m.step(), m.done()
+	var parts []string
+	if s.Timed() {
+		parts = append(parts, fmt.Sprintf("%s of %s", minutes(washday.Seconds(done.Spent)), minutes(washday.Seconds(s.Duration.Or(0)))))
+	}
+	if v, given := s.Volume.Get(); given {
+		parts = append(parts, fmt.Sprintf("%s of %s", quantity.Show(done.Used, m.sys), quantity.Show(v, m.sys)))
+	}
+	if len(parts) == 0 {
+		return ""
+	}
+	return "This step: " + strings.Join(parts, ", ")
+}
+
+func (m Model) waters() string {
+	t := m.state.Tally(&m.u)
+	words := "So far: DI " + quantity.Show(t.DI, m.sys)
+	if m.u.Plan.Softener != "" {
+		words += ", softened " + quantity.Show(t.Softened, m.sys)
+	}
+	if t.Raw > 0 || m.u.Plan.Softener == "" {
+		words += ", raw " + quantity.Show(t.Raw, m.sys)
+	}
+	return words
+}
+
+func (m Model) bedWords() string {
+	left := m.leftWords()
+	if left == "" {
+		return ""
+	}
+	words := "Left in the bed: " + left
+	if end, given := m.u.Outlook.End.Get(); given && m.state.ToRun(&m.u) > 0 {
+		words += fmt.Sprintf("; at this flow the pen ends at about %s ppm, lasts: %s", report.PPM(end.Number), m.chanceWords())
+	}
+	return words
+}
+
+func (m Model) nextWords() string {
+	if m.state.At+1 >= len(m.u.Steps) {
+		return "This is the last step."
+	}
+	n := &m.u.Steps[m.state.At+1]
+	words := "Then: " + n.Stage
+	if n.Face != "" {
+		words += ", " + string(n.Face)
+	}
+	return words
+}
+
+// summary is the wash that is over: planned against actual, what was learned, what
+// is left, what to do next.
+func (m Model) summary(width int) []string {
+	head := "The wash is done."
+	if m.state.Early {
+		head = "The wash was ended early; what was done is kept."
+	}
+	lines := m.wrapped(m.th.Strong, head, width)
+	t, p := m.state.Tally(&m.u), &m.u.Plan
+	row := func(what, planned, actual string) {
+		lines = append(lines, m.th.Text.On(fmt.Sprintf("  %-16s %14s %14s", what, planned, actual)))
+	}
+	lines = append(lines, "", m.th.Muted.On(fmt.Sprintf("  %-16s %14s %14s", "", "planned", "done")))
+	row("DI water", quantity.Show(p.PlannedDI.Or(0), m.sys), quantity.Show(t.DI, m.sys))
+	row("softened water", quantity.Show(p.PlannedSoftened.Or(0), m.sys), quantity.Show(t.Softened, m.sys))
+	row("raw water", quantity.Show(p.PlannedRaw.Or(0), m.sys), quantity.Show(t.Raw, m.sys))
+	spent := quantity.Duration(0)
+	for _, d := range m.state.Done {
+		spent += d.Spent
+	}
+	row("water on, hands", minutes(washday.Seconds(p.PlannedDuration.Or(0))), minutes(washday.Seconds(spent)))
+	lines = append(lines, "")
+	add := func(ink theme.Ink, text string) { lines = append(lines, m.wrapped(ink, text, width)...) }
+	for _, text := range m.afterwards() {
+		add(m.th.Text, m.th.Marks.Dot+" "+text)
+	}
+	return lines
+}
+
+// afterwards is what was learned and what is next.
+func (m Model) afterwards() []string {
+	if m.o.Rehearsal {
+		return []string{"This was a rehearsal on the built-in example: nothing was written. Make it yours on the plan (a), or start your own (e)."}
+	}
+	var told []string
+	plan, _, ahead, err := m.o.Look()
+	if err != nil {
+		return []string{"Written into the log. The bed could not be looked at: " + err.Error()}
+	}
+	left := plan.Bed.Remaining
+	told = append(told, fmt.Sprintf("Left in the bed: about %s (%s to %s); a wash like this again: chance %s.",
+		quantity.Show(left.P50, m.sys), quantity.Show(left.P10, m.sys), quantity.Show(left.P90, m.sys), report.Percent(plan.Bed.ChanceLasts)))
+	if ahead.Used > 0 {
+		told = append(told, fmt.Sprintf("Learned from %d readings: the bed's capacity is %.2g times the stated one (%.2g to %.2g).", ahead.Used, ahead.Factor.P50, ahead.Factor.P10, ahead.Factor.P90))
+	} else {
+		told = append(told, "No reading of this fill counts yet: one after a flush makes the next plan surer.")
+	}
+	if day, known := ahead.OrderBy.Get(); known {
+		told = append(told, "Order resin by "+day.String()+".")
+	}
+	if low, given := m.o.Wash.Low.Get(); given && low <= quantity.Celsius(0) {
+		told = append(told, "Frost is forecast: drain the tanks, the hoses and the pump now.")
+	}
+	return append(told, "Drain the tanks before you drive: a wet tank is heavy, and it freezes.")
+}
