@@ -41,6 +41,9 @@ func (f servable) gives(confidence quantity.Fraction) quantity.Volume {
 	if f.made.ask.needless() {
 		return endless
 	}
+	if f.flow <= 0 {
+		return 0
+	}
 	return max(quantity.Volume(f.reserve.Gives(float64(confidence)))*quantity.Gallon-f.made.flush, 0)
 }
 

@@ -113,7 +113,10 @@ func (w ways) split() (WayOut, error) {
 		return w.not(way, "the faces that are pinned in need %s more than the bed gives", quantity.ValueOf(w.share.Short)), nil
 	}
 	order := w.share.Order()
-	if len(order) == 0 {
+	switch {
+	case w.share.Needs <= 0:
+		return w.not(way, "no DI water flows in this wash"), nil
+	case len(order) == 0:
 		return w.not(way, "no face is sure enough: rinse what shows most first, and stop when the pen shows the limit"), nil
 	}
 	way, made, err := w.stated(way, w.share.Wash)

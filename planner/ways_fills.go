@@ -86,7 +86,7 @@ func (w ways) twoFills() (WayOut, error) {
 func (w ways) buy() (WayOut, error) {
 	way := WayOut{Code: WayBuy, Name: "buy DI water"}
 	a := w.base.ask
-	gives := servable{made: w.base, reserve: w.base.reserve()}.gives(w.share.Confidence)
+	gives := servable{flow: w.base.main.flowOf(model.DI), made: w.base, reserve: w.base.reserve()}.gives(w.share.Confidence)
 	lacks := w.base.plan.DI.Volume - gives
 	if a.needless() || lacks <= 0 {
 		return w.not(way, "the bed has enough"), nil

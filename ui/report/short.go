@@ -16,6 +16,8 @@ func ShareGives(s *planner.Share, sys quantity.System) string {
 		confidence(s.Confidence), quantity.Show(s.Gives, sys), quantity.Show(s.Flow, sys), quantity.Show(s.Needs, sys))
 }
 
+const noDI = "No DI water flows in this wash: there is nothing to share out."
+
 func confidence(f quantity.Fraction) string { return fmt.Sprintf("%.0f %% confidence", 100*float64(f)) }
 
 // ShareSays says who gets DI water, and how much of the spots that spares.
@@ -24,6 +26,8 @@ func ShareSays(s *planner.Share, sys quantity.System) string {
 	switch {
 	case s.Short > 0:
 		return fmt.Sprintf("The faces pinned in do not fit: they need %s more than the bed gives.", quantity.Show(s.Short, sys))
+	case s.Needs <= 0:
+		return noDI
 	case len(order) == 0:
 		return "No face is sure enough. Rinse in this order, and stop when the pen shows the limit."
 	}

@@ -96,6 +96,9 @@ func (m Model) gives() string {
 func (m Model) says() string {
 	s := &m.share
 	order := s.Order()
+	if s.Needs <= 0 {
+		return "No DI water flows in this wash: there is nothing to share out."
+	}
 	if len(order) == 0 {
 		return "No face is sure enough: rinse from the top, stop when the pen shows the limit."
 	}
