@@ -22,6 +22,8 @@ type BedPast struct {
 	Bed   model.Bed // as it is filled now
 	Fills []FillPast
 	Draws []Draw
+
+	next func() stand // after a change of the resin, worked out when first asked for
 }
 
 // Draw is DI water that a wash took from a bed.

@@ -35,7 +35,11 @@ func (m *making) remember() {
 func (m *making) stands(flow quantity.Flow) stand {
 	past := m.past.Bed(m.bed.Name)
 	if m.setting.Fresh {
-		m.bed, past = renewed(m.bed), nil
+		m.bed = renewed(m.bed)
+	}
+	if m.setting.Fresh && past != nil {
+		m.assume(Assumption{Name: "bed history", Words: fmt.Sprintf("new resin, after %d fills", len(past.Fills)), Source: fromLog})
+		return past.next()
 	}
 	if stood, same := m.setting.stood(m.bed.Name); same && past == nil {
 		m.resin.statedAge(&m.ledger, m.bed, penScale(m.pen), flow)

@@ -3,6 +3,7 @@ package planner
 import (
 	"math"
 	"strings"
+	"sync"
 
 	"washeve/model"
 	"washeve/model/quantity"
@@ -259,7 +260,18 @@ func (r *replay) learn() *BedPast {
 		}
 		lessons = append(lessons, learning.Recall(f.fill))
 	}
-	return &BedPast{Bed: r.bed, Fills: r.fills, Draws: r.draws}
+	last := r.present()
+	return &BedPast{Bed: r.bed, Fills: r.fills, Draws: r.draws, next: sync.OnceValue(func() stand {
+		return nextFill(append(lessons[:len(lessons):len(lessons)], learning.Recall(last.fill)))
+	})}
+}
+
+// nextFill is how the bed will stand after a change of resin: fresh, and believed
+// in as all fills so far have taught.
+func nextFill(lessons []learning.Lesson) stand {
+	f := FillPast{posterior: learning.After(lessons).Learn(learning.Fill{})}
+	f.settle()
+	return f.stand
 }
 
 // settle keeps how the bed stands at the fill's end.

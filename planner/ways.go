@@ -41,7 +41,7 @@ func (s *Sharing) Ways(share Share) ([]WayOut, error) {
 		return nil, err
 	}
 	w.base = base
-	if w.fresh, err = s.refreshed(base.bed.Name, w.wash); err != nil {
+	if w.fresh, err = s.refreshed(w.wash); err != nil {
 		return nil, err
 	}
 	var out []WayOut

@@ -1,48 +1,19 @@
 package planner
 
 import (
-	"maps"
 	"math"
-	"strings"
 
 	"washeve/model"
 	"washeve/model/quantity"
-	"washeve/planner/learning"
 	"washeve/planner/water"
 )
 
 // refreshed is the plan with new resin in the tank: what is believed of it is
 // what past fills taught, the one in the tank among them.
-func (s *Sharing) refreshed(bedName string, wash model.Wash) (*making, error) {
-	rig := s.rig
-	rig.Beds = append([]model.Bed(nil), rig.Beds...)
-	for i := range rig.Beds {
-		if b := &rig.Beds[i]; strings.EqualFold(b.Name, bedName) {
-			b.SoFar, b.LastReading = quantity.Some(quantity.Volume(0)), quantity.Opt[quantity.Reading]{}
-		}
-	}
-	return answered(rig, s.places, wash, direct(s.past.refilled(bedName)))
-}
-
-// refilled is the past after a change of a bed's resin for the same again.
-func (p *Past) refilled(name string) *Past {
-	b := p.Bed(name)
-	if b == nil {
-		return p
-	}
-	lessons := make([]learning.Lesson, len(b.Fills))
-	for i := range b.Fills {
-		lessons[i] = learning.Recall(b.Fills[i].fill)
-	}
-	fresh := FillPast{Resin: b.Bed.Resin.Or(0), Price: b.Bed.Price}
-	fresh.posterior = learning.After(lessons).Learn(fresh.fill)
-	fresh.settle()
-	next := *b
-	next.Fills = append(next.Fills[:len(next.Fills):len(next.Fills)], fresh)
-	out := *p
-	out.beds = maps.Clone(p.beds)
-	out.beds[strings.ToLower(name)] = &next
-	return &out
+func (s *Sharing) refreshed(wash model.Wash) (*making, error) {
+	from := s.sources()
+	from.setting = Setting{Fresh: true}
+	return answered(s.rig, s.places, wash, from)
 }
 
 func (w ways) newResin() (WayOut, error) {
