@@ -186,7 +186,7 @@ func TestGelCoatSparesMostByGlassOnly(t *testing.T) {
 
 // The share under any wear, pins and confidence keeps what it promises.
 func TestShareProperties(t *testing.T) {
-	checks := 12
+	checks := 8
 	if testing.Short() {
 		checks = 3
 	}
