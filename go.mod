@@ -18,6 +18,7 @@ require (
 	github.com/spf13/cobra v1.10.2
 	github.com/stretchr/testify v1.12.1
 	golang.org/x/term v0.48.0
+	golang.org/x/text v0.3.8
 	pgregory.net/rapid v1.3.0
 )
 
@@ -46,6 +47,5 @@ require (
 	go.yaml.in/yaml/v3 v3.0.5 // indirect
 	golang.org/x/sync v0.19.0 // indirect
 	golang.org/x/sys v0.50.0 // indirect
-	golang.org/x/text v0.3.8 // indirect
 	golang.org/x/tools v0.26.0 // indirect
 )

@@ -27,7 +27,7 @@ func (e *evening) chain() {
 	}
 	joints += e.hosesOf(model.SprayRun)
 	joints += e.sprayers()
-	e.pack(Joints, say(fmt.Sprintf("Quick couplings for %d joints, spare washers", joints)), say("tap to spray, a joint at each end"))
+	e.pack(Joints, say(fmt.Sprintf("Quick couplings for %d joints", joints)), say("tap to spray, and spare washers for them"))
 }
 
 // runWords says what a hose joins.
@@ -76,7 +76,7 @@ func (e *evening) sprayers() int {
 		e.pack(Sprayer, what, say("%s", quantity.ValueOf(t.Flow.Or(0))))
 	}
 	if washer {
-		e.pack(Outlet, say("GFCI outlet or adapter, where the washer is electric"), say("water and current"))
+		e.pack(Outlet, say("GFCI outlet or adapter"), say("where the washer is electric"))
 	}
 	return max(len(e.tools), 1)
 }

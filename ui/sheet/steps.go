@@ -1,0 +1,65 @@
+package sheet
+
+import (
+	"fmt"
+
+	"washeve/model"
+	"washeve/model/quantity"
+	"washeve/planner"
+	"washeve/ui/cells"
+	"washeve/ui/report"
+)
+
+// stepsOf lists the stages. The reading is due before the first with DI water.
+func stepsOf(p planner.Plan, sys quantity.System) []Step {
+	out := make([]Step, len(p.Stages))
+	gated := false
+	for i, st := range p.Stages {
+		s := Step{
+			ID: fmt.Sprintf("step-%d", i+1), Number: i + 1, Name: cells.Safe(st.Name),
+			Water: report.WaterName(st.Water), water: st.Water, Faces: report.Faces(st.Faces), Sprayer: cells.Safe(st.Sprayer),
+			Flow: quantity.Show(st.Flow, sys), Volume: quantity.Show(st.Volume, sys), Time: report.Time(st.Duration),
+			Dry: st.Flow == 0 && st.Volume == 0, Gate: st.Water == model.DI && !gated,
+		}
+		for _, v := range st.Valves {
+			s.Valves = append(s.Valves, Valve{v.Unit, v.Through})
+		}
+		gated = gated || s.Gate
+		out[i] = s
+	}
+	return out
+}
+
+// amounts are the step's numbers in a line.
+func (s Step) amounts() string {
+	if s.Dry {
+		return s.Time + ", no water runs"
+	}
+	return s.Flow + ", " + s.Volume + ", " + s.Time
+}
+
+// gateOf is the flush and the reading before the first DI water reaches a face.
+func gateOf(p planner.Plan, sys quantity.System) Gate {
+	if !throughBed(p) {
+		return Gate{}
+	}
+	limit := cells.Safe(p.Limit.String())
+	g := Gate{
+		Present: true, Limit: limit,
+		Flush:  fmt.Sprintf("Run %s (%s) through the bed to waste: standing water reads low.", quantity.Show(p.Flush.Volume, sys), report.Time(p.Flush.Duration)),
+		Expect: report.PPM(p.Bed.OutletNow.P50),
+		End:    report.PPM(p.Bed.OutletAtEnd.P50),
+		Go:     "The pen shows " + limit + " or less",
+		NoGo: []string{
+			"half the flow, then read again: a tired bed reads lower when slower, a spent one does not",
+			"DI on glass and paint only; softened water and a towel on the rest",
+			"softened water and a towel everywhere",
+			"change the resin now",
+		},
+	}
+	if p.Softener == nil {
+		g.NoGo[1] = "DI on glass and paint only; a towel on the rest"
+		g.NoGo[2] = "the water as it is and a towel everywhere"
+	}
+	return g
+}

@@ -1,0 +1,271 @@
+package sheet
+
+import (
+	"fmt"
+	"strings"
+
+	"washeve/ui/cells"
+	"washeve/ui/report"
+)
+
+// Text is the sheet as one page of [PageLines] lines of at most [PageColumns]
+// cells. What does not fit is shortened, the least needed first, and the foot
+// says so. Plain text is pure ASCII.
+func Text(s Sheet, plain bool) string {
+	w := writer{plain}
+	p := w.page(s)
+	lines := p.fit(w)
+	return Seal(strings.Join(lines, "\n") + "\n" + w.foot() + "\n")
+}
+
+// page holds the parts in the order of the paper.
+type page struct {
+	head, heed, tonight, day, steps, gate, flow, after, caution, assumed *part
+}
+
+func (w writer) page(s Sheet) page {
+	named := func(name, title string, ways ...[]string) *part {
+		return &part{name: name, title: w.title(title), ways: ways}
+	}
+	heed, caution := w.list(s.Heed), w.wrapped("  ", "  ", strings.Join(s.Caution, " "))
+	assumed := w.wrapped("  ", "  ", strings.Join(s.Assumed, "; "))
+	day, notes := w.turns(s.Day, true), w.list(s.Day.Notes)
+	start := w.wrapped("  ", "  ", s.Day.Start+". "+s.Day.How)
+	bare := w.boxes(s.Tonight, false, false)
+	return page{
+		head: &part{ways: [][]string{w.head(s)}},
+		heed: named("warnings", "HEED", heed, cut(heed, 6), cut(heed, 3)),
+		tonight: named("reasons to pack", "TONIGHT, IN THIS ORDER",
+			w.boxes(s.Tonight, true, true), w.boxes(s.Tonight, true, false), bare, cut(bare, 8)),
+		day:     named("day", "THE DAY", all(start, notes, day), all(start, cut(notes, 2), day), all(cut(start, 2), w.turns(s.Day, false))),
+		steps:   named("steps", "THE STEPS", w.steps(s.Steps, true), w.steps(s.Steps, false)),
+		gate:    named("no-go", "BEFORE THE FIRST DI RINSE", w.gate(s.Gate, true), w.gate(s.Gate, false)),
+		flow:    named("flow", "HOW FAST", w.list(s.Flow), cut(w.list(s.Flow), 2)),
+		after:   named("end", "WHEN DONE", w.after(s), cut(w.after(s), 3)),
+		caution: named("cautions", "CAUTIONS", caution, cut(caution, 6), cut(caution, 3)),
+		assumed: named("what was assumed", "NOT STATED, AND TAKEN INSTEAD", assumed, cut(assumed, 4), nil),
+	}
+}
+
+func (p page) parts() []*part {
+	return []*part{p.head, p.heed, p.tonight, p.day, p.steps, p.gate, p.flow, p.after, p.caution, p.assumed}
+}
+
+// fit shortens until the page holds it all, then gives back what room is left
+// over. The foot takes one line, and the word about what was shortened another.
+func (p page) fit(w writer) []string {
+	inTurn := []*part{
+		p.assumed, p.tonight, p.assumed, p.heed, p.tonight, p.caution, p.day, p.gate, p.flow, p.steps,
+		p.after, p.day, p.caution, p.heed, p.tonight,
+	}
+	given := 0
+	for ; given < len(inTurn) && p.count() > room; given++ {
+		inTurn[given].now++
+	}
+	for _, part := range inTurn[:given] {
+		for part.now > 0 {
+			if part.now--; p.count() > room {
+				part.now++
+				break
+			}
+		}
+	}
+	if over := p.count() - room; over > 0 {
+		p.steps.ways = append(p.steps.ways, cut(p.steps.ways[1], max(len(p.steps.ways[1])-over, 2)))
+		p.steps.now = len(p.steps.ways) - 1
+	}
+	lines := append(p.lines(), w.shortened(p)...)
+	return lines[:min(len(lines), room)]
+}
+
+// room is what the foot leaves of a page.
+const room = PageLines - 1
+
+func (p page) lines() []string {
+	var lines []string
+	for _, part := range p.parts() {
+		lines = append(lines, part.lines()...)
+	}
+	return lines
+}
+
+func (p page) count() int {
+	n := len(p.lines())
+	for _, part := range p.parts() {
+		if part.now > 0 {
+			return n + 1
+		}
+	}
+	return n
+}
+
+// shortened names what is not whole.
+func (w writer) shortened(p page) []string {
+	var names []string
+	for _, part := range p.parts() {
+		if part.now > 0 {
+			names = append(names, part.name)
+		}
+	}
+	if len(names) == 0 {
+		return nil
+	}
+	return []string{w.line("Shortened: " + strings.Join(names, ", ") + ". `washeve plan` has all.")}
+}
+
+func (w writer) foot() string { return w.line("An estimate: the pen in the stream decides. " + mark) }
+
+func (w writer) head(s Sheet) []string {
+	lines := all(cut(w.wrapped("", "", s.Title), 2), []string{strings.ToUpper(s.Verdict) + ". " + s.Chance + "."})
+	if s.Left != "" {
+		lines = append(lines, w.wrapped("", "", s.Left)...)
+	}
+	lines = append(lines, w.wrapped("", "", s.Rules)...)
+	if s.Notice != "" {
+		lines = append(lines, w.wrapped("", "", s.Notice)...)
+	}
+	return lines
+}
+
+const box = "[ ] "
+
+// boxes writes what to tick off, a line each; what is only packed stands two in
+// a line where it goes without reasons.
+func (w writer) boxes(all []Box, why, whyPacked bool) []string {
+	var lines []string
+	half := ""
+	flush := func() {
+		if half != "" {
+			lines, half = append(lines, w.line(half)), ""
+		}
+	}
+	for _, b := range all {
+		if b.Todo || whyPacked {
+			flush()
+			text := b.What
+			if why {
+				text += " (" + b.Why + ")"
+			}
+			lines = append(lines, w.wrapped(box, "    ", text)...)
+			continue
+		}
+		one := box + w.say(b.What)
+		if half == "" {
+			half = cells.Fit(one, PageColumns/2-1) + " "
+			continue
+		}
+		half += cells.Fit(one, PageColumns/2)
+		flush()
+	}
+	flush()
+	return lines
+}
+
+// turns lists the faces in their order.
+func (w writer) turns(d Day, why bool) []string {
+	t := report.Table{Head: []string{"    face", "DI", "outlook"}, Numeric: []bool{false, false, false}}
+	if d.Timed {
+		t = report.Table{Head: []string{"    face", "when", "DI", "section", "dries"}, Numeric: []bool{false, false, false, true, true}}
+	}
+	if d.Timed && why {
+		t.Head, t.Numeric = append(t.Head, "because"), append(t.Numeric, false)
+	}
+	for _, turn := range d.Turns {
+		row := []string{box + turn.Face, turn.DI, turn.Outlook}
+		if d.Timed {
+			row = []string{box + turn.Face, turn.From + "-" + turn.To, turn.DI, turn.Section, turn.Dries}
+		}
+		if d.Timed && why {
+			row = append(row, turn.WhyShort)
+		}
+		t.Rows = append(t.Rows, row)
+	}
+	if len(t.Rows) == 0 {
+		return nil
+	}
+	lines := report.Columns(t)
+	for i, line := range lines {
+		lines[i] = w.line(w.say(line))
+	}
+	return lines
+}
+
+// steps is a table of the stages. Under a row stands what differs from the
+// first one.
+func (w writer) steps(stages []Step, differing bool) []string {
+	if len(stages) == 0 {
+		return nil
+	}
+	t := report.Table{Head: []string{"    step", "water", "flow", "takes", "time"}, Numeric: []bool{false, false, true, true, true}}
+	for _, v := range stages[0].Valves {
+		t.Head, t.Numeric = append(t.Head, v.Unit), append(t.Numeric, false)
+	}
+	for _, s := range stages {
+		row := []string{fmt.Sprintf("%s%d. %s", box, s.Number, cells.Clip(w.say(s.Name), 18, "")), s.Water, s.Flow, s.Volume, s.Time}
+		if s.Dry {
+			row[2], row[3] = "-", "-"
+		}
+		for i := range stages[0].Valves {
+			row = append(row, s.stand(i))
+		}
+		t.Rows = append(t.Rows, row)
+	}
+	table := report.Columns(t)
+	usual := stages[0]
+	lines := w.wrapped("  ", "  ", clean(usual.Faces)+", "+usual.Sprayer+", unless it says otherwise.")
+	lines = append(lines, w.line(table[0]))
+	for i, s := range stages {
+		lines = append(lines, w.line(w.say(table[i+1])))
+		if other := s.differing(usual); differing && other != "" {
+			lines = append(lines, w.wrapped("       ", "       ", other)...)
+		}
+	}
+	return lines
+}
+
+// stand is how the unit at i stands, the open way in capitals.
+func (s Step) stand(i int) string {
+	if i >= len(s.Valves) {
+		return ""
+	}
+	if v := s.Valves[i]; v.Through {
+		return strings.ToUpper(v.Stand())
+	}
+	return s.Valves[i].Stand()
+}
+
+// differing says on which faces and with what, where that is not the usual.
+func (s Step) differing(usual Step) string {
+	var words []string
+	if s.Faces != usual.Faces {
+		words = append(words, s.Faces)
+	}
+	if s.Sprayer != usual.Sprayer {
+		words = append(words, s.Sprayer)
+	}
+	return strings.Join(words, ", ")
+}
+
+func (w writer) gate(g Gate, whole bool) []string {
+	if !g.Present {
+		return nil
+	}
+	lines := all(
+		w.wrapped(box, "    ", g.Flush),
+		w.wrapped(box, "    ", "Pen ______ ppm   flow ______   time ______   expect "+g.Expect),
+		w.wrapped("    GO ", "       ", g.Go+"."),
+	)
+	noGo := "The pen shows more."
+	if whole {
+		noGo += " Then " + strings.Join(g.NoGo, "; or ") + "."
+	}
+	return append(lines, w.wrapped("    NO-GO ", "          ", noGo)...)
+}
+
+func (w writer) after(s Sheet) []string {
+	lines := w.list(s.After)
+	if s.Gate.Present {
+		lines = append([]string{w.line("    Pen ______ ppm   DI used ______   time ______   expect " + s.Gate.End)}, lines...)
+	}
+	return lines
+}
