@@ -2,6 +2,7 @@ package sheet
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"washeve/model"
@@ -16,11 +17,12 @@ import (
 // ruleCode is the caution that stands first on every sheet.
 const ruleCode = "local-rules"
 
-// forPlanning are the warnings that help to plan and not to wash, or that the
+// forPlanning tells the warnings that help to plan and not to wash, or that the
 // sheet tells elsewhere; the printed plan has them all.
-var forPlanning = map[string]bool{
-	"softening-spares-nothing": true, "claim": true, "outside-range": true, "beyond-scale": true, "hardness-assumed": true,
-	"open-hose": true, "no-di": true,
+func forPlanning(code string) bool {
+	return slices.Contains([]string{
+		"softening-spares-nothing", "claim", "outside-range", "beyond-scale", "hardness-assumed", "open-hose", "no-di",
+	}, code)
 }
 
 // clean makes text harmless and a sentence: a capital at the front.
@@ -75,7 +77,7 @@ func ruleOf(p planner.Plan, sys quantity.System) string {
 func heed(p planner.Plan, sys quantity.System) []string {
 	var out []tag.Note
 	for _, n := range p.Warnings {
-		if !forPlanning[n.Code] {
+		if !forPlanning(n.Code) {
 			out = append(out, n)
 		}
 	}

@@ -33,6 +33,7 @@ type Sheet struct {
 	Tonight []Box
 	Day     Day
 	Steps   []Step
+	Usual   string // faces and sprayer of the steps that say nothing else
 	Gate    Gate
 	Flow    []string
 	After   []string
@@ -85,15 +86,16 @@ type Turn struct {
 
 // Step is one stage of the wash.
 type Step struct {
-	ID                 string
-	Number             int
-	Name, Water        string
-	Faces, Sprayer     string
-	Flow, Volume, Time string
-	Dry                bool // no water runs
-	Gate               bool // the reading is due before it
-	Valves             []Valve
-	water              model.Water
+	ID                       string
+	Number                   int
+	Name, Water              string
+	Faces, Sprayer           string
+	Flow, Volume, Time       string
+	Dry                      bool // no water runs
+	Gate                     bool // the reading is due before it
+	UsualFaces, UsualSprayer bool // as in the first step
+	Valves                   []Valve
+	water                    model.Water
 }
 
 // Valve is how one unit of the chain stands.
@@ -132,6 +134,7 @@ func Make(in Input) Sheet {
 		coach: coachOf(in.Vehicle, p), tank: tankOf(p),
 	}
 	s.head(p, sys)
+	s.usual()
 	s.flow(p, sys)
 	s.after(p)
 	if in.Example {

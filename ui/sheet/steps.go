@@ -2,6 +2,7 @@ package sheet
 
 import (
 	"fmt"
+	"strings"
 
 	"washeve/model"
 	"washeve/model/quantity"
@@ -26,8 +27,28 @@ func stepsOf(p planner.Plan, sys quantity.System) []Step {
 		}
 		gated = gated || s.Gate
 		out[i] = s
+		out[i].UsualFaces, out[i].UsualSprayer = s.Faces == out[0].Faces, s.Sprayer == out[0].Sprayer
 	}
 	return out
+}
+
+// usual says what holds for every step that says nothing else.
+func (s *Sheet) usual() {
+	if len(s.Steps) > 0 {
+		s.Usual = clean(s.Steps[0].Faces) + ", " + s.Steps[0].Sprayer + ", unless it says otherwise."
+	}
+}
+
+// differing says on which faces and with what, where that is not the usual.
+func (s Step) differing() string {
+	var words []string
+	if !s.UsualFaces {
+		words = append(words, s.Faces)
+	}
+	if !s.UsualSprayer {
+		words = append(words, s.Sprayer)
+	}
+	return strings.Join(words, ", ")
 }
 
 // amounts are the step's numbers in a line.

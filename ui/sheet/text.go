@@ -38,7 +38,7 @@ func (w writer) page(s Sheet) page {
 		tonight: named("reasons to pack", "TONIGHT, IN THIS ORDER",
 			w.boxes(s.Tonight, true, true), w.boxes(s.Tonight, true, false), bare, cut(bare, 8)),
 		day:     named("day", "THE DAY", all(start, notes, day), all(start, cut(notes, 2), day), all(cut(start, 2), w.turns(s.Day, false))),
-		steps:   named("steps", "THE STEPS", w.steps(s.Steps, true), w.steps(s.Steps, false)),
+		steps:   named("steps", "THE STEPS", w.steps(s.Steps, s.Usual, true), w.steps(s.Steps, s.Usual, false)),
 		gate:    named("no-go", "BEFORE THE FIRST DI RINSE", w.gate(s.Gate, true), w.gate(s.Gate, false)),
 		flow:    named("flow", "HOW FAST", w.list(s.Flow), cut(w.list(s.Flow), 2)),
 		after:   named("end", "WHEN DONE", w.after(s), cut(w.after(s), 3)),
@@ -192,7 +192,7 @@ func (w writer) turns(d Day, why bool) []string {
 
 // steps is a table of the stages. Under a row stands what differs from the
 // first one.
-func (w writer) steps(stages []Step, differing bool) []string {
+func (w writer) steps(stages []Step, usual string, differing bool) []string {
 	if len(stages) == 0 {
 		return nil
 	}
@@ -211,12 +211,11 @@ func (w writer) steps(stages []Step, differing bool) []string {
 		t.Rows = append(t.Rows, row)
 	}
 	table := report.Columns(t)
-	usual := stages[0]
-	lines := w.wrapped("  ", "  ", clean(usual.Faces)+", "+usual.Sprayer+", unless it says otherwise.")
+	lines := w.wrapped("  ", "  ", usual)
 	lines = append(lines, w.line(table[0]))
 	for i, s := range stages {
 		lines = append(lines, w.line(w.say(table[i+1])))
-		if other := s.differing(usual); differing && other != "" {
+		if other := s.differing(); differing && other != "" {
 			lines = append(lines, w.wrapped("       ", "       ", other)...)
 		}
 	}
@@ -232,18 +231,6 @@ func (s Step) stand(i int) string {
 		return strings.ToUpper(v.Stand())
 	}
 	return s.Valves[i].Stand()
-}
-
-// differing says on which faces and with what, where that is not the usual.
-func (s Step) differing(usual Step) string {
-	var words []string
-	if s.Faces != usual.Faces {
-		words = append(words, s.Faces)
-	}
-	if s.Sprayer != usual.Sprayer {
-		words = append(words, s.Sprayer)
-	}
-	return strings.Join(words, ", ")
 }
 
 func (w writer) gate(g Gate, whole bool) []string {
