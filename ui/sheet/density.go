@@ -3,30 +3,34 @@ package sheet
 import (
 	"fmt"
 	"strings"
+
+	"washeve/ui/cells"
 )
 
 // density is how small the print must be for one page: a class of the
 // stylesheet. It goes by about how many lines of half a page everything takes.
 func density(s Sheet) string {
 	switch n := halfLines(s); {
-	case n <= 108:
+	case n <= 95:
 		return "roomy"
-	case n <= 130:
+	case n <= 118:
 		return "close"
-	case n <= 165:
+	case n <= 132:
 		return "closer"
+	case n <= 146:
+		return "closest"
 	}
-	return "closest"
+	return "bare"
 }
 
 // halfLines is about how many lines all takes in a column half a page wide.
 func halfLines(s Sheet) int {
 	const (
-		letters  = 56 // in a line of half a page
+		letters  = 50 // in a line of half a page
 		headings = 34 // with the pictures and what is written in
 	)
 	quarters := 4 * headings
-	add := func(parts int, text string) { quarters += parts * (1 + (len([]rune(text))-1)/letters) }
+	add := func(parts int, text string) { quarters += parts * len(cells.Wrap(text, letters)) }
 	for _, texts := range [][]string{s.Heed, s.Day.Notes, s.Flow, s.After} {
 		for _, t := range texts {
 			add(4, t)
@@ -39,7 +43,7 @@ func halfLines(s Sheet) int {
 		if b.Todo {
 			add(4, b.What+" "+b.Why)
 		} else {
-			add(2, b.What+b.What)
+			add(2, b.What+" "+b.What)
 		}
 	}
 	for _, t := range s.Day.Turns {

@@ -63,7 +63,7 @@ func drawCoach(c coach) coachDrawing {
 	for _, share := range []float64{0.17, 0.72, 0.82} {
 		d.Wheels = append(d.Wheels, decimal(left+wide*share))
 	}
-	d.word(c, model.Roof, drawWidth/2-70, top-8)
+	d.word(c, model.Roof, left+edge/2, top-8)
 	d.word(c, model.Left, left+edge+12, top+edge+(tall-edge)*0.66)
 	below := top + tall + wheel + 18
 	for i, side := range []model.Side{model.Front, model.Rear, model.Right} {
@@ -89,11 +89,7 @@ func (d *coachDrawing) word(c coach, side model.Side, x, y float64) {
 	if !known {
 		return
 	}
-	words := f.words
-	if side == model.Right {
-		words += " (not seen here)"
-	}
-	d.Words = append(d.Words, placed{decimal(x), decimal(y), words})
+	d.Words = append(d.Words, placed{decimal(x), decimal(y), f.words})
 }
 
 // patternOf names the pattern of a water.

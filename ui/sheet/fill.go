@@ -81,7 +81,18 @@ func heed(p planner.Plan, sys quantity.System) []string {
 			out = append(out, n)
 		}
 	}
-	return notes(out, sys)
+	return once(notes(out, sys))
+}
+
+// once leaves out what was said before.
+func once(texts []string) []string {
+	var out []string
+	for _, t := range texts {
+		if !slices.Contains(out, t) {
+			out = append(out, t)
+		}
+	}
+	return out
 }
 
 // cautions are those that apply: loose resin only where resin may be changed. What stands elsewhere on the sheet is left

@@ -13,7 +13,7 @@ func Markdown(s Sheet) string {
 	if s.Notice != "" {
 		m.paragraph("*" + s.Notice + "*")
 	}
-	m.paragraph("**" + s.Verdict + ".** " + s.Chance + ". " + s.Left)
+	m.paragraph("**" + s.Verdict + ".** " + literal(s.Chance+". "+s.Left))
 	m.paragraph("**" + literal(s.Rules) + "**")
 	m.list("Heed", s.Heed)
 	m.tonight(s.Tonight)
@@ -59,13 +59,21 @@ func (m *markdown) items(dash string, texts []string) {
 	m.WriteByte('\n')
 }
 
-// table writes rows of words that are safe already.
+// table writes rows, each with a box before it.
 func (m *markdown) table(head []string, rows [][]string) {
-	m.WriteString("| " + strings.Join(head, " | ") + " |\n|" + strings.Repeat(" --- |", len(head)) + "\n")
+	m.WriteString("| done |" + cellsOf(head) + "\n| --- |" + strings.Repeat(" --- |", len(head)) + "\n")
 	for _, row := range rows {
-		m.WriteString("| " + strings.Join(row, " | ") + " |\n")
+		m.WriteString("| [ ] |" + cellsOf(row) + "\n")
 	}
 	m.WriteByte('\n')
+}
+
+func cellsOf(row []string) string {
+	line := ""
+	for _, cell := range row {
+		line += " " + literal(cell) + " |"
+	}
+	return line
 }
 
 func (m *markdown) tonight(all []Box) {
@@ -81,19 +89,19 @@ func (m *markdown) tonight(all []Box) {
 
 func (m *markdown) day(d Day) {
 	m.heading("The day")
-	m.paragraph(literal(d.Start) + ". " + d.How)
+	m.paragraph(literal(d.Start + ". " + d.How))
 	if len(d.Notes) > 0 {
 		m.items("- ", d.Notes)
 	}
-	head := []string{"done", "face", "DI", "outlook"}
+	head := []string{"face", "DI", "outlook"}
 	if d.Timed {
 		head = append(head, "from", "to", "section", "dries", "because")
 	}
 	var rows [][]string
 	for _, t := range d.Turns {
-		row := []string{"[ ]", t.Face, t.DI, t.Outlook}
+		row := []string{t.Face, t.DI, t.Outlook}
 		if d.Timed {
-			row = append(row, t.From, t.To, t.Section, t.Dries, literal(t.Why))
+			row = append(row, t.From, t.To, t.Section, t.Dries, t.Why)
 		}
 		rows = append(rows, row)
 	}
@@ -107,15 +115,15 @@ func (m *markdown) steps(all []Step) {
 		return
 	}
 	m.heading("The steps")
-	head := []string{"done", "step", "water", "faces", "with", "flow", "takes", "time"}
+	head := []string{"step", "water", "faces", "with", "flow", "takes", "time"}
 	for _, v := range all[0].Valves {
-		head = append(head, literal(v.Unit))
+		head = append(head, v.Unit)
 	}
 	var rows [][]string
 	for _, s := range all {
-		row := []string{"[ ]", fmt.Sprintf("%d. %s", s.Number, literal(s.Name)), s.Water, s.Faces, literal(s.Sprayer), s.Flow, s.Volume, s.Time}
+		row := []string{fmt.Sprintf("%d. %s", s.Number, s.Name), s.Water, s.Faces, s.Sprayer, s.Flow, s.Volume, s.Time}
 		if s.Dry {
-			row[5], row[6] = "none", "none"
+			row[4], row[5] = "none", "none"
 		}
 		for i := range all[0].Valves {
 			row = append(row, s.stand(i))
@@ -130,7 +138,7 @@ func (m *markdown) gate(g Gate) {
 		return
 	}
 	m.heading("Before the first DI rinse")
-	m.WriteString("- [ ] " + g.Flush + "\n- [ ] Pen: \\_\\_\\_\\_\\_\\_ ppm, flow: \\_\\_\\_\\_\\_\\_, time: \\_\\_\\_\\_\\_\\_. Expect " + g.Expect + ".\n")
+	m.WriteString("- [ ] " + literal(g.Flush) + "\n- [ ] Pen: \\_\\_\\_\\_\\_\\_ ppm, flow: \\_\\_\\_\\_\\_\\_, time: \\_\\_\\_\\_\\_\\_. Expect " + literal(g.Expect) + ".\n")
 	m.WriteString("- **GO**: " + literal(clean(g.Go)) + ".\n- **NO-GO**: the pen shows more. Then:\n")
 	m.items("  - ", g.NoGo)
 }
@@ -138,7 +146,7 @@ func (m *markdown) gate(g Gate) {
 func (m *markdown) after(s Sheet) {
 	m.heading("When done")
 	if s.Gate.Present {
-		m.WriteString("- [ ] Pen: \\_\\_\\_\\_\\_\\_ ppm, DI used: \\_\\_\\_\\_\\_\\_, time: \\_\\_\\_\\_\\_\\_. Expect " + s.Gate.End + ".\n")
+		m.WriteString("- [ ] Pen: \\_\\_\\_\\_\\_\\_ ppm, DI used: \\_\\_\\_\\_\\_\\_, time: \\_\\_\\_\\_\\_\\_. Expect " + literal(s.Gate.End) + ".\n")
 	}
 	m.items("- [ ] ", s.After)
 }

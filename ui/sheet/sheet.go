@@ -93,7 +93,7 @@ type Step struct {
 	Flow, Volume, Time       string
 	Dry                      bool // no water runs
 	Gate                     bool // the reading is due before it
-	UsualFaces, UsualSprayer bool // as in the first step
+	UsualFaces, UsualSprayer bool // as in most steps
 	Valves                   []Valve
 	water                    model.Water
 }

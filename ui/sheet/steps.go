@@ -27,16 +27,35 @@ func stepsOf(p planner.Plan, sys quantity.System) []Step {
 		}
 		gated = gated || s.Gate
 		out[i] = s
-		out[i].UsualFaces, out[i].UsualSprayer = s.Faces == out[0].Faces, s.Sprayer == out[0].Sprayer
 	}
 	return out
 }
 
-// usual says what holds for every step that says nothing else.
+// usual says what holds for every step that says nothing else: what most do.
 func (s *Sheet) usual() {
-	if len(s.Steps) > 0 {
-		s.Usual = clean(s.Steps[0].Faces) + ", " + s.Steps[0].Sprayer + ", unless it says otherwise."
+	if len(s.Steps) == 0 {
+		return
 	}
+	faces := most(s.Steps, func(st Step) string { return st.Faces })
+	sprayer := most(s.Steps, func(st Step) string { return st.Sprayer })
+	for i := range s.Steps {
+		s.Steps[i].UsualFaces, s.Steps[i].UsualSprayer = s.Steps[i].Faces == faces, s.Steps[i].Sprayer == sprayer
+	}
+	s.Usual = clean(faces) + ", " + sprayer + ", unless it says otherwise."
+}
+
+// most is the word that most steps have, the first such.
+func most(steps []Step, word func(Step) string) string {
+	count, best := map[string]int{}, word(steps[0])
+	for _, s := range steps {
+		count[word(s)]++
+	}
+	for _, s := range steps {
+		if count[word(s)] > count[best] {
+			best = word(s)
+		}
+	}
+	return best
 }
 
 // differing says on which faces and with what, where that is not the usual.
@@ -72,14 +91,14 @@ func gateOf(p planner.Plan, sys quantity.System) Gate {
 		End:    report.PPM(p.Bed.OutletAtEnd.P50),
 		Go:     "The pen shows " + limit + " or less",
 		NoGo: []string{
-			"half the flow, then read again: a tired bed reads lower when slower, a spent one does not",
-			"DI on glass and paint only; softened water and a towel on the rest",
+			"halve the flow and read again: a tired bed reads lower when slower, a spent one does not",
+			"DI on glass and paint only, softened water and a towel on the rest",
 			"softened water and a towel everywhere",
 			"change the resin now",
 		},
 	}
 	if p.Softener == nil {
-		g.NoGo[1] = "DI on glass and paint only; a towel on the rest"
+		g.NoGo[1] = "DI on glass and paint only, a towel on the rest"
 		g.NoGo[2] = "the water as it is and a towel everywhere"
 	}
 	return g

@@ -27,7 +27,10 @@ func (w writer) page(s Sheet) page {
 	named := func(name, title string, ways ...[]string) *part {
 		return &part{name: name, title: w.title(title), ways: ways}
 	}
-	heed, caution := w.list(s.Heed), w.wrapped("  ", "  ", strings.Join(s.Caution, " "))
+	heed := w.list(s.Heed)
+	cautions := func(most int) []string {
+		return w.wrapped("  ", "  ", strings.Join(s.Caution[:min(most, len(s.Caution))], " "))
+	}
 	assumed := w.wrapped("  ", "  ", strings.Join(s.Assumed, "; "))
 	day, notes := w.turns(s.Day, true), w.list(s.Day.Notes)
 	start := w.wrapped("  ", "  ", s.Day.Start+". "+s.Day.How)
@@ -41,8 +44,8 @@ func (w writer) page(s Sheet) page {
 		steps:   named("steps", "THE STEPS", w.steps(s.Steps, s.Usual, true), w.steps(s.Steps, s.Usual, false)),
 		gate:    named("no-go", "BEFORE THE FIRST DI RINSE", w.gate(s.Gate, true), w.gate(s.Gate, false)),
 		flow:    named("flow", "HOW FAST", w.list(s.Flow), cut(w.list(s.Flow), 2)),
-		after:   named("end", "WHEN DONE", w.after(s), cut(w.after(s), 3)),
-		caution: named("cautions", "CAUTIONS", caution, cut(caution, 6), cut(caution, 3)),
+		after:   named("when done", "WHEN DONE", w.after(s), cut(w.after(s), 3)),
+		caution: named("cautions", "CAUTIONS", cautions(len(s.Caution)), cut(cautions(5), 6), cut(cautions(2), 3)),
 		assumed: named("what was assumed", "NOT STATED, AND TAKEN INSTEAD", assumed, cut(assumed, 4), nil),
 	}
 }
@@ -52,26 +55,24 @@ func (p page) parts() []*part {
 }
 
 // fit shortens until the page holds it all, then gives back what room is left
-// over. The foot takes one line, and the word about what was shortened another.
+// over. The foot takes one line.
 func (p page) fit(w writer) []string {
 	inTurn := []*part{
-		p.assumed, p.tonight, p.assumed, p.heed, p.tonight, p.caution, p.day, p.gate, p.flow, p.steps,
-		p.after, p.day, p.caution, p.heed, p.tonight,
+		p.assumed, p.tonight, p.assumed, p.heed, p.tonight, p.caution, p.day, p.caution, p.steps, p.heed,
+		p.gate, p.after, p.day, p.flow, p.tonight,
 	}
 	given := 0
-	for ; given < len(inTurn) && p.count() > room; given++ {
+	for ; given < len(inTurn) && p.count(w) > room; given++ {
 		inTurn[given].now++
 	}
-	for _, part := range inTurn[:given] {
-		for part.now > 0 {
-			if part.now--; p.count() > room {
-				part.now++
-				break
-			}
+	for i := given - 1; i >= 0; i-- {
+		if inTurn[i].now--; p.count(w) > room {
+			inTurn[i].now++
 		}
 	}
-	if over := p.count() - room; over > 0 {
-		p.steps.ways = append(p.steps.ways, cut(p.steps.ways[1], max(len(p.steps.ways[1])-over, 2)))
+	if over := p.count(w) - room; over > 0 {
+		short := p.steps.ways[1]
+		p.steps.ways = append(p.steps.ways, cut(short, max(len(short)-over, 2)))
 		p.steps.now = len(p.steps.ways) - 1
 	}
 	lines := append(p.lines(), w.shortened(p)...)
@@ -89,15 +90,7 @@ func (p page) lines() []string {
 	return lines
 }
 
-func (p page) count() int {
-	n := len(p.lines())
-	for _, part := range p.parts() {
-		if part.now > 0 {
-			return n + 1
-		}
-	}
-	return n
-}
+func (p page) count(w writer) int { return len(p.lines()) + len(w.shortened(p)) }
 
 // shortened names what is not whole.
 func (w writer) shortened(p page) []string {
@@ -110,13 +103,13 @@ func (w writer) shortened(p page) []string {
 	if len(names) == 0 {
 		return nil
 	}
-	return []string{w.line("Shortened: " + strings.Join(names, ", ") + ". `washeve plan` has all.")}
+	return w.wrapped("", "", "Shortened: "+strings.Join(names, ", ")+"; `washeve plan` has all.")
 }
 
 func (w writer) foot() string { return w.line("An estimate: the pen in the stream decides. " + mark) }
 
 func (w writer) head(s Sheet) []string {
-	lines := all(cut(w.wrapped("", "", s.Title), 2), []string{strings.ToUpper(s.Verdict) + ". " + s.Chance + "."})
+	lines := all(cut(w.wrapped("", "", s.Title), 2), w.wrapped("", "", strings.ToUpper(s.Verdict)+". "+s.Chance+"."))
 	if s.Left != "" {
 		lines = append(lines, w.wrapped("", "", s.Left)...)
 	}
@@ -191,17 +184,37 @@ func (w writer) turns(d Day, why bool) []string {
 }
 
 // steps is a table of the stages. Under a row stands what differs from the
-// first one.
+// usual.
 func (w writer) steps(stages []Step, usual string, differing bool) []string {
 	if len(stages) == 0 {
 		return nil
 	}
+	letters := 18
+	table := w.stepTable(stages, letters)
+	if over := cells.Width(table[0]) - PageColumns; over > 0 {
+		table = w.stepTable(stages, max(letters-over, 4))
+	}
+	lines := all(w.wrapped("  ", "  ", usual), table[:1])
+	for i, s := range stages {
+		lines = append(lines, table[i+1])
+		if other := s.differing(); differing && other != "" {
+			lines = append(lines, w.wrapped("       ", "       ", other)...)
+		}
+	}
+	for i, line := range lines {
+		lines[i] = w.line(line)
+	}
+	return lines
+}
+
+// stepTable gives the names of the steps at most so many letters.
+func (w writer) stepTable(stages []Step, letters int) []string {
 	t := report.Table{Head: []string{"    step", "water", "flow", "takes", "time"}, Numeric: []bool{false, false, true, true, true}}
 	for _, v := range stages[0].Valves {
-		t.Head, t.Numeric = append(t.Head, v.Unit), append(t.Numeric, false)
+		t.Head, t.Numeric = append(t.Head, w.say(v.Unit)), append(t.Numeric, false)
 	}
 	for _, s := range stages {
-		row := []string{fmt.Sprintf("%s%d. %s", box, s.Number, cells.Clip(w.say(s.Name), 18, "")), s.Water, s.Flow, s.Volume, s.Time}
+		row := []string{fmt.Sprintf("%s%d. %s", box, s.Number, cells.Clip(w.say(s.Name), letters, "")), w.say(s.Water), s.Flow, s.Volume, s.Time}
 		if s.Dry {
 			row[2], row[3] = "-", "-"
 		}
@@ -210,16 +223,7 @@ func (w writer) steps(stages []Step, usual string, differing bool) []string {
 		}
 		t.Rows = append(t.Rows, row)
 	}
-	table := report.Columns(t)
-	lines := w.wrapped("  ", "  ", usual)
-	lines = append(lines, w.line(table[0]))
-	for i, s := range stages {
-		lines = append(lines, w.line(w.say(table[i+1])))
-		if other := s.differing(); differing && other != "" {
-			lines = append(lines, w.wrapped("       ", "       ", other)...)
-		}
-	}
-	return lines
+	return report.Columns(t)
 }
 
 // stand is how the unit at i stands, the open way in capitals.
@@ -244,7 +248,7 @@ func (w writer) gate(g Gate, whole bool) []string {
 	)
 	noGo := "The pen shows more."
 	if whole {
-		noGo += " Then " + strings.Join(g.NoGo, "; or ") + "."
+		noGo += " Then either " + strings.Join(g.NoGo, "; or ") + "."
 	}
 	return append(lines, w.wrapped("    NO-GO ", "          ", noGo)...)
 }

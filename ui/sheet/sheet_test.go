@@ -1,0 +1,165 @@
+package sheet_test
+
+import (
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"washeve/model"
+	"washeve/model/quantity"
+	"washeve/model/store"
+	"washeve/planner"
+	"washeve/planner/packing"
+	"washeve/ui/cells"
+	"washeve/ui/internal/golden"
+	"washeve/ui/sheet"
+)
+
+var update = golden.Flag()
+
+// example is the sheet of the built-in example after a change.
+func example(t testing.TB, sys quantity.System, change func(*model.Rig, model.Places, *model.Wash)) sheet.Sheet {
+	t.Helper()
+	lib := store.Example()
+	wash := lib.Washes[0].Wash
+	change(&lib.Rig, lib.Places, &wash)
+	plan, err := planner.Make(lib.Rig, lib.Places, wash)
+	require.NoError(t, err)
+	return sheet.Make(sheet.Input{
+		Plan: plan, Vehicle: lib.Rig.Vehicles[0], Packing: packing.List(lib.Rig, lib.Places, wash, plan), Units: sys, Example: true,
+	})
+}
+
+func asItIs(*model.Rig, model.Places, *model.Wash) {}
+
+// long is a plan with far more than a page holds.
+func long(r *model.Rig, _ model.Places, w *model.Wash) {
+	r.Beds[0].SoFar = quantity.Some(400 * quantity.Gallon)
+	r.Softeners[0].SoFar = quantity.Some(700 * quantity.Gallon)
+	for i := range 12 {
+		r.Hoses = append(r.Hoses, model.Hose{Name: "another hose", Length: quantity.Some(50 * quantity.Foot), Run: model.SprayRun})
+		extra := w.Stages[i%4]
+		extra.Name, extra.Faces = strings.Repeat("again ", i+1), []model.Side{model.Left}
+		w.Stages = append([]model.Stage{extra}, w.Stages...)
+	}
+}
+
+// undated is a wash of which no day is known, in three steps without a softener.
+func undated(_ *model.Rig, _ model.Places, w *model.Wash) {
+	w.Date, w.Softener, w.Stages = quantity.Opt[model.Date]{}, model.NoSoftener, w.Stages[2:]
+}
+
+// named is a wash whose names try everything that a name may hold.
+func named(r *model.Rig, p model.Places, w *model.Wash) {
+	r.Vehicles[0].Name, w.Vehicle = `<b onclick="x()">"Goose" & 'Gander'</b>`, `<b onclick="x()">"Goose" & 'Gander'</b>`
+	r.Beds[0].Name, w.Bed = "خزان الراتنج", "خزان الراتنج"
+	p[0].Name, w.Place = "水箱 🚐👩‍🔧", "水箱 🚐👩‍🔧"
+	r.Softeners[0].Name, w.Softener = strings.Repeat("w", 60), strings.Repeat("w", 60)
+	r.Hoses[0].Name = strings.Repeat("W", 60)
+	w.Stages[0].Name = "pre-rinse</li><script>alert(1)</script>"
+}
+
+func htmlOf(t testing.TB, s sheet.Sheet) string {
+	t.Helper()
+	page, err := sheet.HTML(s)
+	require.NoError(t, err)
+	return page
+}
+
+func TestTheExampleInEachForm(t *testing.T) {
+	s := example(t, quantity.US, asItIs)
+	golden.Check(t, *update, "us.txt", sheet.Text(s, false))
+	golden.Check(t, *update, "plain.txt", sheet.Text(s, true))
+	golden.Check(t, *update, "us.md", sheet.Markdown(s))
+	golden.Check(t, *update, "us.html", htmlOf(t, s))
+	metric := example(t, quantity.Metric, asItIs)
+	golden.Check(t, *update, "metric.txt", sheet.Text(metric, false))
+	golden.Check(t, *update, "metric.html", htmlOf(t, metric))
+	golden.Check(t, *update, "undated.txt", sheet.Text(example(t, quantity.US, undated), false))
+	golden.Check(t, *update, "undated.html", htmlOf(t, example(t, quantity.US, undated)))
+	golden.Check(t, *update, "names.html", htmlOf(t, example(t, quantity.US, named)))
+	golden.Check(t, *update, "long.txt", sheet.Text(example(t, quantity.US, long), false))
+	golden.Check(t, *update, "long.html", htmlOf(t, example(t, quantity.US, long)))
+}
+
+// fits tells a page of text from one that is none.
+func fits(t interface{ Fatalf(string, ...any) }, page string, plain bool) {
+	lines := strings.Split(strings.TrimSuffix(page, "\n"), "\n")
+	if len(lines) > sheet.PageLines {
+		t.Fatalf("%d lines", len(lines))
+	}
+	for _, line := range lines {
+		if cells.Width(line) > sheet.PageColumns {
+			t.Fatalf("%q is %d wide", line, cells.Width(line))
+		}
+		for _, r := range line {
+			if plain && (r < ' ' || r > '~') {
+				t.Fatalf("%q in plain text", r)
+			}
+		}
+	}
+}
+
+func TestALongPlanStaysOnOnePageAndSaysWhatGaveWay(t *testing.T) {
+	page := sheet.Text(example(t, quantity.US, long), false)
+	fits(t, page, false)
+	assert.Contains(t, page, "Shortened: ")
+	assert.Contains(t, page, "THE BED WILL NOT LAST")
+	assert.Contains(t, page, "BEFORE THE FIRST DI RINSE")
+	assert.Contains(t, page, "Local rules on washing")
+}
+
+func TestWhatFitsIsNotShortened(t *testing.T) {
+	s := example(t, quantity.US, undated)
+	s.Tonight, s.Assumed = s.Tonight[:4], s.Assumed[:3]
+	page := sheet.Text(s, false)
+	fits(t, page, false)
+	assert.NotContains(t, page, "Shortened: ")
+	assert.Contains(t, page, "When to begin is not known")
+	assert.Contains(t, page, "DI bed\n")
+	assert.NotContains(t, page, "THROUGH   ")
+}
+
+func TestAWashWithoutDIHasNoGate(t *testing.T) {
+	s := example(t, quantity.US, func(_ *model.Rig, _ model.Places, w *model.Wash) { w.Stages = w.Stages[:2] })
+	assert.False(t, s.Gate.Present)
+	for _, form := range []string{sheet.Text(s, true), sheet.Markdown(s), htmlOf(t, s)} {
+		assert.NotContains(t, strings.ToLower(form), "no-go:")
+		assert.NotContains(t, form, "BEFORE THE FIRST")
+		assert.Contains(t, form, "Dry by towel: left, right, front, rear")
+	}
+}
+
+func TestPlainTextKeepsTheLettersOfNames(t *testing.T) {
+	s := example(t, quantity.US, asItIs)
+	s.Title = "Zoë’s Straße – Kraków, 水 🚐, naïve × 2 €"
+	page := sheet.Text(s, true)
+	fits(t, page, true)
+	assert.True(t, strings.HasPrefix(page, "Zoe's Strasse - Krakow, ? ?, naive x 2 EUR\n"), page[:60])
+}
+
+func TestASheetIsKnownByItsSeal(t *testing.T) {
+	s := example(t, quantity.US, asItIs)
+	for _, form := range []string{sheet.Text(s, false), sheet.Text(s, true), sheet.Markdown(s), htmlOf(t, s)} {
+		assert.True(t, sheet.Sealed([]byte(form)))
+		touched := strings.Replace(form, "[ ]", "[x]", 1)
+		if touched == form {
+			touched = strings.Replace(form, "roof", "room", 1)
+		}
+		assert.False(t, sheet.Sealed([]byte(touched)))
+		assert.False(t, sheet.Sealed([]byte(form+" ")))
+	}
+	assert.False(t, sheet.Sealed(nil))
+	assert.False(t, sheet.Sealed([]byte("washeve sheet 000000000000")))
+}
+
+// A name that looks like a mark is not taken for the seal's place.
+func TestANameLikeAMarkBreaksNoSeal(t *testing.T) {
+	s := example(t, quantity.US, asItIs)
+	s.Title = "washeve sheet 000000000000"
+	for _, form := range []string{sheet.Text(s, false), sheet.Markdown(s), htmlOf(t, s)} {
+		assert.True(t, sheet.Sealed([]byte(form)))
+	}
+}
