@@ -1,13 +1,13 @@
 // Checks run sheets, the HTML files named on the command line: against the HTML
 // standard, and in a real browser as a phone and as a printer would show them.
-// The last argument is a folder for screenshots.
+// With SHEET_SHOTS=FOLDER it leaves pictures of what it saw there.
 import fs from "node:fs";
 import path from "node:path";
 import { HtmlValidate } from "html-validate";
 import puppeteer from "puppeteer-core";
 
-const files = process.argv.slice(2, -1).map((f) => path.resolve(f));
-const shots = path.resolve(process.argv.at(-1));
+const files = process.argv.slice(2).map((f) => path.resolve(f));
+const shots = process.env.SHEET_SHOTS;
 const browserPath = process.env.CHROMIUM || "/usr/bin/chromium";
 const phone = { width: 360, height: 740 };
 const faults = [];
@@ -29,8 +29,9 @@ async function validate(file) {
   }
 }
 
-// open shows a file, and counts whatever it asks for beside itself as a fault.
-async function open(browser, file, { scripts = true, scheme = "light", media = "screen" } = {}) {
+// open makes a page, and counts whatever a file asks for beside itself as a
+// fault.
+async function open(browser, file, scripts) {
   const page = await browser.newPage();
   const url = "file://" + file;
   page.on("request", (r) => check(r.url() === url || r.url() === "about:blank", file, `fetches ${r.url()}`));
@@ -38,10 +39,12 @@ async function open(browser, file, { scripts = true, scheme = "light", media = "
   page.on("pageerror", (e) => check(false, file, `the script fails: ${e.message}`));
   await page.setJavaScriptEnabled(scripts);
   await page.setViewport(phone);
-  await page.emulateMediaType(media);
-  await page.emulateMediaFeatures([{ name: "prefers-color-scheme", value: scheme }]);
   await page.goto(url);
   return page;
+}
+
+function scheme(page, value) {
+  return page.emulateMediaFeatures([{ name: "prefers-color-scheme", value }]);
 }
 
 // measure looks at the page from inside.
@@ -85,51 +88,56 @@ function measure() {
   return seen;
 }
 
+// look reads a file on a phone: light and dark, with scripts and without.
 async function look(browser, file) {
   let letters = 0;
-  for (const scheme of ["light", "dark"]) {
-    for (const scripts of [true, false]) {
-      const page = await open(browser, file, { scripts, scheme });
+  for (const scripts of [true, false]) {
+    const page = await open(browser, file, scripts);
+    for (const ground of ["light", "dark"]) {
+      await scheme(page, ground);
       const seen = await page.evaluate(measure);
-      const how = `${scheme}, scripts ${scripts ? "on" : "off"}`;
-      letters ||= seen.letters - (seen.clear ? "Clear all ticks and notes".length : 0);
+      const how = `${ground}, scripts ${scripts ? "on" : "off"}`;
+      const own = seen.letters - (seen.clear ? "Clear all ticks and notes".length : 0);
+      letters ||= own;
+      check(own > 500 && own === letters, file, `${how}: not all of it can be read`);
       check(!seen.scrolls && !seen.wide.length, file, `${how}: wider than ${phone.width} px: ${seen.wide.join(" | ")}`);
       check(seen.least >= 4.5, file, `${how}: contrast ${seen.least.toFixed(2)} at "${seen.where}"`);
       check(seen.smallest >= 14, file, `${how}: text of ${seen.smallest} px`);
       check(!seen.low.length, file, `${how}: too low for a wet thumb: ${seen.low.join(" | ")}`);
       check(seen.boxes >= 5, file, `${how}: ${seen.boxes} boxes to tick`);
       check(seen.clear === scripts, file, `${how}: the button to clear is ${seen.clear ? "there" : "missing"}`);
-      check(seen.letters - (seen.clear ? "Clear all ticks and notes".length : 0) === letters, file, `${how}: not all of it can be read`);
-      if (scripts) await page.screenshot({ path: shot(file, scheme), fullPage: true });
-      await page.close();
+      if (shots && scripts) await page.screenshot({ path: shot(file, ground + ".png"), fullPage: true });
     }
+    if (!scripts) await print(page, file);
+    await page.close();
   }
 }
 
-function shot(file, kind) {
-  return path.join(shots, `${path.basename(file, ".html")}-${kind}.png`);
+function shot(file, ending) {
+  return path.join(shots, `${path.basename(file, ".html")}-${ending}`);
 }
 
-async function print(browser, file) {
+// print puts a file on paper, from a dark screen.
+async function print(page, file) {
+  await page.emulateMediaType("print");
+  const seen = await page.evaluate(measure);
+  check(seen.least >= 4.5, file, `print: contrast ${seen.least.toFixed(2)} at "${seen.where}"`);
   for (const format of ["letter", "a4"]) {
-    const page = await open(browser, file, { scripts: false, media: "print", scheme: "dark" });
-    const seen = await page.evaluate(measure);
-    check(seen.least >= 4.5, file, `print: contrast ${seen.least.toFixed(2)} at "${seen.where}"`);
-    const pdf = await page.pdf({ format, path: path.join(shots, `${path.basename(file, ".html")}-${format}.pdf`) });
+    const pdf = await page.pdf({ format });
     const pages = (Buffer.from(pdf).toString("latin1").match(/\/Type\s*\/Page\b(?!s)/g) || []).length;
     check(pages === 1, file, `${pages} pages of ${format}`);
-    await page.close();
+    if (shots) fs.writeFileSync(shot(file, format + ".pdf"), pdf);
   }
 }
 
 // ticks are kept where the browser keeps things, and cleared when asked.
 async function tick(browser, file) {
   const state = (page) => page.evaluate(() => [document.getElementById("pack-1").checked, document.getElementById("pen-before").value]);
-  let page = await open(browser, file);
+  let page = await open(browser, file, true);
   await page.click("label[for=pack-1]");
   await page.type("#pen-before", "2.5");
   await page.close();
-  page = await open(browser, file);
+  page = await open(browser, file, true);
   const kept = await state(page);
   check(kept[0] === true && kept[1] === "2.5", file, `a tick and a reading were not kept: ${kept}`);
   page.on("dialog", (d) => d.accept());
@@ -138,20 +146,17 @@ async function tick(browser, file) {
   const cleared = await state(page);
   check(cleared[0] === false && cleared[1] === "", file, `cleared, but still ${cleared}`);
   await page.close();
-  page = await open(browser, file, { scripts: false });
+  page = await open(browser, file, false);
   await page.click("label[for=pack-1]");
   check((await state(page))[0] === true, file, "without scripts no box can be ticked");
   await page.close();
 }
 
-fs.mkdirSync(shots, { recursive: true });
+if (shots) fs.mkdirSync(shots, { recursive: true });
 for (const file of files) await validate(file);
 const browser = await puppeteer.launch({ executablePath: browserPath, args: ["--no-sandbox", "--disable-dev-shm-usage"] });
 try {
-  for (const file of files) {
-    await look(browser, file);
-    await print(browser, file);
-  }
+  for (const file of files) await look(browser, file);
   await tick(browser, files[0]);
 } finally {
   await browser.close();

@@ -11,13 +11,13 @@ import (
 // stylesheet. It goes by about how many lines of half a page everything takes.
 func density(s Sheet) string {
 	switch n := halfLines(s); {
-	case n <= 95:
+	case n <= 96:
 		return "roomy"
-	case n <= 118:
+	case n <= 130:
 		return "close"
-	case n <= 132:
-		return "closer"
 	case n <= 146:
+		return "closer"
+	case n <= 162:
 		return "closest"
 	}
 	return "bare"
@@ -30,7 +30,7 @@ func halfLines(s Sheet) int {
 		headings = 34 // with the pictures and what is written in
 	)
 	quarters := 4 * headings
-	add := func(parts int, text string) { quarters += parts * len(cells.Wrap(text, letters)) }
+	add := func(parts int, text string) { quarters += parts * len(cells.Wrap(broad.Replace(text), letters)) }
 	for _, texts := range [][]string{s.Heed, s.Day.Notes, s.Flow, s.After} {
 		for _, t := range texts {
 			add(4, t)
@@ -39,13 +39,7 @@ func halfLines(s Sheet) int {
 	for _, text := range []string{strings.Join(s.Gate.NoGo, "; "), strings.Join(s.Caution, " "), s.Day.Start + s.Day.How, s.Usual, s.Gate.Flush} {
 		add(4, text)
 	}
-	for _, b := range s.Tonight {
-		if b.Todo {
-			add(4, b.What+" "+b.Why)
-		} else {
-			add(2, b.What+" "+b.What)
-		}
-	}
+	quarters += 4 * packedLines(s.Tonight, letters)
 	for _, t := range s.Day.Turns {
 		add(4, t.Face+t.From+t.To+t.DI+t.Outlook+t.Section+t.Dries+t.Why+"box ,  to  DI ; at a time, dries in ; ; ")
 	}
@@ -55,4 +49,26 @@ func halfLines(s Sheet) int {
 	}
 	add(2, strings.Join(s.Assumed, "; "))
 	return quarters / 4
+}
+
+// broad makes two letters of each that is as broad as two.
+var broad = strings.NewReplacer("W", "WW", "w", "ww", "M", "MM", "m", "mm", "@", "@@")
+
+// packedLines is about how many lines the evening's list takes: what is to do
+// stands alone and has its reason, what is packed stands two in a line.
+func packedLines(all []Box, letters int) int {
+	lines, beside := 0, 0
+	for _, b := range all {
+		if b.Todo {
+			lines, beside = lines+len(cells.Wrap(broad.Replace(b.What+" "+b.Why), letters)), 0
+			continue
+		}
+		tall := len(cells.Wrap(broad.Replace(b.What), letters*2/5))
+		if beside > 0 {
+			lines, beside = lines+max(tall-beside, 0), 0
+			continue
+		}
+		lines, beside = lines+tall, tall
+	}
+	return lines
 }

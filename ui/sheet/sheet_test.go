@@ -51,6 +51,11 @@ func undated(_ *model.Rig, _ model.Places, w *model.Wash) {
 	w.Date, w.Softener, w.Stages = quantity.Opt[model.Date]{}, model.NoSoftener, w.Stages[2:]
 }
 
+// short is two steps without DI on a day that is not known.
+func short(_ *model.Rig, _ model.Places, w *model.Wash) {
+	w.Date, w.Stages = quantity.Opt[model.Date]{}, w.Stages[:2]
+}
+
 // named is a wash whose names try everything that a name may hold.
 func named(r *model.Rig, p model.Places, w *model.Wash) {
 	r.Vehicles[0].Name, w.Vehicle = `<b onclick="x()">"Goose" & 'Gander'</b>`, `<b onclick="x()">"Goose" & 'Gander'</b>`
@@ -79,6 +84,7 @@ func TestTheExampleInEachForm(t *testing.T) {
 	golden.Check(t, *update, "metric.html", htmlOf(t, metric))
 	golden.Check(t, *update, "undated.txt", sheet.Text(example(t, quantity.US, undated), false))
 	golden.Check(t, *update, "undated.html", htmlOf(t, example(t, quantity.US, undated)))
+	golden.Check(t, *update, "short.html", htmlOf(t, example(t, quantity.US, short)))
 	golden.Check(t, *update, "names.html", htmlOf(t, example(t, quantity.US, named)))
 	golden.Check(t, *update, "long.txt", sheet.Text(example(t, quantity.US, long), false))
 	golden.Check(t, *update, "long.html", htmlOf(t, example(t, quantity.US, long)))
@@ -123,7 +129,7 @@ func TestWhatFitsIsNotShortened(t *testing.T) {
 }
 
 func TestAWashWithoutDIHasNoGate(t *testing.T) {
-	s := example(t, quantity.US, func(_ *model.Rig, _ model.Places, w *model.Wash) { w.Stages = w.Stages[:2] })
+	s := example(t, quantity.US, short)
 	assert.False(t, s.Gate.Present)
 	for _, form := range []string{sheet.Text(s, true), sheet.Markdown(s), htmlOf(t, s)} {
 		assert.NotContains(t, strings.ToLower(form), "no-go:")
