@@ -8,6 +8,7 @@ import (
 	"encoding/hex"
 	"fmt"
 	"html/template"
+	"regexp"
 	"strings"
 
 	"washeve/ui/cells"
@@ -39,12 +40,14 @@ type view struct {
 // and a phone that may keep things keeps the ticks. It prints on one page.
 func HTML(s Sheet) (string, error) {
 	style := palette() + stylesheet
+	s.Notice = strings.ReplaceAll(s.Notice, "`", "") // the marks around a command are for plain text
 	v := view{
 		Sheet: s, Short: cells.Clip(s.Title, 60, "..."), Mark: mark, Keep: keepName(s), Density: density(s),
 		Assumed: strings.Join(s.Assumed, "; "), Coach: drawCoach(s.coach), Tank: drawTank(s.tank),
 		Style: template.CSS(style), Script: template.JS(script), StyleHash: hashOf(style), ScriptHash: hashOf(script),
 	}
 	t, err := template.New("sheet").Funcs(template.FuncMap{
+		"bound":   bound,
 		"pattern": func(s Step) string { return patternOf(s.water) },
 		"fill":    func(name string) string { return "url(#of-" + name + ")" },
 	}).Parse(pageTemplate)
@@ -57,6 +60,12 @@ func HTML(s Sheet) (string, error) {
 	}
 	return Seal(out.String()), nil
 }
+
+// afterNumber is the blank between a number and what it counts.
+var afterNumber = regexp.MustCompile(`([0-9]) ([\pL%])`)
+
+// bound keeps a number and its unit on one line.
+func bound(text string) string { return afterNumber.ReplaceAllString(text, "$1\u00a0$2") }
 
 // hashOf is how a content policy names an inline text.
 func hashOf(text string) string {
