@@ -129,6 +129,7 @@ const (
 // Defaults are the user's own settings: what a wash uses where it does not say.
 type Defaults struct {
 	Units    Units
+	Bell     Answer // No: no sound at a step's end on a wash day
 	Vehicle  string
 	Bed      string
 	Softener string
@@ -144,6 +145,7 @@ type Defaults struct {
 func (d *Defaults) Fields() []Field {
 	return []Field{
 		choice("units", "units", "units that everything is shown in", []Units{UnitsUS, UnitsMetric}, &d.Units),
+		choice("bell", "bell", "no for no sound at a step's end on a wash day", []Answer{Yes, No}, &d.Bell),
 		name("vehicle", "vehicle", "vehicle where a wash names none", "our coach", &d.Vehicle).refersTo("vehicle"),
 		name("bed", "bed", "DI bed where a wash names none", "half-foot tank", &d.Bed).refersTo("bed"),
 		name("softener", "softener", "softener where a wash names none", "bay softener", &d.Softener).refersTo("softener"),

@@ -40,7 +40,7 @@ func (u *Underway) Fields() []Field {
 		reading("outlet_at_end", "outlet at the end", "that is expected at this flow", 5000, &o.End),
 		reading("outlet_at_end_high", "outlet at the end, most", "one in ten reads more", 5000, &o.EndHigh),
 		measure("chance", "chance of lasting", "that the bed lasts the wash", "90 %", "0 %", "100 %", &o.Chance),
-		flow("cap", "flow cap", "the most through the bed", &o.Cap),
+		measure("cap", "flow cap", "the most through the bed; none where no flow keeps the limit", "2.5 gpm", "0 gpm", "1000 gpm", &o.Cap),
 	}
 	return append(fields, u.Plan.Fields()...)
 }

@@ -31,9 +31,9 @@ type App struct {
 	losing  error // why quitting would lose work, while it asks
 }
 
-// NewApp starts at a screen.
-func NewApp(th theme.Theme, first screen.Screen) App {
-	return App{th: th, size: layout.Least(), screens: []screen.Screen{first}}
+// NewApp starts at the last of some screens; leaving it shows the one before.
+func NewApp(th theme.Theme, screens ...screen.Screen) App {
+	return App{th: th, size: layout.Least(), screens: screens}
 }
 
 // Init starts the first screen.

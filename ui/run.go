@@ -9,6 +9,7 @@ import (
 	tea "github.com/charmbracelet/bubbletea"
 
 	"washeve/ui/plan"
+	"washeve/ui/screen"
 )
 
 // Options is what the screens are run with.
@@ -24,7 +25,7 @@ func Run(ctx context.Context, o Options) error {
 	if o.Theme.Plain {
 		return plan.Prompt(o.Options, o.In, o.Out)
 	}
-	app := NewApp(o.Theme, plan.New(o.Options))
+	app := NewApp(o.Theme, first(o)...)
 	program := tea.NewProgram(app,
 		tea.WithContext(ctx), tea.WithInput(o.In), tea.WithOutput(o.Out),
 		tea.WithAltScreen(), tea.WithMouseCellMotion())
@@ -32,4 +33,23 @@ func Run(ctx context.Context, o Options) error {
 		return fmt.Errorf("run the screens: %w", err)
 	}
 	return nil
+}
+
+// first is the plan and, over it, a wash that is under way. What keeps that from
+// being gone on with is said on the plan.
+func first(o Options) []screen.Screen {
+	if o.WashDay.Under == nil || o.Example {
+		return []screen.Screen{plan.New(o.Options)}
+	}
+	_, there, err := o.WashDay.Under()
+	if err != nil {
+		o.Notice = err.Error()
+	}
+	home := plan.New(o.Options)
+	if there && err == nil {
+		if day, err := home.WashDay(); err == nil {
+			return []screen.Screen{home, day}
+		}
+	}
+	return []screen.Screen{home}
 }

@@ -6,6 +6,7 @@ import (
 	"reflect"
 
 	"washeve/model"
+	"washeve/model/quantity"
 	"washeve/model/store/journal"
 	"washeve/planner"
 	"washeve/ui/entry"
@@ -91,4 +92,16 @@ func (p *program) openBook() (*book, error) {
 		return nil, err
 	}
 	return &book{journal: p.journal(), log: log}, nil
+}
+
+// rest looks at the bed in the middle of a wash, with what the log teaches by now.
+func (b *book) rest(rig model.Rig, places model.Places, wash model.Wash, ran, left quantity.Volume, flow quantity.Flow) (planner.Plan, error) {
+	b.past(rig, places)
+	return b.memory.Rest(rig, places, wash, ran, left, flow)
+}
+
+// ways works the ways out of a short bed out, with what the log teaches by now.
+func (b *book) ways(rig model.Rig, places model.Places, wash model.Wash) (planner.Shortage, error) {
+	b.past(rig, places)
+	return b.memory.Shorten(rig, places, wash)
 }

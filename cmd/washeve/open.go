@@ -43,7 +43,7 @@ func (p *program) open(ctx context.Context) error {
 		In: p.in, Out: p.out,
 		Options: plan.Options{
 			Rig: lib.Rig, Places: lib.Places, Wash: wash, Example: lib.example,
-			Keeper: k, Make: b.plan, Sharing: b.sharing, Book: p.entries(b), Theme: theme.Detect(p.out, p.plain), Units: sys, Notice: lib.notice,
+			Keeper: k, Make: b.plan, Sharing: b.sharing, WashDay: p.washDay(lib.keep, b, lib.Rig.Defaults.Bell), Book: p.entries(b), Theme: theme.Detect(p.out, p.plain), Units: sys, Notice: lib.notice,
 		},
 	})
 }

@@ -12,6 +12,9 @@ const asProgram = "WASHEVE_TEST_AS_PROGRAM"
 
 func TestMain(m *testing.M) {
 	if os.Getenv(asProgram) != "" {
+		if file := os.Getenv(clockFile); file != "" {
+			os.Exit(run(os.Args[1:], clockOf(file).on(terminal())))
+		}
 		main()
 	}
 	testscript.Main(m, map[string]func(){toolsName: main})

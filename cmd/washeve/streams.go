@@ -6,6 +6,8 @@ import (
 	"time"
 
 	"golang.org/x/term"
+
+	"washeve/model"
 )
 
 // streams is what the program is connected to. Tests hand in their own.
@@ -17,12 +19,13 @@ type streams struct {
 	columns int  // of the terminal, or a page's
 	env     func(string) string
 	clock   func() time.Time
+	instant func() model.Instant
 }
 
 const pageColumns = 80
 
 func terminal() streams {
-	s := streams{in: os.Stdin, out: os.Stdout, errs: os.Stderr, columns: pageColumns, env: os.Getenv, clock: time.Now}
+	s := streams{in: os.Stdin, out: os.Stdout, errs: os.Stderr, columns: pageColumns, env: os.Getenv, clock: time.Now, instant: instantNow}
 	s.screen = term.IsTerminal(int(os.Stdin.Fd())) && term.IsTerminal(int(os.Stdout.Fd()))
 	if w, _, err := term.GetSize(int(os.Stdout.Fd())); err == nil && w > 0 {
 		s.columns = min(w, 100)

@@ -40,7 +40,11 @@ func (d *document) underway(u *model.Underway) []Fault {
 func (s *Store) SaveUnderway(u model.Underway) error {
 	s.mu.Lock()
 	defer s.mu.Unlock()
-	return s.put(underwayFile, whole(underwaySchema(&u)))
+	data := whole(underwaySchema(&u))
+	if !holds(data, &u, underwaySchema) {
+		return fmt.Errorf("%s was not saved: the wash holds a figure that cannot be written down, so what was there is as it was; please report it with that file", underwayFile)
+	}
+	return s.put(underwayFile, data)
 }
 
 // CloseUnderway takes the file of a wash that is over away.

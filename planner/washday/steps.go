@@ -154,6 +154,6 @@ func withFlush(p planner.Plan, steps []model.DayStep) []model.DayStep {
 		Kind: model.Flush, Stage: "flush", Water: model.DI, Sprayer: di.Sprayer, Softener: di.Softener, Bed: di.Bed, Flow: di.Flow,
 		Volume: quantity.Some(p.Flush.Volume), Duration: quantity.Some(p.Flush.Duration),
 	}
-	read := model.DayStep{Kind: model.Read, Stage: "read the pen", Water: model.DI, Softener: di.Softener, Bed: di.Bed, Flow: di.Flow}
+	read := model.DayStep{Kind: model.Read, Stage: "read the pen", Water: model.DI, Sprayer: di.Sprayer, Softener: di.Softener, Bed: di.Bed, Flow: di.Flow}
 	return slices.Insert(steps, at, flush, read)
 }

@@ -25,6 +25,7 @@ const (
 	sideBySide keys.Action = "compare"
 	bedLog     keys.Action = "bed and log"
 	shortBed   keys.Action = "short bed"
+	washDay    keys.Action = "wash day"
 	full       keys.Action = "full"
 	units      keys.Action = "units"
 	adopt      keys.Action = "adopt"
@@ -149,12 +150,21 @@ func (m Model) seeKeys() []keys.Binding {
 		keys.New("See", sideBySide, "C", "compare ways", "C").Explained("ways of the same wash side by side: other sprayers, tanks, water, drip; one key makes a way the plan").Unless(notStated),
 		keys.New("See", bedLog, "B", "bed and log", "B").Explained("what is left in the bed, when it ends, and the log: add readings and washes, change the resin").Unless(noLog),
 		keys.New("See", shortBed, "S", "short bed", "S").Explained("who gets DI water when the bed is short, and every other way out, each with its numbers").Unless(m.noShare()),
+		keys.New("See", washDay, "W", "wash day", "W").Explained("do the wash: one step at a time, with valves, seconds and gallons; the log is written as it goes").Unless(m.noWashDay(notStated)),
 		keys.New("See", full, "f", "the plan in full", "f").Unless(noPlan),
 		keys.New("See", units, "m", "US or metric units", "m"),
 		keys.New("Keep", adopt, "a", "make the example yours", "a").Unless(notExample),
 		keys.New("Keep", fresh, "e", "start your own, empty", "e").Unless(notExample),
 		keys.New("Keep", saveAgain, "s", "save again", "s").Unless(saved),
 	}
+}
+
+// noWashDay says why the wash cannot be done from here.
+func (m Model) noWashDay(noPlan string) string {
+	if m.washDay.Instant == nil || m.book.Logger == nil {
+		return "there is no log to write in"
+	}
+	return noPlan
 }
 
 func (m Model) noShare() string {

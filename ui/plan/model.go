@@ -13,6 +13,7 @@ import (
 	"washeve/ui/layout"
 	"washeve/ui/screen"
 	"washeve/ui/theme"
+	"washeve/ui/washday"
 )
 
 // Make plans a wash; see [planner.Make].
@@ -42,7 +43,8 @@ type Options struct {
 	Example bool // the work is the built-in example
 	Keeper  Keeper
 	Make    Make
-	Sharing Sharing    // nil where a short bed is not shared out
+	Sharing Sharing // nil where a short bed is not shared out
+	WashDay washday.Means
 	Book    entry.Book // the log; without its Logger there is none
 	Theme   theme.Theme
 	Units   quantity.System
@@ -58,6 +60,7 @@ type Model struct {
 	book   entry.Book
 
 	sharing Sharing
+	washDay washday.Means
 	size    layout.Size
 
 	now          work // what is in force
@@ -92,7 +95,7 @@ type question struct {
 // New makes the screen. The first frame shows the whole answer.
 func New(o Options) Model {
 	m := Model{
-		th: o.Theme, sys: o.Units, keeper: o.Keeper, make: o.Make, sharing: o.Sharing, book: o.Book, size: layout.Least(),
+		th: o.Theme, sys: o.Units, keeper: o.Keeper, make: o.Make, sharing: o.Sharing, washDay: o.WashDay, book: o.Book, size: layout.Least(),
 		now:    work{rig: o.Rig, places: o.Places, wash: o.Wash, example: o.Example}.clone(),
 		status: o.Notice, alarm: o.Notice != "",
 	}

@@ -111,6 +111,8 @@ func (m Model) see(does keys.Action) (screen.Screen, tea.Cmd) {
 		return m, m.openCompare()
 	case bedLog:
 		return m, m.openBed()
+	case washDay:
+		return m.openWashDay()
 	case shortBed:
 		return m, m.openShort()
 	case units:

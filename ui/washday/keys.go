@@ -72,7 +72,10 @@ func (m Model) stepKeys() []keys.Binding {
 	if m.state.At == 0 {
 		noBack = "this is the first step"
 	}
-	if gate == washday.NoGo {
+	switch gate {
+	case washday.AskPen:
+		noNext = "read the pen first (r); s leaves the reading out"
+	case washday.NoGo:
 		noNext = "the pen is over the limit: w lists the ways out, a goes on all the same"
 	}
 	if !m.drawsDI() {

@@ -22,10 +22,11 @@ import (
 // Means is what a wash day is done with, beside the desk.
 type Means struct {
 	Instant func() model.Instant
-	Keep    func(model.Underway) error // for good, before anything is shown as done
-	Close   func() error               // the wash is over and in the log
-	Bell    func()                     // at a step's end; nil for none
-	Tick    time.Duration              // between two looks at the clock
+	Under   func() (u model.Underway, there bool, err error) // the wash that was left, if any
+	Keep    func(model.Underway) error                       // for good, before anything is shown as done
+	Close   func() error                                     // the wash is over and in the log
+	Bell    func()                                           // at a step's end; nil for none
+	Tick    time.Duration                                    // between two looks at the clock
 	Rest    func(rig model.Rig, places model.Places, wash model.Wash, ran, left quantity.Volume, flow quantity.Flow) (planner.Plan, error)
 	Ways    func(model.Rig, model.Places, model.Wash) (planner.Shortage, error)
 	Make    func(model.Rig, model.Places, model.Wash) (planner.Plan, error)

@@ -213,6 +213,7 @@ func (m Model) factLines(width int) []string {
 	add(m.th.Text, m.progress())
 	add(m.th.Text, m.waters())
 	add(m.th.Text, m.bedWords())
+	add(m.th.Text, m.endWords())
 	add(m.th.Muted, m.nextWords())
 	return lines
 }
@@ -258,7 +259,7 @@ func begun(u *model.Underway) string {
 	return u.Deeds[0].At.Wall.Format("2006-01-02 15:04")
 }
 
-// percentLeft is a band as words.
+// leftWords is what the bed still gives.
 func (m Model) leftWords() string {
 	left, known := m.state.Left(&m.u)
 	if !known {

@@ -18,6 +18,9 @@ func (m Model) task() string {
 	face := ""
 	if s.Face != "" {
 		face = " the " + string(s.Face)
+		if s.Face == model.Left || s.Face == model.Right {
+			face += " side"
+		}
 	}
 	switch s.Kind {
 	case model.SetUp:
@@ -125,11 +128,17 @@ func (m Model) bedWords() string {
 	if left == "" {
 		return ""
 	}
-	words := "Left in the bed: " + left
-	if end, given := m.u.Outlook.End.Get(); given && m.state.ToRun(&m.u) > 0 {
-		words += fmt.Sprintf("; at this flow the pen ends at about %s ppm, lasts: %s", report.PPM(end.Number), m.chanceWords())
+	return "Left in the bed: " + left
+}
+
+// endWords is what the bed will read when the DI water has run, if its flow goes on.
+func (m Model) endWords() string {
+	end, given := m.u.Outlook.End.Get()
+	if !given || m.state.ToRun(&m.u) <= 0 {
+		return ""
 	}
-	return words
+	return fmt.Sprintf("The pen at the end, at this flow: %s ppm, one in ten over %s; chance of lasting %s",
+		report.PPM(end.Number), report.PPM(m.u.Outlook.EndHigh.Or(end).Number), m.chanceWords())
 }
 
 func (m Model) nextWords() string {
