@@ -11,7 +11,7 @@ import (
 func (p *program) initCommand() *cobra.Command {
 	return &cobra.Command{
 		Use:   "init",
-		Short: "Write a commented rig, places and wash to start from",
+		Short: "Write a commented rig, places, wash and trip to start from",
 		Args:  noArguments,
 		RunE: func(*cobra.Command, []string) error {
 			written, err := store.WriteExample(store.Locate(p.dir, p.env("WASHEVE_DIR")))

@@ -42,7 +42,7 @@ func follows(f model.Fault, t *table) bool {
 }
 
 // Check reads the file at path and gives every fault in it, changing nothing.
-// A rig, places or wash is known by the file's name and folder or, failing
+// A rig, places, wash or trip is known by the file's name and folder or, failing
 // that, by its sections. Names that it refers to are looked up in the files
 // beside it or in the folder above, where there are such.
 func Check(path string) []Fault {
@@ -61,12 +61,15 @@ func Check(path string) []Fault {
 	case washFolder:
 		var wash model.Wash
 		return d.wash(&wash, neighbours(path))
+	case tripFolder:
+		var trip model.Trip
+		return d.trip(&trip, neighbours(path))
 	}
-	unknown := Fault{File: path, Problem: "is no file of this program: it has neither the name nor a section of a rig ([[vehicle]], [[bed]]), places ([[place]]) or a wash ([[stage]])"}
+	unknown := Fault{File: path, Problem: "is no file of this program: it has neither the name nor a section of a rig ([[vehicle]], [[bed]]), places ([[place]]), a wash ([[stage]]) or a trip ([[stop]])"}
 	return append(d.faults, unknown)
 }
 
-// kindOf tells rigFile, placesFile, washFolder or "".
+// kindOf tells rigFile, placesFile, washFolder, tripFolder or "".
 func kindOf(path string, d *document) string {
 	base := strings.ToLower(filepath.Base(path))
 	full, err := filepath.Abs(path)
@@ -75,14 +78,19 @@ func kindOf(path string, d *document) string {
 		return base
 	case err == nil && filepath.Base(filepath.Dir(full)) == washFolder:
 		return washFolder
+	case err == nil && filepath.Base(filepath.Dir(full)) == tripFolder:
+		return tripFolder
 	}
 	var (
 		rig    model.Rig
 		places model.Places
 		wash   model.Wash
+		trip   model.Trip
 	)
 	for _, t := range d.tables {
 		switch {
+		case tripSchema(&trip).section(t.name) != nil:
+			return tripFolder
 		case washSchema(&wash).section(t.name) != nil:
 			return washFolder
 		case placesSchema(&places).section(t.name) != nil:
@@ -106,7 +114,21 @@ func neighbours(path string) names {
 		known.places = model.Places{}
 		d.places(&known.places)
 	}
+	known.washes = washesBeside(path)
 	return known
+}
+
+// washesBeside names the washes in the folder beside that of a trip; nil where
+// there is no such folder.
+func washesBeside(path string) []string {
+	for _, dir := range []string{filepath.Dir(path), filepath.Join(filepath.Dir(path), "..")} {
+		s := Open(dir)
+		if washes, faults := s.washes(names{}); len(washes) > 0 || len(faults) > 0 {
+			lib := Library{Washes: washes}
+			return lib.WashNames()
+		}
+	}
+	return nil
 }
 
 func neighbour(path, name string) *document {

@@ -15,7 +15,7 @@ var exampleFiles embed.FS
 
 const exampleFolder = "example"
 
-// Example is the built-in rig, places and wash: an invented coach and water. It
+// Example is the built-in rig, places, wash and trip: an invented coach and water. It
 // is made anew at each call.
 func Example() Library {
 	lib := Library{Places: model.Places{}}
@@ -32,6 +32,10 @@ func Example() Library {
 	wash := WashFile{File: "example.toml"}
 	read(path.Join(washFolder, wash.File)).wash(&wash.Wash, known)
 	lib.Washes = []WashFile{wash}
+	trip := TripFile{File: "example.toml"}
+	known.washes = lib.WashNames()
+	read(path.Join(tripFolder, trip.File)).trip(&trip.Trip, known)
+	lib.Trips = []TripFile{trip}
 	return lib
 }
 

@@ -23,7 +23,7 @@ func TestExampleIsWithoutFault(t *testing.T) {
 	require.Len(t, wash.Stages, 5)
 	last := wash.Stages[4]
 	assert.True(t, last.Final && last.Water == model.DI)
-	for _, file := range []string{"rig.toml", "places.toml", "washes/example.toml"} {
+	for _, file := range []string{"rig.toml", "places.toml", "washes/example.toml", "trips/example.toml"} {
 		assert.Empty(t, Check("example/"+file))
 	}
 }
@@ -34,13 +34,14 @@ func TestExampleShowsEveryKey(t *testing.T) {
 	for file, kinds := range map[string][]section{
 		"rig.toml":            rigSchema(&model.Rig{Vehicles: make([]model.Vehicle, 1)}).sections,
 		"places.toml":         placesSchema(&model.Places{}).sections,
+		"trips/example.toml":  append(tripSchema(&model.Trip{Washes: make([]model.TripWash, 1)}).sections, section{add: (&model.Trip{}).Fields}),
 		"washes/example.toml": append(washSchema(&model.Wash{}).sections, section{add: (&model.Wash{}).Fields}),
 	} {
 		data := exampleBytes(t, file)
 		blocks := map[string]string{}
 		name := ""
 		for line := range strings.Lines(string(data)) {
-			if m := regexp.MustCompile(`^\[+([a-z.]+)\]+`).FindStringSubmatch(line); m != nil {
+			if m := regexp.MustCompile(`^(?:# )?\[+([a-z.]+)\]+`).FindStringSubmatch(line); m != nil {
 				name = m[1]
 			}
 			blocks[name] += line

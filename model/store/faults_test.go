@@ -174,16 +174,18 @@ func TestNoFile(t *testing.T) {
 	require.NoError(t, os.Truncate(large, 50<<20))
 	assert.Equal(t, []string{"rig.toml: is 50.0 MB; no such file is over 4 MB, so this is something else"}, told(large))
 	other := place(t, "notes.toml", "format = 1\ntitle = \"mine\"\n")
-	assert.Equal(t, []string{"notes.toml: is no file of this program: it has neither the name nor a section of a rig ([[vehicle]], [[bed]]), places ([[place]]) or a wash ([[stage]])"}, told(other))
+	assert.Equal(t, []string{"notes.toml: is no file of this program: it has neither the name nor a section of a rig ([[vehicle]], [[bed]]), places ([[place]]), a wash ([[stage]]) or a trip ([[stop]])"}, told(other))
 }
 
 func TestKindByContent(t *testing.T) {
 	for text, want := range map[string]string{
-		"[[stage]]\n":     washFolder,
-		"[[place]]\n":     placesFile,
-		"[[pen]]\n":       rigFile,
-		"[defaults]\n":    rigFile,
-		"place = \"x\"\n": "",
+		"[[stage]]\n":      washFolder,
+		"[[place]]\n":      placesFile,
+		"[[pen]]\n":        rigFile,
+		"[defaults]\n":     rigFile,
+		"[[stop]]\n":       tripFolder,
+		"[[wash.stage]]\n": tripFolder,
+		"place = \"x\"\n":  "",
 	} {
 		assert.Equal(t, want, kindOf("some.toml", parse("", []byte(text))), text)
 	}

@@ -9,7 +9,7 @@ import (
 )
 
 func seeds(f *testing.F) {
-	for _, file := range []string{"rig.toml", "places.toml", "washes/example.toml"} {
+	for _, file := range []string{"rig.toml", "places.toml", "washes/example.toml", "trips/example.toml"} {
 		f.Add(exampleBytes(f, file))
 	}
 	for _, text := range []string{
@@ -28,6 +28,7 @@ func FuzzDecode(f *testing.F) {
 		var rig model.Rig
 		var places model.Places
 		var wash model.Wash
+		var trip model.Trip
 		lines := 1
 		for _, b := range data {
 			if b == '\n' {
@@ -37,6 +38,7 @@ func FuzzDecode(f *testing.F) {
 		all := parse("f", data).rig(&rig, names{places: model.Places{}})
 		all = append(all, parse("f", data).places(&places)...)
 		all = append(all, parse("f", data).wash(&wash, names{rig: &rig, places: places})...)
+		all = append(all, parse("f", data).trip(&trip, names{rig: &rig, places: places, washes: []string{}})...)
 		for _, fault := range all {
 			require.True(t, fault.Line >= 1 && fault.Line <= lines, fault.Error())
 			require.NotContains(t, fault.Error(), "\x1b")

@@ -43,24 +43,36 @@ func (s *Store) SavePlaces(ps model.Places) error { return save(s, placesFile, &
 
 // SaveWash does it for a file of the folder washes, which may be a new one.
 func (s *Store) SaveWash(file string, w model.Wash) error {
-	if file == "" || file != filepath.Base(file) || !strings.HasSuffix(file, ".toml") || file[0] == '.' {
-		return fmt.Errorf("%q is no name for a wash file; it is like friday.toml", file)
+	if err := fileName(file, "a wash file", "friday.toml"); err != nil {
+		return err
 	}
 	return save(s, filepath.Join(washFolder, file), &w, washSchema)
 }
 
+// fileName tells what is wrong with the name of a file in one of the folders.
+func fileName(file, what, example string) error {
+	if file == "" || file != filepath.Base(file) || !strings.HasSuffix(file, ".toml") || file[0] == '.' {
+		return fmt.Errorf("%q is no name for %s; it is like %s", file, what, example)
+	}
+	return nil
+}
+
 // NewWashFile gives a free file name for a wash that is called name.
-func (s *Store) NewWashFile(name string) string {
+func (s *Store) NewWashFile(name string) string { return s.free(washFolder, name, "wash") }
+
+// free is a name that no file of a folder has yet, made of the words of a name or,
+// where it has none, of the fallback.
+func (s *Store) free(folder, name, fallback string) string {
 	words := strings.FieldsFunc(strings.ToLower(name), func(r rune) bool {
 		return !unicode.IsLetter(r) && !unicode.IsDigit(r)
 	})
 	stem := strings.Join(words, "-")
 	if stem == "" {
-		stem = "wash"
+		stem = fallback
 	}
 	file := stem + ".toml"
 	for n := 2; ; n++ {
-		if _, err := os.Lstat(filepath.Join(s.dir, washFolder, file)); err != nil {
+		if _, err := os.Lstat(filepath.Join(s.dir, folder, file)); err != nil {
 			return file
 		}
 		file = fmt.Sprintf("%s-%d.toml", stem, n)

@@ -157,6 +157,7 @@ func TestNewFiles(t *testing.T) {
 	file := s.NewWashFile("Friday: all of it!")
 	assert.Equal(t, "friday-all-of-it.toml", file)
 	require.NoError(t, s.SaveWash(file, example.Washes[0].Wash))
+	require.NoError(t, s.SaveTrip("example.toml", example.Trips[0].Trip))
 	assert.Equal(t, "friday-all-of-it-2.toml", s.NewWashFile("friday all of it"))
 	lib, faults = s.Load()
 	assert.Empty(t, faults)

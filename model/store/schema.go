@@ -112,8 +112,9 @@ func otherHome(name string) string {
 		rig    model.Rig
 		places model.Places
 		wash   model.Wash
+		trip   model.Trip
 	)
-	for _, s := range []schema{rigSchema(&rig), placesSchema(&places), washSchema(&wash)} {
+	for _, s := range []schema{rigSchema(&rig), placesSchema(&places), washSchema(&wash), tripSchema(&trip)} {
 		if s.section(name) != nil {
 			return s.title
 		}

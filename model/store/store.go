@@ -1,5 +1,5 @@
 // Package store keeps the nouns in plain TOML files that a person can edit:
-// rig.toml, places.toml and washes/*.toml in one folder. It reads them with the
+// rig.toml, places.toml, washes/*.toml and trips/*.toml in one folder. It reads them with the
 // line of every fault, changes single values without touching the rest, and
 // writes so that a crash or a full disk leaves the old file or the new one.
 package store
@@ -51,6 +51,7 @@ type Library struct {
 	Rig    model.Rig
 	Places model.Places
 	Washes []WashFile // the latest day first
+	Trips  []TripFile // the one that ends first, first
 	HasRig bool       // there is a rig.toml, faulty or not
 }
 
@@ -86,7 +87,12 @@ func (s *Store) Load() (Library, []Fault) {
 	}
 	washes, washFaults := s.washes(names)
 	lib.Washes = washes
-	return lib, slices.Concat(rigFaults, placesFaults, washFaults)
+	if len(washFaults) == 0 || len(washes) > 0 {
+		names.washes = lib.WashNames()
+	}
+	trips, tripFaults := s.trips(names)
+	lib.Trips = trips
+	return lib, slices.Concat(rigFaults, placesFaults, washFaults, tripFaults)
 }
 
 // names is where a file's names are looked up; in what is nil they are not,
@@ -94,6 +100,7 @@ func (s *Store) Load() (Library, []Fault) {
 type names struct {
 	rig    *model.Rig
 	places model.Places
+	washes []string
 }
 
 // read gives a document, or nil where the file is not there or unreadable.

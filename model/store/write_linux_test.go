@@ -53,7 +53,7 @@ func TestReadOnlyFolder(t *testing.T) {
 	require.ErrorContains(t, err, filepath.Join(s.Dir(), "rig.toml")+" was not saved: ")
 	require.ErrorContains(t, err, "permission denied; what was there is as it was; the folder or file may not be written: give yourself the right to, or choose another with --dir")
 	assert.Equal(t, before, text(t, s, "rig.toml"))
-	assert.Equal(t, []string{"places.toml", "rig.toml", "washes"}, listed(t, s.Dir()))
+	assert.Equal(t, []string{"places.toml", "rig.toml", "trips", "washes"}, listed(t, s.Dir()))
 }
 
 func TestNewFolderInAReadOnlyOne(t *testing.T) {
@@ -81,6 +81,7 @@ func TestNoRightToRead(t *testing.T) {
 	require.NoError(t, os.Chmod(path, 0o600))
 	require.NoError(t, os.Chmod(filepath.Join(s.Dir(), "rig.toml"), 0o000))
 	require.NoError(t, os.Chmod(filepath.Join(s.Dir(), "washes"), 0o000))
+	require.NoError(t, os.Chmod(filepath.Join(s.Dir(), "trips"), 0o000))
 	var faults []Fault
 	if os.Geteuid() != 0 {
 		require.NoError(t, os.Chmod(path, 0o000))
@@ -91,7 +92,7 @@ func TestNoRightToRead(t *testing.T) {
 		got = append(got, f.Error())
 	}
 	const why = ": may not be read: permission denied; give yourself the right to read it"
-	assert.Equal(t, []string{"rig.toml" + why, "places.toml" + why, "washes" + why}, got)
+	assert.Equal(t, []string{"rig.toml" + why, "places.toml" + why, "washes" + why, "trips" + why}, got)
 }
 
 // TestFullDisk meets a real limit in the middle of a write.
@@ -111,6 +112,6 @@ func TestFullDisk(t *testing.T) {
 	require.ErrorIs(t, err, syscall.EFBIG)
 	assert.True(t, strings.HasSuffix(err.Error(), "what was there is as it was; the disk is full: make room and save again"), err)
 	assert.Equal(t, before, text(t, s, "rig.toml"))
-	assert.Equal(t, []string{"places.toml", "rig.toml", "washes"}, listed(t, s.Dir()), "nothing is left behind")
+	assert.Equal(t, []string{"places.toml", "rig.toml", "trips", "washes"}, listed(t, s.Dir()), "nothing is left behind")
 	require.NoError(t, s.SaveRig(lib.Rig), "the work in hand can be saved once there is room")
 }

@@ -32,13 +32,13 @@ func TestRightsOfFilesAndFolders(t *testing.T) {
 	dir := filepath.Join(t.TempDir(), "a", "b")
 	made, err := WriteExample(dir)
 	require.NoError(t, err)
-	assert.Equal(t, []string{"places.toml", "rig.toml", filepath.Join("washes", "example.toml")}, made)
+	assert.Equal(t, []string{"places.toml", "rig.toml", filepath.Join("trips", "example.toml"), filepath.Join("washes", "example.toml")}, made)
 	for name, want := range map[string]os.FileMode{"": 0o700, "washes": 0o700, "rig.toml": 0o600, lockFile: 0o600} {
 		info, err := os.Stat(filepath.Join(dir, name))
 		require.NoError(t, err)
 		assert.Equal(t, want, info.Mode().Perm(), name)
 	}
-	assert.Equal(t, []string{"places.toml", "rig.toml", "washes"}, listed(t, dir))
+	assert.Equal(t, []string{"places.toml", "rig.toml", "trips", "washes"}, listed(t, dir))
 }
 
 func TestExampleIsNeverWrittenOverAFile(t *testing.T) {
@@ -46,7 +46,7 @@ func TestExampleIsNeverWrittenOverAFile(t *testing.T) {
 	require.NoError(t, os.WriteFile(filepath.Join(dir, "rig.toml"), []byte("mine"), 0o640))
 	made, err := WriteExample(dir)
 	require.NoError(t, err)
-	assert.Equal(t, []string{"places.toml", filepath.Join("washes", "example.toml")}, made)
+	assert.Equal(t, []string{"places.toml", filepath.Join("trips", "example.toml"), filepath.Join("washes", "example.toml")}, made)
 	data, err := os.ReadFile(filepath.Join(dir, "rig.toml"))
 	require.NoError(t, err)
 	assert.Equal(t, "mine", string(data))
@@ -125,7 +125,7 @@ func TestTwoWriters(t *testing.T) {
 		total += n
 	}
 	assert.Len(t, lib.Places, 3+total, "every save that was acknowledged is there")
-	assert.Equal(t, []string{"places.toml", "rig.toml", "washes"}, listed(t, s.Dir()))
+	assert.Equal(t, []string{"places.toml", "rig.toml", "trips", "washes"}, listed(t, s.Dir()))
 }
 
 func TestLocate(t *testing.T) {

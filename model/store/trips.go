@@ -1,0 +1,149 @@
+package store
+
+import (
+	"cmp"
+	"os"
+	"path/filepath"
+	"slices"
+	"strings"
+
+	"washeve/model"
+)
+
+const tripFolder = "trips"
+
+// A TripFile is a trip and the name of its file in the folder trips.
+type TripFile struct {
+	File string
+	Trip model.Trip
+}
+
+// WashNames lists what a wash of a trip may be like: the washes by their names and
+// by their files, without the ending.
+func (lib *Library) WashNames() []string {
+	names := []string{}
+	for _, w := range lib.Washes {
+		if w.Wash.Name != "" {
+			names = append(names, w.Wash.Name)
+		}
+	}
+	for _, w := range lib.Washes {
+		names = append(names, stem(w.File))
+	}
+	return names
+}
+
+func stem(file string) string { return strings.TrimSuffix(file, ".toml") }
+
+// WashLike finds the wash that a trip calls so.
+func (lib *Library) WashLike(name string) (model.Wash, bool) {
+	for _, called := range []func(WashFile) string{
+		func(w WashFile) string { return w.Wash.Name },
+		func(w WashFile) string { return stem(w.File) },
+	} {
+		for _, w := range lib.Washes {
+			if name != "" && strings.EqualFold(called(w), name) {
+				return w.Wash, true
+			}
+		}
+	}
+	return model.Wash{}, false
+}
+
+func tripSchema(t *model.Trip) schema {
+	washes := list("wash", &t.Washes)
+	plain := washes.all
+	washes.all = func() []item {
+		all := plain()
+		for i := range all {
+			all[i].under = list("wash.stage", &t.Washes[i].Stages).all()
+		}
+		return all
+	}
+	stages := section{name: "wash.stage", add: func() []model.Field {
+		if len(t.Washes) == 0 {
+			return nil
+		}
+		return list("wash.stage", &t.Washes[len(t.Washes)-1].Stages).add()
+	}}
+	return schema{title: "a trip", top: t.Fields(), sections: []section{
+		list("stop", &t.Stops), washes, stages, list("change", &t.Changes),
+	}}
+}
+
+// trip reads a trip and gives every fault in it.
+func (d *document) trip(t *model.Trip, known names) []Fault {
+	return d.all(tripSchema(t), func() []model.Fault { return t.Faults(known.rig, known.places, known.washes) })
+}
+
+// trips reads the folder of the trips, the next one first: that is the one whose
+// last day comes first.
+func (s *Store) trips(known names) ([]TripFile, []Fault) {
+	entries, err := os.ReadDir(filepath.Join(s.dir, tripFolder))
+	if err != nil {
+		if os.IsNotExist(err) {
+			return nil, nil
+		}
+		return nil, []Fault{{File: tripFolder, Problem: whyNot(err)}}
+	}
+	var all []TripFile
+	var faults []Fault
+	for _, entry := range entries {
+		name := entry.Name()
+		if !strings.HasSuffix(name, ".toml") || strings.HasPrefix(name, ".") {
+			continue
+		}
+		d, more := s.read(filepath.Join(tripFolder, name))
+		faults = append(faults, more...)
+		if d == nil {
+			continue
+		}
+		trip := TripFile{File: name}
+		faults = append(faults, d.trip(&trip.Trip, known)...)
+		all = append(all, trip)
+	}
+	slices.SortStableFunc(all, func(a, b TripFile) int { return cmp.Compare(lastDay(&a.Trip), lastDay(&b.Trip)) })
+	return all, faults
+}
+
+// lastDay is the last day of a trip, as text that sorts; one without days is last.
+func lastDay(t *model.Trip) string {
+	if _, last, known := t.Days(); known {
+		return last.String()
+	}
+	return "~"
+}
+
+// SaveTrip does for a file of the folder trips, which may be a new one, what
+// [Store.SaveRig] does for the rig.
+func (s *Store) SaveTrip(file string, t model.Trip) error {
+	if err := fileName(file, "a trip file", "june.toml"); err != nil {
+		return err
+	}
+	return save(s, filepath.Join(tripFolder, file), &t, tripSchema)
+}
+
+// NewTripFile gives a free file name for a trip that is called name.
+func (s *Store) NewTripFile(name string) string { return s.free(tripFolder, name, "trip") }
+
+// ReadTrip reads one trip file anywhere, its names looked up in the library.
+func ReadTrip(path string, lib Library) (model.Trip, []Fault) {
+	var trip model.Trip
+	data, line, problem := readFile(path)
+	if problem != "" {
+		return trip, []Fault{{File: path, Line: line, Problem: problem}}
+	}
+	known := names{rig: &lib.Rig, places: append(model.Places{}, lib.Places...), washes: lib.WashNames()}
+	return trip, parse(path, data).trip(&trip, known)
+}
+
+// NextTrip is the index of the trip that comes next or is under way: the first whose
+// last day is not over, else the last of all; -1 where there is none.
+func (lib *Library) NextTrip(today model.Date) int {
+	for i := range lib.Trips {
+		if _, last, known := lib.Trips[i].Trip.Days(); !known || last.Compare(today) >= 0 {
+			return i
+		}
+	}
+	return len(lib.Trips) - 1
+}

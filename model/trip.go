@@ -1,0 +1,188 @@
+package model
+
+import (
+	"cmp"
+	"fmt"
+	"slices"
+
+	"washeve/model/quantity"
+)
+
+// Hookup is how a stop gives water.
+type Hookup string
+
+// The ways: a hose to a tap, or only what is in the vehicle's own tank.
+const (
+	FullHookup Hookup = "hook-up"
+	TankOnly   Hookup = "tank only"
+)
+
+// Limits is what a stop allows of washing.
+type Limits string
+
+// The limits.
+const (
+	NoLimits   Limits = "none"
+	RinseOnly  Limits = "rinse only"
+	NotAllowed Limits = "not allowed"
+)
+
+// Dirt is how dirty the vehicle is when it is washed.
+type Dirt string
+
+// The scale of dirt.
+const (
+	LightDirt Dirt = "light"
+	UsualDirt Dirt = "usual"
+	HeavyDirt Dirt = "heavy"
+)
+
+// Trip is a dated list of stops, of washes and other uses of one bed, and of the
+// changes of its resin that are planned.
+type Trip struct {
+	Name     string
+	Bed      string
+	Softener string
+	Feed     Answer // is the DI bed fed through the softener
+	Lead     quantity.Opt[quantity.Duration]
+	Carry    Answer // is the resin carried from the start, or does it come along the way
+	Limit    quantity.Opt[quantity.Reading]
+
+	Stops   []Stop
+	Washes  []TripWash
+	Changes []ResinChange
+}
+
+// Fields lists what can be stated of a trip, its stops, washes and changes apart.
+func (t *Trip) Fields() []Field {
+	return []Field{
+		name("name", "name", "what you call this trip", "June on the road", &t.Name),
+		name("bed", "bed", "DI bed that goes along", "half-foot tank", &t.Bed).refersTo("bed"),
+		name("softener", "softener", "softener that goes along; none where you have none", "bay softener", &t.Softener).refersTo("softener"),
+		choice("di_through_softener", "bed fed through softener", "is the softener in the line ahead of the DI bed", []Answer{Yes, No}, &t.Feed),
+		measure("lead_time", "lead time of resin", "how long ordered resin takes to come", "10 d", "0 d", "365 d", &t.Lead),
+		choice("carry_resin", "resin carried from the start", "yes: it must be there when you leave; no: it comes to you along the way", []Answer{Yes, No}, &t.Carry),
+		reading("limit", "outlet limit", "outlet reading at which you stop using the bed", 200, &t.Limit),
+	}
+}
+
+// Compare orders days: below zero where d is before other.
+func (d Date) Compare(other Date) int {
+	return cmp.Or(cmp.Compare(d.Year, other.Year), cmp.Compare(d.Month, other.Month), cmp.Compare(d.Day, other.Day))
+}
+
+// StopOn is the index of the stop at which the vehicle stands on a day: the last
+// one that it has come to by then; -1 before the first. Of two that begin on one
+// day, the later in the list counts.
+func (t *Trip) StopOn(day Date) int {
+	best := -1
+	for i := range t.Stops {
+		from, given := t.Stops[i].Date.Get()
+		if !given || from.Compare(day) > 0 {
+			continue
+		}
+		if best < 0 || from.Compare(t.Stops[best].Date.Or(Date{})) >= 0 {
+			best = i
+		}
+	}
+	return best
+}
+
+// Days are the first and the last day of the trip; false where none is stated.
+func (t *Trip) Days() (first, last Date, known bool) {
+	var days []Date
+	add := func(d quantity.Opt[Date]) {
+		if day, given := d.Get(); given {
+			days = append(days, day)
+		}
+	}
+	for i := range t.Stops {
+		add(t.Stops[i].Date)
+	}
+	for i := range t.Washes {
+		add(t.Washes[i].Date)
+	}
+	for i := range t.Changes {
+		add(t.Changes[i].Date)
+	}
+	if len(days) == 0 {
+		return first, last, false
+	}
+	return slices.MinFunc(days, Date.Compare), slices.MaxFunc(days, Date.Compare), true
+}
+
+// Clone is a trip that shares nothing with this one.
+func (t Trip) Clone() Trip {
+	t.Stops, t.Washes, t.Changes = slices.Clone(t.Stops), slices.Clone(t.Washes), slices.Clone(t.Changes)
+	for i := range t.Washes {
+		t.Washes[i].Stages = slices.Clone(t.Washes[i].Stages)
+		for j := range t.Washes[i].Stages {
+			t.Washes[i].Stages[j].Faces = slices.Clone(t.Washes[i].Stages[j].Faces)
+		}
+	}
+	return t
+}
+
+// Faults finds what is wrong in the trip, given the names in the rig, the places
+// and the washes that it may be like. Names are not looked up in what is nil: it
+// is unknown. The stages count as the section "wash.stage", through all washes.
+func (t *Trip) Faults(rig *Rig, places Places, washes []string) []Fault {
+	known := map[string][]string{}
+	if places != nil {
+		known["place"] = places.Names()
+	}
+	if washes != nil {
+		known["wash"] = washes
+	}
+	if rig != nil {
+		for _, s := range rig.sections() {
+			known[s.name] = s.names()
+		}
+		known["softener"] = append(known["softener"], NoSoftener)
+		known["sprayer"] = append(known["sprayer"], ByHand)
+	}
+	faults := append(faultsOf("", 0, t), unknownYet("", 0, t.Fields(), known)...)
+	for i := range t.Stops {
+		faults = append(faults, faultsOf("stop", i, &t.Stops[i])...)
+		faults = append(faults, unknownYet("stop", i, t.Stops[i].Fields(), known)...)
+	}
+	stage := 0
+	for i := range t.Washes {
+		w := &t.Washes[i]
+		faults = append(faults, faultsOf("wash", i, w)...)
+		faults = append(faults, unknownYet("wash", i, w.Fields(), known)...)
+		faults = append(faults, t.homeless(i)...)
+		for j := range w.Stages {
+			faults = append(faults, faultsOf("wash.stage", stage, &w.Stages[j])...)
+			faults = append(faults, unknownYet("wash.stage", stage, w.Stages[j].Fields(), known)...)
+			stage++
+		}
+	}
+	for i := range t.Changes {
+		faults = append(faults, faultsOf("change", i, &t.Changes[i])...)
+	}
+	return faults
+}
+
+// unknownYet are the names that nothing has. They are lacks and no errors: a trip is
+// written long before, and what it names may get another name meanwhile.
+func unknownYet(section string, index int, fields []Field, known map[string][]string) []Fault {
+	faults := dangling(section, index, fields, known)
+	for i := range faults {
+		faults[i].Lacks = true
+	}
+	return faults
+}
+
+// homeless is the fault of a wash on a day on which there is no stop.
+func (t *Trip) homeless(i int) []Fault {
+	day, given := t.Washes[i].Date.Get()
+	if !given || t.StopOn(day) >= 0 {
+		return nil
+	}
+	problem := fmt.Sprintf("%s is before the first stop, so its water is not known; add a [[stop]] by then", day)
+	if len(t.Stops) == 0 {
+		problem = "there is no stop yet, so its water is not known; add a [[stop]] with its date"
+	}
+	return []Fault{{Section: "wash", Index: i, Key: "date", Lacks: true, Problem: problem}}
+}
