@@ -105,10 +105,15 @@ func (m *making) decide() {
 
 // rinse works through the stages, and gathers what they ask of the bed.
 func (m *making) rinse() {
+	m.rinseFrom(m.stands(m.main.drawn)) // where nobody wrote down how the bed has run so far
+}
+
+// rinseFrom is rinse with a bed that stands so.
+func (m *making) rinseFrom(before stand) {
 	l := &m.ledger
 	flow := m.main.flowOf(model.DI)
 	m.against = rinserOf(m.chosen, m.raw, m.soft, m.aim)
-	m.before = m.stands(m.main.drawn) // where nobody wrote down how the bed has run so far
+	m.before = before
 	m.ask = asked{
 		main: flow, limit: m.aim.limit, scale: m.aim.scale, feed: m.feed.PPM(m.aim.scale).Number,
 		loadOff: loadSpread(m.feed),

@@ -18,6 +18,7 @@ type Posterior struct {
 	fill   Fill
 	draws  draws
 	mass   float64 // ln of how well the outset foresaw the readings
+	search *search // that the draws are from
 }
 
 // moments are the mean and the variance.
@@ -67,7 +68,7 @@ func (o Outset) learn(f Fill, aside []int) Posterior {
 	s := newSearch(o, c, told.sights(c), fineFronts)
 	s.run(coarseContacts, fineContacts)
 	d := s.draw(mostStates)
-	p := Posterior{outset: o, fill: f, Used: len(s.sights), mass: lnSum(s.cells), draws: d}
+	p := Posterior{outset: o, fill: f, Used: len(s.sights), mass: lnSum(s.cells), draws: d, search: s}
 	p.Factor, p.Contact = d.quantilesOf(func(x drawn) float64 { return x.factor }), d.quantilesOf(func(x drawn) float64 { return x.e })
 	p.foresee(s, f.foreseeable(c), d, aside)
 	return p

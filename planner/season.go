@@ -1,0 +1,174 @@
+package planner
+
+import (
+	"washeve/model"
+	"washeve/model/quantity"
+	"washeve/planner/bed"
+	"washeve/planner/drying"
+	"washeve/planner/learning"
+)
+
+// Season is the bed before many washes: what a trip is planned from. It is worked
+// out when the rig or the log changes, not at every key.
+type Season struct {
+	Bed     model.Bed        // as it is filled now
+	States  []learning.State // how it may stand, all of one weight
+	Refills learning.Refills // the fills that may follow
+	Outset  learning.Outset  // what was believed of this fill before its readings
+	SoFar   quantity.Volume
+	Price   quantity.Opt[quantity.Money] // of the fill in the tank
+	Resin   quantity.Volume
+	Stated  quantity.Capacity // operating
+	Whole   quantity.Capacity
+	Units   float64 // of a perfect bed at the usual flow and water
+
+	stands stand
+	past   *Past
+}
+
+// Seasoned works out how the bed of a wash stands, in [learning.EvenStates] states.
+// Errors are those of [Make].
+func Seasoned(rig model.Rig, places model.Places, wash model.Wash, past *Past) (Season, error) {
+	c, err := choose(rig, places, wash)
+	if err != nil {
+		return Season{}, err
+	}
+	c.past = past
+	m := &making{chosen: c, foretells: noDay, ages: standAt}
+	m.remember()
+	m.decide()
+	flow := m.main.flowOf(model.DI)
+	s := Season{
+		Bed: m.bed, Price: m.bed.Price, Resin: m.resin.tank.Resin, Stated: m.resin.stated, Whole: m.resin.whole,
+		Units: m.resin.units(flow), stands: m.stands(m.main.drawn), past: past,
+	}
+	s.SoFar = s.stands.soFar
+	if history := past.Bed(m.bed.Name); history != nil {
+		fill := history.Present()
+		s.Price = fill.Price
+		s.States, s.Outset = fill.posterior.Many(), fill.posterior.Outset()
+	} else {
+		s.States, s.Outset = m.fresh(m.main.drawn), learning.Start()
+	}
+	s.Refills = s.Outset.Refills()
+	return s, nil
+}
+
+// fresh gives the states of a bed that the log knows nothing of.
+func (m *making) fresh(flow quantity.Flow) []learning.State {
+	told := m.resin.statedAge(&ledger{}, m.bed, penScale(m.pen), flow)
+	var fill learning.Fill
+	gallons, counted := told.gallons.Get()
+	if gallons > 0 {
+		fill.Uses = []learning.Use{m.resin.use(gallons, flow)}
+	}
+	if reading, read := told.reading.Get(); read {
+		e := learning.Evidence{Read: ppmOn(m.aim.scale, reading), Feed: m.feed.PPM(m.aim.scale).Number, Units: m.resin.units(told.at)}
+		if !counted {
+			return learning.Start().AtAnyAge(e)
+		}
+		fill.Readings = []learning.Reading{{Evidence: e, After: len(fill.Uses)}}
+	}
+	return learning.Start().Learn(fill).Many()
+}
+
+// noDay is the forecaster of a day that is too far off to tell.
+func noDay(drying.Input) (drying.Forecast, error) { return drying.Forecast{}, nil }
+
+// Demand is what one wash asks of the rig, however the bed stands by then.
+type Demand struct {
+	DI, Soft, Untreated, Flush Use
+
+	Uses       []learning.Use  // of the bed: the flush and the DI stages
+	Main       learning.Use    // one gallon at the flow of the final rinse
+	Through    quantity.Volume // the bed
+	Feed       float64         // ppm on the limit's scale
+	Raw        float64         // ppm of the water before the softener
+	Limit      float64         // ppm
+	Scale      quantity.Scale
+	LoadSpread float64           // of ln(load)
+	Load       quantity.Capacity // that the wash takes from the bed
+
+	Softener *SoftenerDemand // nil where there is none
+	Flow     quantity.Flow   // of the final rinse
+}
+
+// SoftenerDemand is what a wash takes from the softener.
+type SoftenerDemand struct {
+	Name     string
+	Capacity quantity.Capacity // between regenerations
+	Before   quantity.Capacity // taken since the last regeneration, by the rig or the log
+	Takes    quantity.Capacity
+	Salt     quantity.Mass // of one regeneration
+}
+
+// Demand works it out. The bed is taken as it stands now for the water of the
+// final rinse, which is the same over its life but for the last of it.
+func (s *Season) Demand(rig model.Rig, places model.Places, wash model.Wash) (Demand, error) {
+	wash.Date = quantity.Opt[model.Date]{}
+	c, err := choose(rig, places, wash)
+	if err != nil {
+		return Demand{}, err
+	}
+	c.past = s.past
+	m := &making{chosen: c, foretells: noDay, ages: standAt}
+	m.remember()
+	m.decide()
+	m.rinseFrom(s.stands)
+	d := m.demand()
+	d.DI, d.Soft, d.Untreated = m.done.totals()
+	if len(m.done.di) > 0 {
+		d.Flush = Use{Volume: m.flush, Duration: m.ask.main.Time(m.flush)}
+	}
+	d.Softener = m.softenerDemand(d.Soft.Volume)
+	return d, nil
+}
+
+// Draw is the demand of another user of the bed, who takes a volume of DI water
+// at a flow and reads no pen, so nothing is flushed.
+func (s *Season) Draw(rig model.Rig, places model.Places, wash model.Wash, volume quantity.Volume, flow quantity.Opt[quantity.Flow]) (Demand, error) {
+	wash.Date, wash.Stages = quantity.Opt[model.Date]{}, nil
+	c, err := choose(rig, places, wash)
+	if err != nil {
+		return Demand{}, err
+	}
+	c.past = s.past
+	m := &making{chosen: c, foretells: noDay, ages: standAt}
+	m.remember()
+	m.decide()
+	m.rinseFrom(s.stands)
+	at := flow.Or(m.ask.main)
+	m.ask.uses, m.ask.volume, m.ask.main = []diUse{{at, volume}}, volume, at
+	d := m.demand()
+	d.DI = Use{Volume: volume, Duration: at.Time(volume)}
+	d.Softener = m.softenerDemand(0)
+	return d, nil
+}
+
+func (m *making) demand() Demand {
+	job := m.resin.job(m.ask)
+	return Demand{
+		Uses: job.Uses, Main: job.Main, Through: m.ask.volume, Feed: m.ask.feed, Raw: m.raw.PPM(m.ask.scale).Number, Limit: m.ask.limit, Scale: m.ask.scale,
+		LoadSpread: m.ask.loadOff, Load: m.resin.load.In(m.ask.volume), Flow: m.ask.main,
+	}
+}
+
+// softenerDemand is what the softened stages take, and the bed's feed where it
+// goes through the softener.
+func (m *making) softenerDemand(soft quantity.Volume) *SoftenerDemand {
+	if m.softener == nil {
+		return nil
+	}
+	if m.chain.feedsBed {
+		soft += m.ask.volume
+	}
+	hardness := quantity.Load(m.raw.Hardness())
+	resin, dose := m.softener.Resin.Or(0), m.softener.Salt.Or(bed.UsualSalt)
+	return &SoftenerDemand{
+		Name: m.softener.Name, Capacity: m.softener.Capacity.Or(bed.SoftenerCapacity(dose).Of(resin)),
+		Before: hardness.In(m.softener.SoFar.Or(0)), Takes: hardness.In(soft), Salt: quantity.Mass(float64(dose) * float64(resin)),
+	}
+}
+
+// VerdictOf says whether a bed lasts, by its chance; see [Verdict].
+func VerdictOf(chance quantity.Fraction) Verdict { return verdictOf(chance) }

@@ -1,0 +1,145 @@
+package trip
+
+import (
+	"washeve/model"
+	"washeve/model/quantity"
+	"washeve/planner"
+	"washeve/planner/tag"
+)
+
+// softener takes each wash from the softener, and regenerates it before one that
+// it would not last. Of an unknown water the hard end counts.
+func (t *tripping) softener() {
+	taken, begun := quantity.Capacity(0), false
+	for k := range t.legs {
+		l := &t.legs[k]
+		d := l.worst().Softener
+		if l.barred || d == nil {
+			continue
+		}
+		if !begun {
+			taken, begun = l.at().Softener.Before, true
+		}
+		s := &SoftenerPlan{}
+		if taken+d.Takes > d.Capacity && taken > 0 && d.Takes > 0 {
+			s.Regenerate, s.Salt, taken = true, d.Salt, 0
+			t.plan.Carry.Regens++
+			t.plan.Carry.Salt += d.Salt
+		}
+		taken += d.Takes
+		s.Left = max(d.Capacity-taken, 0)
+		t.plan.Washes[k].Softener = s
+	}
+}
+
+// cost shares the price of each fill out over the washes that use it, by what they
+// take of its stated capacity, and sums up what is bought.
+func (t *tripping) cost() {
+	p := &t.plan
+	fill := meter{price: t.season.Price}
+	for k := range t.legs {
+		for i := range p.Changes {
+			if c := &p.Changes[i]; c.Before == k {
+				fill = meter{price: c.Price}
+			}
+		}
+		l := &t.legs[k]
+		if l.barred || t.season.Stated <= 0 {
+			continue
+		}
+		w := &p.Washes[k]
+		w.Cost = Sum{}.add(fill.share(float64(l.at().Load / t.season.Stated)))
+		p.Used = p.Used.plus(w.Cost)
+	}
+	for i := range p.Changes {
+		p.Buy = p.Buy.add(p.Changes[i].Price)
+	}
+}
+
+// carry works out what to take along, and the day to order by: resin must be there
+// by the first change, or by the first wash at risk where no change is to be; and
+// before that by the first day, where it is carried from the start.
+func (t *tripping) carry() {
+	p, trip := &t.plan, &t.in.Trip
+	c := &p.Carry
+	c.Fills = len(p.Changes)
+	var needed quantity.Opt[model.Date]
+	soonest := func(d model.Date) {
+		if at, given := needed.Get(); !given || d.Compare(at) < 0 {
+			needed = quantity.Some(d)
+		}
+	}
+	for i := range p.Changes {
+		soonest(p.Changes[i].Date)
+	}
+	if p.FirstAtRisk >= 0 {
+		if c.Fills == 0 {
+			c.Fills, c.Spare = 1, true
+			p.Buy = p.Buy.add(t.season.Bed.Price)
+		}
+		if c.Spare {
+			soonest(p.Washes[p.FirstAtRisk].Date)
+		}
+	}
+	bags := planner.BagsFor(t.season.Resin, planner.UsualBag)
+	fills := quantity.Mass(c.Fills)
+	c.Resin, c.Low, c.High = quantity.Volume(c.Fills)*t.season.Resin, fills*bags.FillLow, fills*bags.FillHigh
+	if !needed.Given() {
+		return
+	}
+	if trip.Carry != model.No {
+		soonest(p.First)
+	}
+	p.NeededBy = needed
+	order := planner.OrderBy(needed.Or(model.Date{}), p.Lead)
+	p.OrderBy = quantity.Some(order)
+	p.Late = t.in.Today != model.Date{} && order.Compare(t.in.Today) < 0
+}
+
+// tell writes down what to heed.
+func (t *tripping) tell() {
+	p := &t.plan
+	p.Assumptions = t.assumptions()
+	note := func(code, format string, values ...quantity.Value) {
+		p.Notes = append(p.Notes, tag.Note{Code: code, Format: format, Values: values})
+	}
+	for i := range p.Stops {
+		s := &p.Stops[i]
+		name := plain(s.Name)
+		if onHand, limited := s.OnHand.Get(); limited && s.Needs > onHand {
+			note("tank-runs-dry", name+": the washes take up to %s in all, and %s is on hand.", quantity.ValueOf(s.Needs), quantity.ValueOf(onHand))
+		}
+		if stop := &t.in.Trip.Stops[s.Index]; s.Unknown && s.Washes > 0 && !stop.LowTDS.Given() {
+			note("water-unknown", name+": nothing is known of its water. It is taken as anything from 100 to 600 ppm NaCl; state tds_low and tds_high where you know better.")
+		}
+	}
+	for k := range p.Washes {
+		w := &p.Washes[k]
+		name := plain(w.Name)
+		switch {
+		case w.Barred:
+			note("not-allowed", w.Date.String()+", "+name+": washing is not allowed at this stop. It is not counted; move it to another day.")
+		case w.Rinse:
+			note("rinse-only", w.Date.String()+", "+name+": this stop allows a rinse only, so soap and contact wash are left out.")
+		}
+	}
+	for i := range p.Changes {
+		if c := &p.Changes[i]; c.Before >= len(p.Washes) {
+			note("change-unused", "The change of "+c.Date.String()+" comes after the last wash: nothing of this trip uses that resin.")
+		}
+	}
+	if lost := len(t.in.Trip.Washes) - len(t.legs); lost > 0 {
+		note("not-placed", "Some washes have no date yet, or are before the first stop: they are not counted.")
+	}
+}
+
+// plain keeps a name from being read as a format.
+func plain(name string) string {
+	out := make([]rune, 0, len(name))
+	for _, r := range name {
+		if out = append(out, r); r == '%' {
+			out = append(out, r)
+		}
+	}
+	return string(out)
+}

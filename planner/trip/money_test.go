@@ -1,0 +1,79 @@
+package trip
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
+
+	"washeve/model"
+	"washeve/model/quantity"
+)
+
+func money(t require.TestingT, text string) quantity.Opt[quantity.Money] {
+	m, err := quantity.ParseMoney(text)
+	require.NoError(t, err)
+	return quantity.Some(m)
+}
+
+func TestSums(t *testing.T) {
+	none := quantity.Opt[quantity.Money]{}
+	for _, c := range []struct {
+		parts []quantity.Opt[quantity.Money]
+		want  string
+	}{
+		{nil, "nothing"},
+		{[]quantity.Opt[quantity.Money]{none, none}, "not known"},
+		{[]quantity.Opt[quantity.Money]{money(t, "$0.10"), money(t, "$0.20")}, "$0.30"},
+		{[]quantity.Opt[quantity.Money]{money(t, "$1"), none}, "at least $1.00"},
+		{[]quantity.Opt[quantity.Money]{money(t, "$1"), money(t, "2.50 EUR"), money(t, "$1")}, "$2.00 and 2.50 EUR"},
+		{[]quantity.Opt[quantity.Money]{money(t, "$1"), money(t, "2.50 EUR"), none}, "at least $1.00 and 2.50 EUR"},
+	} {
+		var s, u Sum
+		for _, p := range c.parts {
+			s = s.add(p)
+			u = Sum{}.add(p).plus(u)
+		}
+		assert.Equal(t, c.want, s.String())
+		assert.Equal(t, s.Unknown, u.Unknown)
+	}
+}
+
+// However a fill is shared out, the shares add up to the rounded whole.
+func TestSharesDoNotDrift(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		price := rapid.Int64Range(1, 1e9).Draw(t, "price")
+		parts := rapid.SliceOfN(rapid.Float64Range(0, 0.01), 1, 400).Draw(t, "parts")
+		m := meter{price: quantity.Some(quantity.Money{Hundredths: price, Currency: "$"})}
+		var total int64
+		used := 0.0
+		for _, part := range parts {
+			used += part
+			m, _ := m.share(part).Get()
+			require.GreaterOrEqual(t, m.Hundredths, int64(0))
+			total += m.Hundredths
+		}
+		require.InDelta(t, used*float64(price), float64(total), 0.5000001)
+	})
+}
+
+func TestMoneyOfATrip(t *testing.T) {
+	in := example()
+	p := mustMake(t, in)
+	var sum Sum
+	for _, w := range p.Washes {
+		sum = sum.plus(w.Cost)
+	}
+	assert.Equal(t, sum, p.Used)
+	assert.True(t, p.Used.Known())
+
+	in.Rig.Beds[0].Price = quantity.Opt[quantity.Money]{}
+	p = mustMake(t, in)
+	assert.Equal(t, "not known", p.Used.String(), "an unknown price is no price of nothing")
+	in.Trip.Changes = []model.ResinChange{{Date: day(12), Price: money(t, "150 EUR")}, {Date: day(20)}}
+	p = mustMake(t, in)
+	assert.Contains(t, p.Used.String(), "at least")
+	assert.Contains(t, p.Used.String(), "EUR")
+	assert.Equal(t, "at least 150.00 EUR", p.Buy.String())
+}
