@@ -36,6 +36,9 @@ func (p *program) open(ctx context.Context) error {
 	}
 	b.example = lib.example
 	k := &keeper{store: lib.keep, book: b}
+	t := &tripKeeper{keeper: k, today: p.today, borrowed: lib.example}
+	t.take(lib.Library)
+	k.adopted = t.adopt
 	if !lib.example && len(lib.Washes) > 0 {
 		k.file = lib.Washes[0].File
 	}
@@ -43,7 +46,8 @@ func (p *program) open(ctx context.Context) error {
 		In: p.in, Out: p.out,
 		Options: plan.Options{
 			Rig: lib.Rig, Places: lib.Places, Wash: wash, Example: lib.example,
-			Keeper: k, Make: b.plan, Sharing: b.sharing, WashDay: p.washDay(lib.keep, b, lib.Rig.Defaults.Bell), Book: p.entries(b), Theme: theme.Detect(p.out, p.plain), Units: sys, Notice: lib.notice,
+			Keeper: k, Make: b.plan, Sharing: b.sharing, WashDay: p.washDay(lib.keep, b, lib.Rig.Defaults.Bell), Book: p.entries(b), Trips: t,
+			Theme: theme.Detect(p.out, p.plain), Units: sys, Notice: lib.notice,
 		},
 	})
 }
@@ -53,6 +57,8 @@ type keeper struct {
 	store *store.Store
 	book  *book
 	file  string // of the wash, in the folder washes
+
+	adopted func(store.Library) // told what the example is as the person's own
 }
 
 // Save writes what has changed. The wash gets a file of its own the first time.
@@ -87,5 +93,8 @@ func (k *keeper) Adopt() error {
 		return fmt.Errorf("the example was written to %s but does not read well; run washeve check on its files", k.store.Dir())
 	}
 	k.file, k.book.example = lib.Washes[0].File, false
+	if k.adopted != nil {
+		k.adopted(lib)
+	}
 	return nil
 }

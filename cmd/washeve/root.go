@@ -62,7 +62,7 @@ the plan. Without a rig of your own it starts on a built-in example.`,
 	root.SetFlagErrorFunc(func(_ *cobra.Command, err error) error {
 		return wrongf("%w; see washeve --help", err)
 	})
-	root.AddCommand(p.planCommand(), p.bedCommand(), p.compareCommand(), p.logCommand(), p.checkCommand(), p.initCommand())
+	root.AddCommand(p.planCommand(), p.bedCommand(), p.tripCommand(), p.compareCommand(), p.logCommand(), p.checkCommand(), p.initCommand())
 	return root
 }
 

@@ -26,6 +26,7 @@ const (
 	bedLog     keys.Action = "bed and log"
 	shortBed   keys.Action = "short bed"
 	washDay    keys.Action = "wash day"
+	trips      keys.Action = "trips"
 	full       keys.Action = "full"
 	units      keys.Action = "units"
 	adopt      keys.Action = "adopt"
@@ -151,6 +152,7 @@ func (m Model) seeKeys() []keys.Binding {
 		keys.New("See", bedLog, "B", "bed and log", "B").Explained("what is left in the bed, when it ends, and the log: add readings and washes, change the resin").Unless(noLog),
 		keys.New("See", shortBed, "S", "short bed", "S").Explained("who gets DI water when the bed is short, and every other way out, each with its numbers").Unless(m.noShare()),
 		keys.New("See", washDay, "W", "wash day", "W").Explained("do the wash: one step at a time, with valves, seconds and gallons; the log is written as it goes").Unless(m.noWashDay(notStated)),
+		keys.New("See", trips, "T", "trips", "T").Explained("does the resin last a whole trip: stops and washes by date, where to change it, when to order").Unless(m.noTrips()),
 		keys.New("See", full, "f", "the plan in full", "f").Unless(noPlan),
 		keys.New("See", units, "m", "US or metric units", "m"),
 		keys.New("Keep", adopt, "a", "make the example yours", "a").Unless(notExample),

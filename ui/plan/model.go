@@ -8,11 +8,13 @@ import (
 	"washeve/model"
 	"washeve/model/quantity"
 	"washeve/planner"
+	tripmath "washeve/planner/trip"
 	"washeve/ui/entry"
 	"washeve/ui/form"
 	"washeve/ui/layout"
 	"washeve/ui/screen"
 	"washeve/ui/theme"
+	"washeve/ui/trip"
 	"washeve/ui/washday"
 )
 
@@ -45,7 +47,8 @@ type Options struct {
 	Make    Make
 	Sharing Sharing // nil where a short bed is not shared out
 	WashDay washday.Means
-	Book    entry.Book // the log; without its Logger there is none
+	Book    entry.Book  // the log; without its Logger there is none
+	Trips   trip.Keeper // nil where there are no trips
 	Theme   theme.Theme
 	Units   quantity.System
 	Notice  string // said at the start, such as a fault that was found in a file
@@ -62,6 +65,8 @@ type Model struct {
 	sharing Sharing
 	washDay washday.Means
 	size    layout.Size
+	trips   trip.Keeper
+	seen    *tripmath.Memory // of the trips planned so far
 
 	now          work // what is in force
 	past, future []work
@@ -95,7 +100,8 @@ type question struct {
 // New makes the screen. The first frame shows the whole answer.
 func New(o Options) Model {
 	m := Model{
-		th: o.Theme, sys: o.Units, keeper: o.Keeper, make: o.Make, sharing: o.Sharing, washDay: o.WashDay, book: o.Book, size: layout.Least(),
+		th: o.Theme, sys: o.Units, keeper: o.Keeper, make: o.Make, sharing: o.Sharing, washDay: o.WashDay, book: o.Book,
+		trips: o.Trips, seen: new(tripmath.Memory), size: layout.Least(),
 		now:    work{rig: o.Rig, places: o.Places, wash: o.Wash, example: o.Example}.clone(),
 		status: o.Notice, alarm: o.Notice != "",
 	}

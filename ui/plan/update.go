@@ -115,6 +115,8 @@ func (m Model) see(does keys.Action) (screen.Screen, tea.Cmd) {
 		return m.openWashDay()
 	case shortBed:
 		return m, m.openShort()
+	case trips:
+		return m, m.openTrip()
 	case units:
 		return m.otherUnits(), nil
 	case adopt:

@@ -1,0 +1,89 @@
+package main
+
+import (
+	"fmt"
+
+	"github.com/spf13/cobra"
+
+	"washeve/model"
+	"washeve/model/store"
+	"washeve/planner/trip"
+	"washeve/ui/report"
+)
+
+func (p *program) tripCommand() *cobra.Command {
+	return &cobra.Command{
+		Use:   "trip [TRIP.toml]",
+		Short: "Print a trip wash by wash: does the resin last, when to change it, when to order",
+		Long: `Print a trip wash by wash: the chance that each ends on spec, where to change the
+resin, what to carry, the day to order by. Of the file named, else of the trip
+that comes next.`,
+		Args: func(_ *cobra.Command, args []string) error {
+			if len(args) > 1 {
+				return wrongf("one trip at a time: %d files were named", len(args))
+			}
+			return nil
+		},
+		RunE: func(_ *cobra.Command, args []string) error {
+			lib, err := p.load()
+			if err != nil {
+				return err
+			}
+			t, err := p.trip(lib, args)
+			if err != nil {
+				return err
+			}
+			return p.printTrip(lib, t)
+		},
+	}
+}
+
+// trip is the one named on the command line, else the next: the first that is not
+// over yet, else the last of all.
+func (p *program) trip(lib library, args []string) (model.Trip, error) {
+	if len(args) == 1 {
+		t, faults := store.ReadTrip(args[0], lib.Library)
+		p.tell(faults)
+		if store.HasErrors(faults) {
+			return t, wrongf("%s has the faults above; mend these lines, nothing was changed", args[0])
+		}
+		return t, nil
+	}
+	next := lib.NextTrip(p.today())
+	if next < 0 {
+		return model.Trip{}, wrongf("there is no trip yet: write one in the folder trips of %s (washeve init writes an example), or start one with T in the planner", lib.keep.Dir())
+	}
+	return lib.Trips[next].Trip, nil
+}
+
+func (p *program) today() model.Date { return model.MomentOf(p.now()).Date() }
+
+func (p *program) printTrip(lib library, t model.Trip) error {
+	sys, err := p.system(lib.Rig)
+	if err != nil {
+		return err
+	}
+	b, err := p.openBook()
+	if err != nil {
+		return err
+	}
+	plan, err := trip.Make(trip.Input{
+		Rig: lib.Rig, Places: lib.Places, Trip: t, Like: lib.WashLike, Past: b.past(lib.Rig, lib.Places), Today: p.today(),
+	})
+	if err != nil {
+		return err
+	}
+	if p.json {
+		text, err := report.TripJSON(plan)
+		if err != nil {
+			return err
+		}
+		fmt.Fprintf(p.out, "%s", text)
+		return nil
+	}
+	if lib.example {
+		fmt.Fprint(p.out, "There is no rig of yours yet: this is the built-in example. `washeve init` writes it out for you to change.\n\n")
+	}
+	fmt.Fprint(p.out, report.TripText(plan, sys, p.plain, p.columns))
+	return nil
+}

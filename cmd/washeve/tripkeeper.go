@@ -1,0 +1,63 @@
+package main
+
+import (
+	"washeve/model"
+	"washeve/model/store"
+)
+
+// tripKeeper puts the trips of the screens into the data folder.
+type tripKeeper struct {
+	*keeper
+	today func() model.Date
+	lib   store.Library
+	trips []model.Trip
+	files []string // "" for one that is not written yet
+
+	borrowed bool // they are the built-in example's, which nobody has made theirs
+}
+
+// take goes on from what a library holds.
+func (k *tripKeeper) take(lib store.Library) {
+	k.lib, k.trips, k.files = lib, nil, nil
+	for _, t := range lib.Trips {
+		k.trips, k.files = append(k.trips, t.Trip), append(k.files, t.File)
+	}
+}
+
+// adopt goes on from what is the person's own now.
+func (k *tripKeeper) adopt(lib store.Library) {
+	k.take(lib)
+	k.borrowed = false
+}
+
+// Trips are those at hand. A rig that was started from nothing has none of the
+// example's.
+func (k *tripKeeper) Trips(example bool) (all []model.Trip, next int) {
+	if !example && k.borrowed {
+		k.adopt(store.Library{})
+	}
+	return append([]model.Trip(nil), k.trips...), k.lib.NextTrip(k.today())
+}
+
+// Keep writes what has changed; a new trip gets a file of its own. That of the
+// example stays in memory.
+func (k *tripKeeper) Keep(index int, t model.Trip) error {
+	if index >= len(k.trips) {
+		k.trips, k.files = append(k.trips, t), append(k.files, "")
+		index = len(k.trips) - 1
+	}
+	k.trips[index] = t
+	if k.borrowed {
+		return nil
+	}
+	if k.files[index] == "" {
+		k.files[index] = k.store.NewTripFile(t.Name)
+	}
+	return k.store.SaveTrip(k.files[index], t)
+}
+
+// Like finds a wash of the data folder.
+func (k *tripKeeper) Like(name string) (model.Wash, bool) { return k.lib.WashLike(name) }
+
+// Names lists the washes of the data folder.
+func (k *tripKeeper) Names() []string { return k.lib.WashNames() }

@@ -1,0 +1,34 @@
+package plan
+
+import (
+	tea "github.com/charmbracelet/bubbletea"
+
+	"washeve/model"
+	"washeve/ui/screen"
+	"washeve/ui/trip"
+)
+
+// noTrips tells why there are no trips to look at.
+func (m Model) noTrips() string {
+	if m.trips == nil {
+		return "there is no place to keep trips"
+	}
+	return ""
+}
+
+// openTrip shows the trips, planned with the rig as it stands.
+func (m Model) openTrip() tea.Cmd {
+	w := m.now
+	o := trip.Options{
+		Rig: w.rig, Places: w.places, Wash: w.wash, Example: w.example, Keeper: m.trips, Memory: m.seen,
+		Theme: m.th, Units: m.sys, Size: m.size,
+	}
+	if m.book.Past != nil {
+		o.Past = m.book.Past(w.rig, w.places)
+	}
+	if m.book.Clock != nil {
+		o.Today = model.MomentOf(m.book.Clock()).Date()
+	}
+	page := trip.New(o)
+	return func() tea.Msg { return screen.Go{To: page} }
+}

@@ -1,0 +1,91 @@
+package report
+
+import (
+	"fmt"
+	"strings"
+
+	"washeve/model/quantity"
+	"washeve/planner/trip"
+)
+
+// TripBrief says in four short lines what [TripVerdict], [TripChanges], [TripOrder],
+// [TripCarry] and [TripCost] say in whole sentences.
+func TripBrief(p trip.Plan, sys quantity.System) []string {
+	return []string{briefVerdict(p), briefChanges(p), briefOrder(p, sys), briefCarry(p, sys)}
+}
+
+func briefVerdict(p trip.Plan) string {
+	if len(p.Washes) == 0 || p.FirstAtRisk < 0 {
+		return TripVerdict(p)
+	}
+	w := p.Washes[p.FirstAtRisk]
+	return fmt.Sprintf("First at risk: %s %s, %s. All on spec: %s.", monthAndDay(w.Date), short(w.Name, mostName), under(w.Chance), Percent(p.AllOnSpec))
+}
+
+func briefChanges(p trip.Plan) string {
+	var planned, advised []string
+	wasted := quantity.Fraction(0)
+	for _, c := range p.Changes {
+		wasted += c.Wasted
+		if c.Advised {
+			advised = append(advised, monthAndDay(c.Date))
+		} else {
+			planned = append(planned, monthAndDay(c.Date))
+		}
+	}
+	var parts []string
+	if len(planned) > 0 {
+		parts = append(parts, "Change planned "+strings.Join(planned, ", "))
+	}
+	if len(advised) > 0 {
+		parts = append(parts, "Change advised "+strings.Join(advised, ", "))
+	}
+	if len(parts) == 0 {
+		return "No change of resin is planned, and none is advised."
+	}
+	text := strings.Join(parts, "; ") + "; throws out " + Percent(wasted) + " of a fill"
+	if len(advised) > 0 {
+		text += "; all on spec then: " + Percent(p.AllAdvised)
+	}
+	return text + "."
+}
+
+func briefOrder(p trip.Plan, sys quantity.System) string {
+	order, given := p.OrderBy.Get()
+	if !given {
+		return TripOrder(p, sys)
+	}
+	needed := p.NeededBy.Or(order)
+	why := "needed " + needed.String()
+	if needed == p.First {
+		why = "you leave " + needed.String()
+	}
+	when := "by " + order.String()
+	if p.Late {
+		when = "NOW (it was due by " + order.String() + ")"
+	}
+	return fmt.Sprintf("Order resin %s: it takes %s, %s.", when, Days(p.Lead, sys), why)
+}
+
+func briefCarry(p trip.Plan, sys quantity.System) string {
+	c := p.Carry
+	var parts []string
+	if c.Fills > 0 {
+		spare := ""
+		if c.Spare {
+			spare = " spare"
+		}
+		parts = append(parts, fmt.Sprintf("%d%s fill x %s, %s", c.Fills, spare, Resin(c.Resin/quantity.Volume(c.Fills), sys), quantity.Show((c.Low+c.High)/2, sys)))
+	}
+	if c.Regens > 0 {
+		parts = append(parts, quantity.Show(c.Salt, sys)+" of salt")
+	}
+	if len(parts) == 0 {
+		parts = append(parts, "nothing")
+	}
+	text := "Carry: " + strings.Join(parts, "; ") + ". Uses up " + p.Used.String()
+	if !p.Buy.Nothing() {
+		text += "; to buy " + p.Buy.String()
+	}
+	return text + "."
+}

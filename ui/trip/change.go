@@ -1,0 +1,219 @@
+package trip
+
+import (
+	"cmp"
+	"errors"
+
+	"washeve/model"
+	"washeve/model/quantity"
+	"washeve/planner"
+)
+
+// deepest is how many edits can be undone.
+const deepest = 500
+
+// commit puts a trip in force: it can be undone, the plan follows, and it is kept.
+func (m Model) commit(t model.Trip) Model {
+	m.past = append(m.past[:len(m.past):len(m.past)], m.now)
+	if len(m.past) > deepest {
+		m.past = m.past[1:]
+	}
+	m.future = nil
+	return m.settle(t)
+}
+
+// settle plans a trip that is now in force, and keeps it.
+func (m Model) settle(t model.Trip) Model {
+	m.now = t
+	m = m.replan(t)
+	if n := len(m.lines()); m.hand >= n {
+		m.hand = max(n-1, 0)
+	}
+	return m.save()
+}
+
+func (m Model) undone() Model {
+	last := len(m.past) - 1
+	m.future = append(m.future[:len(m.future):len(m.future)], m.now)
+	t := m.past[last]
+	m.past = m.past[:last]
+	return m.settled(t, "Undone.")
+}
+
+func (m Model) redone() Model {
+	last := len(m.future) - 1
+	m.past = append(m.past[:len(m.past):len(m.past)], m.now)
+	t := m.future[last]
+	m.future = m.future[:last]
+	return m.settled(t, "Done again.")
+}
+
+func (m Model) settled(t model.Trip, words string) Model {
+	if m = m.settle(t); m.alarm || m.question != nil {
+		return m
+	}
+	return m.say(words)
+}
+
+// save keeps the trip. That of the example is kept only while the program runs.
+func (m Model) save() Model {
+	m.unsaved = m.keeper.Keep(m.at, m.now.Clone())
+	if m.unsaved == nil {
+		if m.example {
+			m.lost = true
+			return m.say("Changed here. It is the built-in example, so it is kept nowhere.")
+		}
+		return m.say("Saved.")
+	}
+	var rewriter Rewriter
+	if errors.As(m.unsaved, &rewriter) {
+		m.question = &question{
+			text: "Not saved: " + m.unsaved.Error() + ". Write it anew, and keep the old file aside? y or n",
+			yes:  func(m Model) Model { return m.rewrite(rewriter) },
+		}
+		return m
+	}
+	return m.warn("Not saved, but still here: " + m.unsaved.Error())
+}
+
+func (m Model) rewrite(r Rewriter) Model {
+	backup, err := r.Rewrite()
+	if err != nil {
+		m.unsaved = err
+		return m.warn("Not saved, but still here: " + err.Error())
+	}
+	if m = m.save(); m.unsaved != nil {
+		return m
+	}
+	return m.say("Saved. What stood there before is in " + backup + ".")
+}
+
+// start begins a trip with sensible lines: two weeks from now at the usual place,
+// with a wash like the present one, and a stop of unknown water a week later.
+func (m Model) start() Model {
+	const ahead, week = 14, 7
+	day := func(n int) quantity.Opt[model.Date] {
+		d := after(m.today, n)
+		return quantity.Typed(d, d.String())
+	}
+	place := cmp.Or(m.rig.Defaults.Place, m.wash.Place)
+	if place == "" && len(m.places) > 0 {
+		place = m.places[0].Name
+	}
+	m.at = len(m.trips)
+	m.begun = true
+	m.now = model.Trip{
+		Name:  "Trip of " + after(m.today, ahead).String(),
+		Stops: []model.Stop{{Date: day(ahead), Place: place}, {Date: day(ahead + week), Name: "next stop"}},
+		Washes: []model.TripWash{
+			{Date: day(ahead + 3), Like: m.wash.Name}, {Date: day(ahead + week + 3), Like: m.wash.Name},
+		},
+	}
+	m.trips = append(m.trips, m.now)
+	m.past, m.future, m.hand = nil, nil, 1
+	if m = m.settle(m.now); m.alarm || m.question != nil {
+		return m
+	}
+	return m.say("A trip to start from. enter changes the line under the hand; n adds a wash, o a stop.")
+}
+
+func after(d model.Date, days int) model.Date {
+	return planner.OrderBy(d, -quantity.Duration(days)*quantity.Day)
+}
+
+// dayHere is the day that a new line begins with: that of the line under the hand.
+func (m *Model) dayHere() quantity.Opt[model.Date] {
+	l, ok := m.here()
+	day, given := l.date.Get()
+	if !ok || !given {
+		if _, last, known := m.now.Days(); known {
+			day = last
+		} else {
+			day = m.today
+		}
+	}
+	return quantity.Typed(day, day.String())
+}
+
+// add puts a new line in, and opens its sheet.
+func (m Model) add(k kind) Model {
+	t := m.now.Clone()
+	day := m.dayHere()
+	var index int
+	switch k {
+	case washLine:
+		w := model.TripWash{Date: day, Like: m.wash.Name}
+		if w.Like != "" && model.Find(m.names("wash"), w.Like) < 0 {
+			w.Like = ""
+		}
+		t.Washes, index = append(t.Washes, w), len(t.Washes)
+	case stopLine:
+		t.Stops, index = append(t.Stops, model.Stop{Date: day}), len(t.Stops)
+	default:
+		t.Changes, index = append(t.Changes, model.ResinChange{Date: day}), len(t.Changes)
+	}
+	m = m.commit(t).onto(k, index)
+	if m.question != nil {
+		return m
+	}
+	return m.openSheet()
+}
+
+// advised takes the advice under the hand, or the first.
+func (m Model) advised() Model {
+	l, _ := m.here()
+	for i, c := range m.plan.Changes {
+		if !c.Advised || l.kind == adviceLine && l.index != i {
+			continue
+		}
+		t := m.now.Clone()
+		t.Changes = append(t.Changes, model.ResinChange{Date: quantity.Typed(c.Date, c.Date.String())})
+		if m = m.commit(t).onto(changeLine, len(t.Changes)-1); m.alarm || m.question != nil {
+			return m
+		}
+		return m.say("The change of " + c.Date.String() + " is planned now.")
+	}
+	return m
+}
+
+// drop takes the line under the hand away.
+func (m Model) drop() Model {
+	l, _ := m.here()
+	t := m.now.Clone()
+	switch l.kind {
+	case stopLine:
+		t.Stops = append(t.Stops[:l.index], t.Stops[l.index+1:]...)
+	case washLine:
+		t.Washes = append(t.Washes[:l.index], t.Washes[l.index+1:]...)
+	case changeLine:
+		t.Changes = append(t.Changes[:l.index], t.Changes[l.index+1:]...)
+	}
+	if m = m.commit(t); m.alarm || m.question != nil {
+		return m
+	}
+	return m.say("Taken away; u brings it back.")
+}
+
+// moved puts the line under the hand so many days later. The hand goes with it.
+func (m Model) moved(by int) Model {
+	l, _ := m.here()
+	day, given := l.date.Get()
+	if !given {
+		return m
+	}
+	t := m.now.Clone()
+	next := after(day, by)
+	if err := itemOf(&t, l).Fields()[0].Set(next.String()); err != nil {
+		return m.warn(err.Error())
+	}
+	return m.commit(t).onto(l.kind, l.index)
+}
+
+// other shows the trip after this one.
+func (m Model) other() Model {
+	m.trips[m.at] = m.now
+	m.at = (m.at + 1) % len(m.trips)
+	m.now = m.trips[m.at].Clone()
+	m.past, m.future, m.hand = nil, nil, 0
+	return m.replan(m.now).say("Trip " + m.now.Name + ".")
+}

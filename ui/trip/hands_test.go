@@ -1,0 +1,107 @@
+package trip
+
+import (
+	"strings"
+	"sync"
+	"testing"
+
+	tea "github.com/charmbracelet/bubbletea"
+	"github.com/charmbracelet/x/ansi"
+	"github.com/muesli/termenv"
+
+	"washeve/model"
+	"washeve/model/store"
+	"washeve/planner/trip"
+	"washeve/ui/cells"
+	"washeve/ui/internal/hands"
+	"washeve/ui/layout"
+	"washeve/ui/theme"
+)
+
+// memory keeps trips while a test runs.
+type memory struct {
+	trips []model.Trip
+	fails error
+	kept  int
+}
+
+func (k *memory) Trips(bool) ([]model.Trip, int) { return append([]model.Trip(nil), k.trips...), 0 }
+
+func (k *memory) Keep(i int, t model.Trip) error {
+	if k.fails != nil {
+		return k.fails
+	}
+	if i >= len(k.trips) {
+		k.trips, i = append(k.trips, t), len(k.trips)
+	}
+	k.trips[i] = t
+	k.kept++
+	return nil
+}
+
+func (k *memory) Like(name string) (model.Wash, bool) {
+	lib := store.Example()
+	return lib.WashLike(name)
+}
+
+func (k *memory) Names() []string { return []string{"Saturday wash"} }
+
+// ours is the built-in trip, as the person's own, on the first of May.
+func ours() (Options, *memory) {
+	lib := store.Example()
+	k := &memory{trips: []model.Trip{lib.Trips[0].Trip}}
+	return Options{
+		Rig: lib.Rig, Places: lib.Places, Wash: lib.Washes[0].Wash, Keeper: k, Memory: remembered(), Today: model.Date{Year: 2026, Month: 5, Day: 1},
+		Theme: theme.New(theme.Options{Profile: termenv.Ascii}), Size: layout.Least(),
+	}, k
+}
+
+// remembered gives the tests' players one memory, as the program has one: the answer
+// with it is that without it, which planner/trip tests.
+var remembered = sync.OnceValue(func() *trip.Memory { return new(trip.Memory) })
+
+// player presses keys and looks at what is seen.
+type player struct {
+	t testing.TB
+	m Model
+	s layout.Size
+}
+
+func play(t testing.TB, o Options, script string) *player {
+	p := &player{t: t, m: New(o), s: layout.Least()}
+	return p.keys(script)
+}
+
+func (p *player) keys(script string) *player {
+	for _, key := range hands.Keys(script) {
+		p.send(key)
+	}
+	return p
+}
+
+func (p *player) send(msg tea.Msg) tea.Msg {
+	next, cmd := p.m.Update(msg)
+	p.m = next.(Model)
+	if cmd != nil {
+		return cmd()
+	}
+	return nil
+}
+
+func (p *player) seen() string {
+	frame := ansi.Strip(p.m.View(p.s))
+	fits(p.t, frame, p.s)
+	return frame
+}
+
+func fits(t interface{ Fatalf(string, ...any) }, frame string, size layout.Size) {
+	lines := strings.Split(frame, "\n")
+	if len(lines) > size.H {
+		t.Fatalf("%d lines on a screen of %d:\n%s", len(lines), size.H, frame)
+	}
+	for _, line := range lines {
+		if cells.Width(line) > size.W {
+			t.Fatalf("%q is wider than %d", line, size.W)
+		}
+	}
+}

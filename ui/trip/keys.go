@@ -1,0 +1,174 @@
+package trip
+
+import (
+	"washeve/ui/keys"
+)
+
+const (
+	up         keys.Action = "up"
+	down       keys.Action = "down"
+	first      keys.Action = "first"
+	last       keys.Action = "last"
+	open       keys.Action = "open"
+	newWash    keys.Action = "new wash"
+	newStop    keys.Action = "new stop"
+	newChange  keys.Action = "new change"
+	take       keys.Action = "take the advice"
+	dropLine   keys.Action = "drop"
+	earlier    keys.Action = "earlier"
+	later      keys.Action = "later"
+	weekBefore keys.Action = "a week earlier"
+	weekAfter  keys.Action = "a week later"
+	undo       keys.Action = "undo"
+	redo       keys.Action = "redo"
+	full       keys.Action = "full"
+	why        keys.Action = "why"
+	nextTrip   keys.Action = "next trip"
+	begin      keys.Action = "begin"
+	saveAgain  keys.Action = "save again"
+	back       keys.Action = "back"
+
+	change   keys.Action = "change"
+	overtype keys.Action = "overtype"
+	takeAway keys.Action = "take away"
+	accept   keys.Action = "accept"
+	acceptUp keys.Action = "accept, up"
+	abandon  keys.Action = "abandon"
+	number   keys.Action = "number"
+	sayYes   keys.Action = "yes"
+	sayNo    keys.Action = "no"
+)
+
+// Keys lists the keys as the screen now stands.
+func (m Model) Keys() []keys.Binding {
+	switch {
+	case m.question != nil:
+		return []keys.Binding{keys.New("Answer", sayYes, "y", "yes", "y", "Y"), keys.New("Answer", sayNo, "n", "no", "n", "N", "esc")}
+	case m.picker != nil:
+		return pickKeys()
+	case m.edit != nil:
+		return typeKeys()
+	case m.sheet != nil:
+		return m.sheetKeys()
+	case !m.begun:
+		return []keys.Binding{
+			keys.New("Trip", begin, "enter", "start a trip", "enter", "b"),
+			keys.New("Trip", back, "esc", "back", "esc", "backspace"),
+		}
+	}
+	return append(m.lineKeys(), m.tripKeys()...)
+}
+
+func pickKeys() []keys.Binding {
+	return []keys.Binding{
+		keys.New("Pick", accept, "enter", "take it", "enter", " "),
+		keys.New("Pick", number, "1-9", "take that", "1", "2", "3", "4", "5", "6", "7", "8", "9"),
+		keys.New("Pick", down, "down", "next", "down", "j", "tab"),
+		keys.New("Pick", up, "up", "before", "up", "k", "shift+tab"),
+		keys.New("Pick", abandon, "esc", "as it was", "esc"),
+	}
+}
+
+func typeKeys() []keys.Binding {
+	return []keys.Binding{
+		keys.New("Type", accept, "enter", "done, next line", "enter", "tab", "down").Explained("done; a bare number takes the unit that is offered"),
+		keys.New("Type", acceptUp, "up", "done, line before", "up", "shift+tab"),
+		keys.New("Type", abandon, "esc", "as it was", "esc"),
+	}
+}
+
+func (m Model) sheetKeys() []keys.Binding {
+	f, ok := m.target()
+	notTyped, nothing := "", ""
+	if !ok || len(f.Choices) > 0 || f.Refers != "" {
+		notTyped = "this line takes a word from a list; enter opens it"
+	}
+	if !ok || !f.Given() {
+		nothing = "nothing is stated here"
+	} else if f.Required {
+		nothing = f.Label + " cannot be left out"
+	}
+	return []keys.Binding{
+		keys.New("Line", change, "enter", "change", "enter").Explained("change the value under the hand: type, or pick from a list"),
+		keys.New("Line", back, "esc", "back to the list", "esc"),
+		keys.New("Line", down, "down", "value down", "down", "j", "tab"),
+		keys.New("Line", up, "up", "value up", "up", "k", "shift+tab"),
+		keys.New("Line", overtype, "0-9", "type a new number", "0", "1", "2", "3", "4", "5", "6", "7", "8", "9").Unless(notTyped),
+		keys.New("Line", takeAway, "del", "take the value away", "delete", "backspace").Unless(nothing),
+		keys.New("Line", undo, "u", "undo", "u", "ctrl+z").Unless(emptyHistory(len(m.past), "undo")),
+		keys.New("Line", redo, "r", "redo", "r", "ctrl+y").Unless(emptyHistory(len(m.future), "redo")),
+	}
+}
+
+func (m Model) lineKeys() []keys.Binding {
+	l, _ := m.here()
+	noSheet, notMoved, notDropped := "", "", ""
+	if l.kind == adviceLine {
+		noSheet = "this change is only advised; t plans it"
+		notMoved, notDropped = noSheet, noSheet
+	}
+	if l.kind == theTrip {
+		notMoved, notDropped = "the hand is on the trip as a whole", "the hand is on the trip as a whole"
+	} else if !l.date.Given() {
+		notMoved = "this line has no date yet"
+	}
+	return []keys.Binding{
+		keys.New("Line", open, "enter", "change", "enter").Explained("change the line under the hand, value by value").Unless(noSheet),
+		keys.New("Line", down, "down", "along", "down", "j", "right", "l").Unless(m.atEnd(1)),
+		keys.New("Line", up, "up", "back along", "up", "k", "left", "h").Unless(m.atEnd(-1)),
+		keys.New("Line", last, "end", "last line", "end", "G").Unless(m.atEnd(1)),
+		keys.New("Line", first, "home", "first line", "home", "g").Unless(m.atEnd(-1)),
+		keys.New("Line", newWash, "n", "new wash", "n").Explained("a wash on the day under the hand, or another user of the bed: state its DI water"),
+		keys.New("Line", newStop, "o", "new stop", "o").Explained("a stop from the day under the hand on"),
+		keys.New("Line", newChange, "c", "new change", "c").Explained("a planned change of resin on the day under the hand"),
+		keys.New("Line", take, "t", "take advice", "t").Explained("plan the change of resin that is advised").Unless(m.noAdvice()),
+		keys.New("Line", earlier, ",", "a day earlier", ",").Unless(notMoved),
+		keys.New("Line", later, ".", "a day later", ".").Unless(notMoved),
+		keys.New("Line", weekBefore, "<", "a week earlier", "<").Unless(notMoved),
+		keys.New("Line", weekAfter, ">", "a week later", ">").Unless(notMoved),
+		keys.New("Line", dropLine, "X", "take this line away", "X").Unless(notDropped),
+	}
+}
+
+func (m Model) tripKeys() []keys.Binding {
+	only, saved := "", ""
+	if len(m.trips) < 2 {
+		only = "there is no other trip; b begins one"
+	}
+	if m.unsaved == nil {
+		saved = "nothing is unsaved"
+	}
+	return []keys.Binding{
+		keys.New("Trip", undo, "u", "undo", "u", "ctrl+z").Unless(emptyHistory(len(m.past), "undo")),
+		keys.New("Trip", redo, "r", "redo", "r", "ctrl+y").Unless(emptyHistory(len(m.future), "redo")),
+		keys.New("Trip", full, "f", "the trip in full", "f").Explained("all numbers of every wash: chances, waters, softener, money"),
+		keys.New("Trip", why, "y", "where from", "y").Explained("what the trip rests on, and where each number comes from"),
+		keys.New("Trip", nextTrip, "tab", "the next trip", "tab").Unless(only),
+		keys.New("Trip", begin, "b", "begin another trip", "b"),
+		keys.New("Trip", saveAgain, "s", "save again", "s").Unless(saved),
+		keys.New("Trip", back, "esc", "back", "esc", "backspace").Explained("back to the plan"),
+	}
+}
+
+func emptyHistory(n int, what string) string {
+	if n == 0 {
+		return "there is nothing to " + what
+	}
+	return ""
+}
+
+func (m Model) atEnd(by int) string {
+	if next := m.hand + by; next < 0 || next >= len(m.lines()) {
+		return "there is no further line"
+	}
+	return ""
+}
+
+func (m Model) noAdvice() string {
+	for _, c := range m.plan.Changes {
+		if c.Advised {
+			return ""
+		}
+	}
+	return "no change of resin is advised"
+}

@@ -1,0 +1,278 @@
+package trip
+
+import (
+	"fmt"
+	"strings"
+
+	tea "github.com/charmbracelet/bubbletea"
+
+	"washeve/model"
+	"washeve/model/quantity"
+	"washeve/ui/form"
+	"washeve/ui/keys"
+)
+
+// sheet is what can be stated of one line, field by field.
+type sheet struct {
+	of   line
+	keys []string
+	hand int
+}
+
+func (s *sheet) key() string { return s.keys[s.hand] }
+
+// openSheet opens what can be stated of the line under the hand.
+func (m Model) openSheet() Model {
+	l, ok := m.here()
+	item := itemOf(&m.now, l)
+	if !ok || item == nil {
+		return m
+	}
+	s := &sheet{of: l}
+	for _, f := range item.Fields() {
+		s.keys = append(s.keys, f.Key)
+	}
+	m.sheet = s
+	return m
+}
+
+// field is the field under the hand of a trip.
+func (s *sheet) field(t *model.Trip, key string) (model.Field, bool) {
+	item := itemOf(t, s.of)
+	if item == nil {
+		return model.Field{}, false
+	}
+	for _, f := range item.Fields() {
+		if f.Key == key {
+			return f, true
+		}
+	}
+	return model.Field{}, false
+}
+
+// with is the trip with one field of the sheet stated.
+func (m Model) with(key, text string) (model.Trip, error) {
+	t := m.now.Clone()
+	f, ok := m.sheet.field(&t, key)
+	if !ok {
+		return t, fmt.Errorf("there is no %s here any more", key)
+	}
+	if err := f.Set(text); err != nil {
+		return t, err
+	}
+	if f.Required && !f.Given() {
+		return t, fmt.Errorf("%s cannot be left out; write it like %s", f.Label, f.Example)
+	}
+	return t, m.agree(&t, f)
+}
+
+// agree makes the other values of a line fit one that was stated: a stop has the
+// water of a place or a band, a use of the bed is like a wash or so many gallons. What
+// contradicts still is an error.
+func (m *Model) agree(t *model.Trip, f model.Field) error {
+	l := m.sheet.of
+	given := f.Given()
+	switch l.kind {
+	case stopLine:
+		s := &t.Stops[l.index]
+		if f.Key == "place" && given {
+			s.LowTDS, s.HighTDS = quantity.Opt[quantity.Reading]{}, quantity.Opt[quantity.Reading]{}
+			s.LowHardness, s.HighHardness = quantity.Opt[quantity.Hardness]{}, quantity.Opt[quantity.Hardness]{}
+		} else if given && (strings.HasPrefix(f.Key, "tds_") || strings.HasPrefix(f.Key, "hardness_")) {
+			s.Place = ""
+		}
+	case washLine:
+		w := &t.Washes[l.index]
+		if f.Key == "di" && given {
+			w.Like = ""
+		} else if f.Key == "like" && given {
+			w.DI, w.Flow = quantity.Opt[quantity.Volume]{}, quantity.Opt[quantity.Flow]{}
+		}
+	}
+	if c, ok := itemOf(t, l).(model.Checker); ok {
+		for _, fault := range c.Contradictions() {
+			if !fault.Lacks {
+				return fmt.Errorf("%s: %s", fault.Key, fault.Problem)
+			}
+		}
+	}
+	return nil
+}
+
+// problem is the first thing that is wrong in the trip, or lacking; "" where nothing
+// is.
+func (m *Model) problem() string {
+	t := m.shown()
+	if faults := t.Faults(&m.rig, m.places, m.names("wash")); len(faults) > 0 {
+		f := faults[0]
+		where := ""
+		if of := itemOf(&t, line{kind: map[string]kind{"stop": stopLine, "wash": washLine, "change": changeLine}[f.Section], index: f.Index}); f.Section != "" && of != nil {
+			where = f.Section + " " + of.Fields()[0].Text() + ", "
+		}
+		return where + f.Key + ": " + f.Problem
+	}
+	return ""
+}
+
+// state sets a field of the sheet at once.
+func (m Model) state(key, text string) Model {
+	t, err := m.with(key, text)
+	if err != nil {
+		return m.warn(err.Error())
+	}
+	of := m.sheet.of
+	return m.commit(t).onto(of.kind, of.index)
+}
+
+func (m Model) target() (model.Field, bool) {
+	if m.sheet == nil {
+		return model.Field{}, false
+	}
+	return m.sheet.field(&m.now, m.sheet.key())
+}
+
+// change lets the field under the hand be changed: by a list where it holds a word,
+// by typing otherwise.
+func (m Model) change() Model {
+	f, ok := m.target()
+	switch {
+	case !ok:
+		return m
+	case len(f.Choices) > 0 || f.Refers != "":
+		return m.openPicker(f)
+	}
+	return m.startEdit(f.Text())
+}
+
+// names lists what a field that refers to a section may hold.
+func (m *Model) names(section string) []string {
+	switch section {
+	case "place":
+		return m.places.Names()
+	case "wash":
+		names := m.keeper.Names()
+		if m.wash.Name != "" && model.Find(names, m.wash.Name) < 0 {
+			names = append([]string{m.wash.Name}, names...)
+		}
+		return names
+	}
+	return m.rig.Names(section)
+}
+
+func (m Model) openPicker(f model.Field) Model {
+	var options []form.Option
+	for _, c := range append(append([]string(nil), f.Choices...), m.names(f.Refers)...) {
+		options = append(options, form.Option{Text: c, Pick: c})
+	}
+	if f.Refers == "softener" {
+		options = append(options, form.Option{Text: model.NoSoftener, Pick: model.NoSoftener, Note: "travel without one"})
+	}
+	if !f.Required {
+		none := form.Option{Text: "not stated", Note: "it is assumed"}
+		if f.Refers == "place" {
+			none = form.Option{Text: "unknown water", Note: "a band, stated below"}
+		}
+		options = append(options, none)
+	}
+	p := form.Open(f.Label, options, f.Text())
+	m.picker = &p
+	return m
+}
+
+func (m Model) pick(does keys.Action, msg tea.KeyMsg) Model {
+	p := *m.picker
+	switch does {
+	case up:
+		p = p.Move(-1)
+	case down:
+		p = p.Move(1)
+	case abandon:
+		m.picker = nil
+		return m
+	case accept:
+		o, ok := p.Chosen()
+		return m.picked(o, ok)
+	case number:
+		o, ok := p.Numbered(msg.String())
+		return m.picked(o, ok)
+	}
+	m.picker = &p
+	return m
+}
+
+func (m Model) picked(o form.Option, ok bool) Model {
+	if !ok {
+		return m.warn("There is no such line in the list.")
+	}
+	m.picker = nil
+	return m.state(m.sheet.key(), o.Pick)
+}
+
+func (m Model) startEdit(text string) Model {
+	f, ok := m.target()
+	if !ok {
+		return m
+	}
+	e := form.Start(text, f.Example)
+	e.Good = f.Text()
+	m.edit = &e
+	return m
+}
+
+// typed takes a key into the text; the answer follows whenever the text is right.
+func (m Model) typed(msg tea.KeyMsg) Model { return m.withEdit(m.edit.Type(msg, m.check)) }
+
+func (m Model) withEdit(e form.Edit) Model {
+	m.edit = &e
+	if e.Replaced && e.Problem == nil {
+		if t, err := m.with(m.sheet.key(), e.Good); err == nil {
+			m = m.replan(t)
+		}
+	}
+	return m.say("")
+}
+
+func (m Model) check(text string) error {
+	_, err := m.with(m.sheet.key(), text)
+	return err
+}
+
+// typing does what a key means while a value is typed.
+func (m Model) typing(does keys.Action) Model {
+	switch does {
+	case abandon:
+		m.edit = nil
+		return m.replan(m.now)
+	case acceptUp:
+		return m.finishEdit().along(-1)
+	}
+	return m.finishEdit().along(1)
+}
+
+// finishEdit takes what was typed; a bare number takes the unit that is offered. A
+// text that is wrong is dropped, the last right one stays in force, and that is said.
+func (m Model) finishEdit() Model {
+	if m.edit == nil {
+		return m
+	}
+	e := *m.edit
+	if e.Offer != "" {
+		e = e.With(e.Offer, m.check)
+	}
+	m.edit = nil
+	if e.Replaced {
+		m = m.state(m.sheet.key(), e.Good)
+	}
+	if e.Problem != nil {
+		return m.replan(m.now).warn("Not taken: " + strings.TrimSuffix(e.Says(), ".") + ".")
+	}
+	return m
+}
+
+// along moves the hand on the sheet.
+func (m Model) along(by int) Model {
+	s := *m.sheet
+	s.hand = min(max(s.hand+by, 0), len(s.keys)-1)
+	m.sheet = &s
+	return m
+}

@@ -1,0 +1,281 @@
+package trip
+
+import (
+	"errors"
+	"strings"
+	"testing"
+
+	"github.com/charmbracelet/x/ansi"
+	"github.com/muesli/termenv"
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
+
+	"washeve/model"
+	"washeve/ui/internal/golden"
+	"washeve/ui/internal/hands"
+	"washeve/ui/keys"
+	"washeve/ui/layout"
+	"washeve/ui/screen"
+	"washeve/ui/theme"
+)
+
+var update = golden.Flag()
+
+func TestFrames(t *testing.T) {
+	themes := map[string]theme.Options{
+		"dark": {Profile: termenv.ANSI256}, "light": {Profile: termenv.ANSI256, Ground: theme.Light},
+		"nocolor": {Profile: termenv.Ascii}, "plain": {Plain: true},
+	}
+	sizes := map[string]layout.Size{"80x24": {W: 80, H: 24}, "140x40": {W: 140, H: 40}}
+	for themeName, opt := range themes {
+		for sizeName, size := range sizes {
+			o, _ := ours()
+			o.Theme = theme.New(opt)
+			frame := play(t, o, "down down down").m.View(size)
+			fits(t, frame, size)
+			golden.Check(t, *update, themeName+"-"+sizeName+".txt", strings.ReplaceAll(frame, "\x1b", "^[")+"\n")
+		}
+	}
+}
+
+func TestColourIsOnlyAdded(t *testing.T) {
+	o, _ := ours()
+	bare := New(o).View(layout.Size{W: 100, H: 30})
+	o.Theme = theme.New(theme.Options{Profile: termenv.ANSI256})
+	assert.Equal(t, bare, ansi.Strip(New(o).View(layout.Size{W: 100, H: 30})))
+}
+
+// From nothing to the order-by date.
+func TestATripFromNothing(t *testing.T) {
+	o, k := ours()
+	k.trips = nil
+	p := play(t, o, "")
+	assert.Contains(t, p.seen(), "There is no trip yet")
+	p.keys("enter")
+	require.Len(t, k.trips, 1)
+	assert.Contains(t, p.seen(), "2026-05-15")
+	assert.Contains(t, p.seen(), "Order resin")
+	// A stop: its day, and what is known of its water.
+	p.keys("end o '2026-05-29' tab down down enter").keys("ctrl+u '150' enter '450' enter esc")
+	s := k.trips[0].Stops[2]
+	assert.Equal(t, "2026-05-29", s.Date.Or(model.Date{}).String())
+	assert.Equal(t, "450 ppm NaCl", s.HighTDS.Words())
+	p.keys("n")
+	assert.Len(t, k.trips[0].Washes, 3)
+	assert.Contains(t, p.seen(), "like the wash")
+	p.keys("esc X u")
+	assert.Len(t, k.trips[0].Washes, 3)
+}
+
+func TestTheAnswerMovesAsTheHandTypes(t *testing.T) {
+	o, _ := ours()
+	p := play(t, o, "down down enter")
+	before := p.m.plan.Washes[0].Chance
+	p.keys("down down down down down '9' '0'") // gallons of DI: no unit yet
+	assert.Contains(t, p.seen(), "90 gal")
+	p.keys("tab")
+	assert.Less(t, float64(p.m.plan.Washes[0].Chance), float64(before))
+	assert.Empty(t, p.m.now.Washes[0].Like, "another user of the bed is like no wash")
+	p.keys("u")
+	assert.Equal(t, before, p.m.plan.Washes[0].Chance)
+	p.keys("r")
+	assert.Less(t, float64(p.m.plan.Washes[0].Chance), float64(before))
+}
+
+func TestAdviceIsTaken(t *testing.T) {
+	o, k := ours()
+	p := play(t, o, "")
+	assert.Contains(t, p.seen(), "Change advised 06-09")
+	p.keys("t")
+	require.Len(t, k.trips[0].Changes, 1)
+	assert.Contains(t, p.seen(), "Change planned 06-09")
+	assert.Contains(t, p.seen(), "R change of resin")
+	p.keys("> X")
+	assert.Empty(t, k.trips[0].Changes)
+}
+
+func TestLinesMove(t *testing.T) {
+	o, k := ours()
+	p := play(t, o, "down down . . <")
+	assert.Equal(t, "2026-06-01", k.trips[0].Washes[0].Date.Or(model.Date{}).String())
+	l, _ := p.m.here()
+	assert.Equal(t, line{washLine, 0, k.trips[0].Washes[0].Date}, l, "the hand goes with the line")
+}
+
+func TestWrongTextIsNotTaken(t *testing.T) {
+	o, k := ours()
+	p := play(t, o, "down enter enter ctrl+u 'soon' enter")
+	assert.Contains(t, p.seen(), "Not taken")
+	assert.Equal(t, "2026-06-01", k.trips[0].Stops[0].Date.Or(model.Date{}).String())
+	p.keys("esc end up up up enter down down down enter ctrl+u '900 ppm NaCl' enter")
+	assert.Contains(t, p.seen(), "Not taken")
+	assert.Contains(t, p.seen(), "is under tds_low")
+}
+
+func TestWhatCannotBeKeptStaysHere(t *testing.T) {
+	o, k := ours()
+	k.fails = errors.New("the disk is full")
+	p := play(t, o, "down down .")
+	assert.Contains(t, p.seen(), "Not saved, but still here: the disk is full")
+	require.Error(t, p.m.Leave())
+	k.fails = nil
+	require.NoError(t, p.m.Leave())
+	assert.Equal(t, "2026-06-07", k.trips[0].Washes[0].Date.Or(model.Date{}).String())
+}
+
+// asks is an error that a yes settles.
+type asks struct {
+	error
+	k *memory
+}
+
+func (a asks) Rewrite() (string, error) {
+	a.k.fails = nil
+	return "trips/june.toml.bak-1", nil
+}
+
+func TestAFileThatWouldLoseSomethingIsAskedFor(t *testing.T) {
+	o, k := ours()
+	k.fails = asks{errors.New("a comment would be lost"), k}
+	p := play(t, o, "down down X")
+	assert.Contains(t, p.seen(), "Not saved: a comment would be lost")
+	p.keys("n s y")
+	assert.Contains(t, p.seen(), "trips/june.toml.bak-1")
+	assert.Len(t, k.trips[0].Washes, 4)
+}
+
+func TestTheExampleIsKeptNowhere(t *testing.T) {
+	o, _ := ours()
+	o.Example = true
+	p := play(t, o, "down down .")
+	assert.Contains(t, p.seen(), "kept nowhere")
+	assert.ErrorIs(t, p.m.Leave(), errExample)
+}
+
+func TestWithoutAVehicle(t *testing.T) {
+	o, _ := ours()
+	o.Rig.Vehicles = nil
+	assert.Contains(t, play(t, o, "").seen(), "There is no answer yet: there is no vehicle yet")
+}
+
+func TestNamesCannotCommandTheTerminal(t *testing.T) {
+	o, k := ours()
+	k.trips[0].Name, k.trips[0].Stops[2].Name, k.trips[0].Washes[0].Name = "漢字の旅 🚐", "\x1b[2Jx", "🧽🧽🧽🧽🧽🧽🧽🧽🧽🧽🧽🧽🧽🧽🧽 long"
+	p := play(t, o, "down down")
+	frame := p.m.View(layout.Size{W: 80, H: 24})
+	assert.NotContains(t, frame, "\x1b[2J")
+	fits(t, ansi.Strip(frame), p.s)
+}
+
+func states() map[string]string {
+	return map[string]string{
+		"at the start": "", "a wash": "down down", "moved": "down down . u", "sheet": "down enter", "typing": "down enter enter",
+		"list": "down enter down down enter", "advice": "down down down down", "two trips": "b",
+	}
+}
+
+// Every key of every state does something or says why it does not.
+func TestEveryKey(t *testing.T) {
+	for name, script := range states() {
+		o, _ := ours()
+		for _, b := range play(t, o, script).m.Keys() {
+			for _, k := range b.Binding.Keys() {
+				o, _ := ours()
+				p := play(t, o, script)
+				before := p.seen()
+				msg := p.send(hands.Key(k))
+				after := p.seen()
+				if b.Blocked != "" {
+					assert.Contains(t, after, "Not now: "+b.Blocked, "%s: %s", name, k)
+				} else if msg == nil && !strings.HasPrefix(b.Help().Desc, "value") {
+					assert.NotEqual(t, before, after, "%s: %s (%s) changes nothing", name, k, b.Help().Desc)
+				}
+			}
+		}
+	}
+}
+
+func TestHelpNamesEveryKeyOnce(t *testing.T) {
+	for name, script := range states() {
+		o, _ := ours()
+		seen := map[string]keys.Action{}
+		for _, b := range play(t, o, script).m.Keys() {
+			assert.NotEmpty(t, b.Help().Desc, name)
+			for _, k := range b.Binding.Keys() {
+				assert.Empty(t, seen[k], "%s: %s does two things", name, k)
+				seen[k] = b.Does
+			}
+		}
+	}
+}
+
+func TestPagesOpen(t *testing.T) {
+	o, _ := ours()
+	for key, title := range map[string]string{"f": "The trip in full", "y": "What the trip rests on"} {
+		p := play(t, o, "")
+		msg, ok := p.send(hands.Key(key)).(screen.Go)
+		require.True(t, ok)
+		assert.Equal(t, title, msg.To.Title())
+		assert.NotEmpty(t, msg.To.View(layout.Least()))
+	}
+}
+
+func TestRandomKeysAndSizesFit(t *testing.T) {
+	all := []string{"left", "right", "up", "down", "end", "enter", "esc", "delete", ",", ".", "<", ">", "n", "o", "c", "t", "X", "u", "r", "b", "tab", "9", "-", "é", "漢", "backspace", "ctrl+u", "y"}
+	themes := []theme.Theme{theme.New(theme.Options{Plain: true}), theme.New(theme.Options{Profile: termenv.ANSI256})}
+	rapid.Check(t, func(rt *rapid.T) {
+		o, k := ours()
+		if rapid.Bool().Draw(rt, "none") {
+			k.trips = nil
+		}
+		o.Theme = themes[rapid.IntRange(0, 1).Draw(rt, "theme")]
+		p := &player{t: t, m: New(o), s: layout.Least()}
+		for _, key := range rapid.SliceOfN(rapid.SampledFrom(all), 1, 12).Draw(rt, "keys") {
+			p.send(hands.Key(key))
+			size := layout.Size{W: rapid.IntRange(80, 220).Draw(rt, "w"), H: rapid.IntRange(24, 60).Draw(rt, "h")}
+			fits(rt, ansi.Strip(p.m.View(size)), size)
+		}
+	})
+}
+
+// What a key sends at 80x24, as the terminal library sends it: every changed line
+// anew.
+func TestBytesPerKey(t *testing.T) {
+	o, _ := ours()
+	o.Theme = theme.New(theme.Options{Profile: termenv.ANSI256})
+	p := play(t, o, "")
+	frame := p.m.View(p.s)
+	most := 0
+	for _, key := range hands.Keys("down down down up end home down enter down down esc down . . u r , t u '1'") {
+		p.send(key)
+		next := p.m.View(p.s)
+		if n := sent(frame, next); n > most {
+			most = n
+		}
+		assert.LessOrEqual(t, sent(frame, next), 3072, "%s", key)
+		frame = next
+	}
+	t.Logf("%d bytes at most", most)
+}
+
+func sent(before, after string) int {
+	a, b := strings.Split(before, "\n"), strings.Split(after, "\n")
+	bytes := 0
+	for i, line := range b {
+		if i >= len(a) || a[i] != line {
+			bytes += len(line) + len("\x1b[K\r\n")
+		}
+	}
+	return bytes
+}
+
+// BenchmarkKey is a key that moves a wash by a day, to the frame that it gives.
+func BenchmarkKey(b *testing.B) {
+	o, _ := ours()
+	p := play(b, o, "down down")
+	for i := 0; b.Loop(); i++ {
+		p.send(hands.Key([]string{".", ","}[i%2]))
+		_ = p.m.View(p.s)
+	}
+}

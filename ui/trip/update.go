@@ -1,0 +1,196 @@
+package trip
+
+import (
+	tea "github.com/charmbracelet/bubbletea"
+
+	"washeve/ui/cells"
+	"washeve/ui/keys"
+	"washeve/ui/layout"
+	"washeve/ui/reader"
+	"washeve/ui/report"
+	"washeve/ui/screen"
+)
+
+// Update takes a message.
+func (m Model) Update(msg tea.Msg) (screen.Screen, tea.Cmd) {
+	switch msg := msg.(type) {
+	case tea.WindowSizeMsg:
+		m.size = layout.Size{W: msg.Width, H: msg.Height}
+		return m, nil
+	case tea.MouseMsg:
+		return m.mouse(msg), nil
+	case tea.KeyMsg:
+		return m.key(msg)
+	}
+	return m, nil
+}
+
+func (m Model) key(msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
+	b, bound := keys.Find(m.Keys(), msg)
+	switch {
+	case !bound && m.edit != nil:
+		return m.typed(msg), nil
+	case !bound && msg.Paste && m.sheet != nil && m.picker == nil:
+		return m.overtyped(msg), nil
+	case !bound:
+		return m, nil
+	case b.Blocked != "":
+		return m.warn("Not now: " + b.Blocked + "."), nil
+	}
+	m = m.say("")
+	switch {
+	case m.question != nil:
+		return m.answer(b.Does), nil
+	case m.picker != nil:
+		return m.pick(b.Does, msg), nil
+	case m.edit != nil:
+		return m.typing(b.Does), nil
+	case m.sheet != nil:
+		return m.onSheet(b.Does, msg), nil
+	}
+	return m.act(b.Does)
+}
+
+// act does what a key means on the list.
+func (m Model) act(does keys.Action) (screen.Screen, tea.Cmd) {
+	switch does {
+	case up:
+		m.hand--
+	case down:
+		m.hand++
+	case first:
+		m.hand = 0
+	case last:
+		m.hand = len(m.lines()) - 1
+	case open:
+		return m.openSheet(), nil
+	case newWash:
+		return m.add(washLine), nil
+	case newStop:
+		return m.add(stopLine), nil
+	case newChange:
+		return m.add(changeLine), nil
+	case take:
+		return m.advised(), nil
+	case dropLine:
+		return m.drop(), nil
+	case earlier, later, weekBefore, weekAfter:
+		return m.moved(map[keys.Action]int{earlier: -1, later: 1, weekBefore: -7, weekAfter: 7}[does]), nil
+	}
+	return m.see(does)
+}
+
+// see does what a key means that looks at the trip or keeps it.
+func (m Model) see(does keys.Action) (screen.Screen, tea.Cmd) {
+	switch does {
+	case undo:
+		return m.undone(), nil
+	case redo:
+		return m.redone(), nil
+	case nextTrip:
+		return m.other(), nil
+	case begin:
+		return m.start(), nil
+	case saveAgain:
+		return m.save(), nil
+	case full:
+		return m, m.read("The trip in full", func(width int) []string {
+			return split(report.TripText(m.plan, m.sys, m.th.Plain, width))
+		})
+	case why:
+		return m, m.read("What the trip rests on", m.whyLines)
+	case back:
+		return m, func() tea.Msg { return screen.Back{} }
+	}
+	return m, nil
+}
+
+func (m Model) read(title string, lines func(width int) []string) tea.Cmd {
+	page := reader.New(m.th, title, m.size, lines)
+	return func() tea.Msg { return screen.Go{To: page} }
+}
+
+// whyLines lists what was stated or assumed, and how the answer is worked out.
+func (m Model) whyLines(width int) []string {
+	lines := cells.Wrap("One bed goes through all washes: a thousand ways in which it may be, with its capacity, its contact, the load of each place's water and, where a water is unknown, its place in the band, go through the whole trip. The chance of a wash is the share of them that end under the limit; the chance of all is the share that do so every time, and no product.", width)
+	lines = append(lines, "")
+	for _, a := range m.plan.Assumptions {
+		text := a.Name + ": " + report.Value(a, m.sys) + " (" + string(a.Source.Tag) + ": " + a.Source.Text + ")"
+		lines = append(lines, cells.Wrap(cells.Safe(text), width)...)
+	}
+	return lines
+}
+
+// onSheet does what a key means on a sheet.
+func (m Model) onSheet(does keys.Action, msg tea.KeyMsg) Model {
+	switch does {
+	case up:
+		return m.along(-1)
+	case down:
+		return m.along(1)
+	case change:
+		return m.change()
+	case overtype:
+		return m.overtyped(msg)
+	case takeAway:
+		return m.state(m.sheet.key(), "")
+	case undo:
+		return m.closed().undone()
+	case redo:
+		return m.closed().redone()
+	}
+	return m.closed()
+}
+
+// closed is the screen without its sheet.
+func (m Model) closed() Model {
+	m.sheet = nil
+	return m
+}
+
+func (m Model) overtyped(msg tea.KeyMsg) Model {
+	if m = m.startEdit(""); m.edit == nil {
+		return m
+	}
+	return m.typed(msg)
+}
+
+func (m Model) answer(does keys.Action) Model {
+	q := m.question
+	m.question = nil
+	if does == sayYes {
+		return q.yes(m)
+	}
+	return m.warn("Not saved. It is still here; s tries again, u takes the change back.")
+}
+
+// mouse puts the hand where it clicks, and scrolls.
+func (m Model) mouse(msg tea.MouseMsg) Model {
+	if m.question != nil || m.edit != nil || m.picker != nil || !m.begun {
+		return m
+	}
+	switch {
+	case msg.Button == tea.MouseButtonWheelUp:
+		return m.scrolled(-1)
+	case msg.Button == tea.MouseButtonWheelDown:
+		return m.scrolled(1)
+	case msg.Button != tea.MouseButtonLeft || msg.Action != tea.MouseActionPress || m.sheet != nil:
+		return m
+	}
+	at := m.rects().List
+	if i := m.firstLine(at.H) + msg.Y - at.Y; at.Holds(msg.X, msg.Y) && i < len(m.lines()) {
+		if i == m.hand {
+			return m.openSheet()
+		}
+		m.hand = i
+	}
+	return m
+}
+
+func (m Model) scrolled(by int) Model {
+	if m.sheet != nil {
+		return m.along(by)
+	}
+	m.hand = min(max(m.hand+by, 0), len(m.lines())-1)
+	return m
+}

@@ -1,0 +1,294 @@
+package trip
+
+import (
+	"fmt"
+	"strings"
+
+	"washeve/model"
+	"washeve/model/quantity"
+	"washeve/ui/cells"
+	"washeve/ui/form"
+	"washeve/ui/keys"
+	"washeve/ui/layout"
+	"washeve/ui/picture"
+	"washeve/ui/report"
+	"washeve/ui/theme"
+)
+
+// View draws the screen.
+func (m Model) View(size layout.Size) string {
+	m.size = size
+	r := m.rects()
+	season := picture.Season{Plan: m.plan, Here: m.dayUnder()}
+	blocks := []layout.Placed{
+		{At: r.Title, Lines: []string{m.titleLine(r.Title.W)}},
+		{At: r.Status, Lines: []string{m.statusLine(r.Status.W)}},
+		{At: r.Hint, Lines: []string{keys.Hint(m.hints(), m.th, r.Hint.W)}},
+	}
+	if !m.begun {
+		return layout.Compose(size, append(blocks, layout.Placed{At: r.Words, Lines: m.offer(r.Words)}))
+	}
+	return layout.Compose(size, append(blocks,
+		layout.Placed{At: r.Words, Lines: m.words(r.Words)},
+		layout.Placed{At: r.Season, Lines: season.Draw(m.th, r.Season.Size())},
+		layout.Placed{At: r.Legend, Lines: []string{season.Legend(m.th, r.Legend.W)}},
+		layout.Placed{At: r.List, Lines: m.below(r.List)},
+	))
+}
+
+func (m Model) rects() layout.TripRects { return layout.Trip(m.size, m.th.Plain) }
+
+func (m *Model) dayUnder() model.Date {
+	l, _ := m.here()
+	return l.date.Or(model.Date{})
+}
+
+func (m Model) titleLine(width int) string {
+	words := "Trip"
+	if m.begun {
+		words = report.TripHeading(m.plan)
+		if m.plan.Bed == "" {
+			words = cells.Safe(m.now.Name)
+		}
+	}
+	if len(m.trips) > 1 {
+		words = fmt.Sprintf("%s (%d of %d)", words, m.at+1, len(m.trips))
+	}
+	return m.th.Strong.On(cells.Clip(cells.Safe(words), width, m.th.Marks.More))
+}
+
+// offer is what is said where there is no trip yet.
+func (m Model) offer(at layout.Rect) []string {
+	text := "There is no trip yet. A trip is a list of stops and washes by date: it says before you leave whether the resin lasts, where to change it, what to carry, and the day to order by. enter starts one, two weeks from today, with a stop and a wash to change."
+	lines := cells.WrapMost(text, at.W, at.H, m.th.Marks.More)
+	for i := range lines {
+		lines[i] = m.th.Text.On(lines[i])
+	}
+	return lines
+}
+
+// words is the answer: the verdict, where to change, when to order, what to carry
+// and what it costs.
+func (m Model) words(at layout.Rect) []string {
+	if m.planErr != nil {
+		text := "There is no answer yet: " + m.planErr.Error() + ". State it on the plan (esc)."
+		lines := cells.WrapMost(cells.Safe(text), at.W, at.H, m.th.Marks.More)
+		for i := range lines {
+			lines[i] = m.th.Doubt.On(lines[i])
+		}
+		return lines
+	}
+	ink := m.th.Good
+	if m.plan.FirstAtRisk >= 0 {
+		ink = m.th.Doubt
+	}
+	clip := func(text string) string { return cells.Clip(cells.Safe(text), at.W, m.th.Marks.More) }
+	changes := strings.Join(report.TripChanges(m.plan), " ")
+	if changes == "" {
+		changes = "No change of resin is planned, and none is advised."
+	}
+	order := m.th.Strong
+	if m.plan.Late {
+		order = m.th.Bad
+	}
+	whole := []string{
+		report.TripVerdict(m.plan), changes, report.TripOrder(m.plan, m.sys),
+		report.TripCarry(m.plan, m.sys) + " " + report.TripCost(m.plan),
+	}
+	inks := []theme.Ink{ink, m.th.Text, order, m.th.Text}
+	for i, brief := range report.TripBrief(m.plan, m.sys) {
+		if cells.Width(whole[i]) > at.W {
+			whole[i] = brief
+		}
+		whole[i] = inks[i].On(clip(whole[i]))
+	}
+	return whole
+}
+
+// below is the list, or what stands in its place.
+func (m Model) below(at layout.Rect) []string {
+	switch {
+	case m.picker != nil:
+		return m.picker.Lines(m.th, at.W, at.H)
+	case m.sheet != nil:
+		return m.sheetLines(at)
+	}
+	all := m.lines()
+	var out []string
+	for i := m.firstLine(at.H); i < len(all) && len(out) < at.H; i++ {
+		out = append(out, m.lineText(all[i], i == m.hand, at.W))
+	}
+	return out
+}
+
+// firstLine is the first line of the list that is seen.
+func (m *Model) firstLine(height int) int {
+	return min(max(m.hand-height/2, 0), max(len(m.lines())-height, 0))
+}
+
+// sheetLines draws what can be stated of a line, and what the one under the hand is.
+func (m Model) sheetLines(at layout.Rect) []string {
+	shown := m.shown()
+	rows := at.H - 1
+	from := min(max(m.sheet.hand-rows/2, 0), max(len(m.sheet.keys)-rows, 0))
+	var out []string
+	for i := from; i < min(from+rows, len(m.sheet.keys)); i++ {
+		f, ok := m.sheet.field(&shown, m.sheet.keys[i])
+		if !ok {
+			continue
+		}
+		row := form.Row{Label: f.Label, Value: f.Text(), Must: f.Required, Here: i == m.sheet.hand}
+		if row.Here {
+			row.Edit = m.edit
+		}
+		out = append(out, row.Line(m.th, at.W))
+	}
+	for len(out) < rows {
+		out = append(out, "")
+	}
+	return append(out, m.help(at.W))
+}
+
+func (m Model) help(width int) string {
+	f, ok := m.target()
+	if !ok {
+		return ""
+	}
+	text, ink := f.Help, m.th.Muted
+	if len(f.Choices) == 0 && f.Refers == "" {
+		text += ", like " + f.Example
+	}
+	if m.edit != nil && m.edit.Says() != "" {
+		text, ink = m.edit.Says(), m.th.Bad
+	}
+	return ink.On(cells.Clip(cells.Safe(text), width, m.th.Marks.More))
+}
+
+func (m Model) statusLine(width int) string {
+	text, ink := m.status, m.th.Text
+	if m.alarm {
+		ink = m.th.Doubt
+	}
+	if m.question != nil {
+		text, ink = m.question.text, m.th.Doubt
+	}
+	if problem := m.problem(); text == "" && m.begun && problem != "" {
+		text, ink = problem, m.th.Doubt
+	}
+	if text == "" && len(m.plan.Notes) > 0 {
+		text, ink = m.plan.Notes[0].Text(m.sys), m.th.Muted
+		if n := len(m.plan.Notes); n > 1 {
+			text = fmt.Sprintf("%s (and %d more: f)", text, n-1)
+		}
+	}
+	return ink.On(cells.Clip(cells.Safe(text), width, m.th.Marks.More))
+}
+
+func (m Model) hints() []keys.Binding {
+	if m.question != nil || m.picker != nil || m.edit != nil || m.sheet != nil || !m.begun {
+		return m.Keys()
+	}
+	return []keys.Binding{
+		keys.New("", "", "enter", "change"), keys.New("", "", "n", "wash"), keys.New("", "", "o", "stop"),
+		keys.New("", "", "c", "change"), keys.New("", "", "t", "take advice").Unless(m.noAdvice()), keys.New("", "", ", .", "move"),
+		keys.New("", "", "u", "undo").Unless(emptyHistory(len(m.past), "undo")), keys.New("", "", "f", "in full"),
+		keys.New("", "", "esc", "back"), keys.New("", "", "?", "all keys"),
+	}
+}
+
+// lineText is one line of the list.
+func (m Model) lineText(l line, here bool, width int) string {
+	mark, ink := " ", m.th.Text
+	if here {
+		mark, ink = m.th.Marks.Here, m.th.Accent
+	}
+	day := "no date"
+	if d, given := l.date.Get(); given {
+		day = fmt.Sprintf("%02d-%02d", d.Month, d.Day)
+	}
+	if l.kind == theTrip {
+		return ink.On(mark+" ") + m.th.Strong.On(cells.Clip(cells.Safe(m.settings()), width-2, m.th.Marks.More))
+	}
+	head := mark + " " + cells.Fit(day, 8)
+	name, detail, tone := m.lineWords(l)
+	return ink.On(head+cells.Fit(cells.Clip(cells.Safe(name), nameWidth-1, m.th.Marks.More), nameWidth)) +
+		tone.On(cells.Clip(cells.Safe(detail), max(width-nameWidth-10, 0), m.th.Marks.More))
+}
+
+// nameWidth is how much of a line the name takes.
+const nameWidth = 24
+
+// settings is the line about the trip as a whole.
+func (m *Model) settings() string {
+	lead := "ordered resin takes " + report.Days(m.plan.Lead, m.sys)
+	carried := "carried from the start"
+	if m.now.Carry == model.No {
+		carried = "comes along the way"
+	}
+	return m.now.Name + ": " + lead + ", " + carried
+}
+
+func (m Model) lineWords(l line) (name, detail string, tone theme.Ink) {
+	switch l.kind {
+	case stopLine:
+		name, detail = m.stopWords(l.index)
+		return name, detail, m.th.Muted
+	case washLine:
+		return m.washWords(l.index)
+	case changeLine:
+		detail = "planned"
+		if c := m.changePlan(l.index); c != nil {
+			detail += "; throws out " + report.Percent(c.Wasted) + " of a fill"
+		}
+		return "  R change of resin", detail, m.th.Text
+	}
+	c := m.plan.Changes[l.index]
+	return "  r change of resin", "advised; throws out " + report.Percent(c.Wasted) + " of a fill; t plans it", m.th.Muted
+}
+
+func (m *Model) stopWords(index int) (name, detail string) {
+	s := &m.now.Stops[index]
+	p := m.stopPlan(index)
+	if p == nil || p.TDS.P50 == 0 {
+		detail = "no wash here"
+		if s.Unknown() {
+			detail = "water unknown; no wash here"
+		}
+		return s.Called(), detail
+	}
+	detail = report.PPM(p.TDS.P50)
+	if s.Unknown() {
+		detail = fmt.Sprintf("unknown, %s to %s", quantity.Round(p.TDS.P10), report.PPM(p.TDS.P90))
+	}
+	if onHand, limited := p.OnHand.Get(); limited {
+		detail += ", tank only: " + quantity.Show(p.Needs, m.sys) + " of " + quantity.Show(onHand, m.sys)
+	}
+	if s.Limits != "" && s.Limits != model.NoLimits {
+		detail += ", washing: " + string(s.Limits)
+	}
+	return s.Called(), detail
+}
+
+func (m *Model) washWords(index int) (name, detail string, tone theme.Ink) {
+	w := &m.now.Washes[index]
+	name = "  " + w.Called()
+	p := m.washPlan(index)
+	switch {
+	case p == nil:
+		return name, "not counted: it needs a date, and a stop by then", m.th.Doubt
+	case p.Barred:
+		return name, "not counted: washing is not allowed here", m.th.Doubt
+	}
+	mark, ink := picture.VerdictMark(m.th, *p)
+	detail = mark + " " + report.Percent(p.Chance)
+	if then := report.Then(*p); then != "" {
+		detail += ", then " + then
+	}
+	detail += "; DI " + quantity.Show(p.DI.P50, m.sys) + ", " + report.PPM(p.Outlet.P50) + " at its end"
+	if p.Softener != nil && p.Softener.Regenerate {
+		detail += "; regenerate first"
+	}
+	return name, detail, ink
+}
+
+func split(text string) []string { return strings.Split(strings.TrimRight(text, "\n"), "\n") }
