@@ -86,8 +86,8 @@ type Demand struct {
 	Raw        float64         // ppm of the water before the softener
 	Limit      float64         // ppm
 	Scale      quantity.Scale
-	LoadSpread float64           // of ln(load)
-	Load       quantity.Capacity // that the wash takes from the bed
+	LoadSpread float64 // of ln(load)
+	Part       float64 // of a fresh fill of resin that the wash uses up; +Inf where none keeps the limit
 
 	Softener *SoftenerDemand // nil where there is none
 	Flow     quantity.Flow   // of the final rinse
@@ -149,7 +149,7 @@ func (m *making) demand() Demand {
 	job := m.resin.job(m.ask)
 	return Demand{
 		Uses: job.Uses, Main: job.Main, Through: m.ask.volume, Feed: m.ask.feed, Raw: m.raw.PPM(m.ask.scale).Number, Limit: m.ask.limit, Scale: m.ask.scale,
-		LoadSpread: m.ask.loadOff, Load: m.resin.load.In(m.ask.volume), Flow: m.ask.main,
+		LoadSpread: m.ask.loadOff, Part: float64(m.ask.volume / m.resin.fill(m.ask)), Flow: m.ask.main,
 	}
 }
 

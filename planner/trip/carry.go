@@ -33,7 +33,7 @@ func (t *tripping) softener() {
 }
 
 // cost shares the price of each fill out over the washes that use it, by what they
-// take of its stated capacity, and sums up what is bought.
+// take of what a fresh one gives on their water, and sums up what is bought.
 func (t *tripping) cost() {
 	p := &t.plan
 	fill := meter{price: t.season.Price}
@@ -44,11 +44,11 @@ func (t *tripping) cost() {
 			}
 		}
 		l := &t.legs[k]
-		if l.barred || t.season.Stated <= 0 {
+		if l.barred {
 			continue
 		}
 		w := &p.Washes[k]
-		w.Cost = Sum{}.add(fill.share(float64(l.at().Load / t.season.Stated)))
+		w.Cost = Sum{}.add(fill.share(l.at().Part))
 		p.Used = p.Used.plus(w.Cost)
 	}
 	for i := range p.Changes {

@@ -82,7 +82,7 @@ type meter struct {
 // share is the price of a further part of the fill.
 func (m *meter) share(part float64) quantity.Opt[quantity.Money] {
 	price, known := m.price.Get()
-	if !known {
+	if !known || math.IsInf(part, 0) || math.IsNaN(part) {
 		return quantity.Opt[quantity.Money]{}
 	}
 	m.used += part
