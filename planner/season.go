@@ -11,15 +11,11 @@ import (
 // Season is the bed before many washes: what a trip is planned from. It is worked
 // out when the rig or the log changes, not at every key.
 type Season struct {
-	Bed     model.Bed        // as it is filled now
-	States  []learning.State // how it may stand, all of one weight
-	Refills learning.Refills // the fills that may follow
-	Outset  learning.Outset  // what was believed of this fill before its readings
-	SoFar   quantity.Volume
+	Bed     model.Bed                    // as it is filled now
+	States  []learning.State             // how it may stand, all of one weight
+	Refills learning.Refills             // the fills that may follow
 	Price   quantity.Opt[quantity.Money] // of the fill in the tank
 	Resin   quantity.Volume
-	Stated  quantity.Capacity // operating
-	Whole   quantity.Capacity
 	Units   float64 // of a perfect bed at the usual flow and water
 
 	stands stand
@@ -39,18 +35,16 @@ func Seasoned(rig model.Rig, places model.Places, wash model.Wash, past *Past) (
 	m.decide()
 	flow := m.main.flowOf(model.DI)
 	s := Season{
-		Bed: m.bed, Price: m.bed.Price, Resin: m.resin.tank.Resin, Stated: m.resin.stated, Whole: m.resin.whole,
+		Bed: m.bed, Price: m.bed.Price, Resin: m.resin.tank.Resin,
 		Units: m.resin.units(flow), stands: m.stands(m.main.drawn), past: past,
 	}
-	s.SoFar = s.stands.soFar
 	if history := past.Bed(m.bed.Name); history != nil {
 		fill := history.Present()
 		s.Price = fill.Price
-		s.States, s.Outset = fill.posterior.Many(), fill.posterior.Outset()
+		s.States, s.Refills = fill.posterior.Many(), fill.posterior.Outset().Refills()
 	} else {
-		s.States, s.Outset = m.fresh(m.main.drawn), learning.Start()
+		s.States, s.Refills = m.fresh(m.main.drawn), learning.Start().Refills()
 	}
-	s.Refills = s.Outset.Refills()
 	return s, nil
 }
 
