@@ -6,6 +6,7 @@ import (
 	"fmt"
 
 	"washeve/model"
+	"washeve/model/stock"
 	"washeve/model/store"
 	"washeve/ui"
 	"washeve/ui/plan"
@@ -42,11 +43,13 @@ func (p *program) open(ctx context.Context) error {
 	if !lib.example && len(lib.Washes) > 0 {
 		k.file = lib.Washes[0].File
 	}
+	others := othersOf(lib)
+	k.others = byFile(others)
 	return ui.Run(ctx, ui.Options{
 		In: p.in, Out: p.out,
 		Options: plan.Options{
 			Rig: lib.Rig, Places: lib.Places, Wash: wash, Example: lib.example,
-			Keeper: k, Make: b.plan, Sharing: b.sharing, WashDay: p.washDay(lib.keep, b, lib.Rig.Defaults.Bell), Book: p.entries(b), Trips: t,
+			Others: others, Keeper: k, Shelf: k, Make: b.plan, Sharing: b.sharing, WashDay: p.washDay(lib.keep, b, lib.Rig.Defaults.Bell), Book: p.entries(b), Trips: t,
 			Theme: theme.Detect(p.out, p.plain), Units: sys, Notice: lib.notice,
 		},
 	})
@@ -59,6 +62,43 @@ type keeper struct {
 	file  string // of the wash, in the folder washes
 
 	adopted func(store.Library) // told what the example is as the person's own
+
+	// others are the other washes as they were last saved, by file.
+	others map[string]*stock.Kept
+}
+
+// othersOf is all washes but the latest, which is the one in hand.
+func othersOf(lib library) []*stock.Kept {
+	if lib.example || len(lib.Washes) == 0 {
+		return nil
+	}
+	others := make([]*stock.Kept, 0, len(lib.Washes))
+	for _, w := range lib.Washes[1:] {
+		others = append(others, &stock.Kept{File: w.File, Wash: w.Wash})
+	}
+	return others
+}
+
+func byFile(others []*stock.Kept) map[string]*stock.Kept {
+	files := make(map[string]*stock.Kept, len(others))
+	for _, w := range others {
+		files[w.File] = w
+	}
+	return files
+}
+
+// SaveOthers writes the other washes that have changed.
+func (k *keeper) SaveOthers(others []*stock.Kept) error {
+	for _, w := range others {
+		if k.others[w.File] == w {
+			continue
+		}
+		if err := k.store.SaveWash(w.File, w.Wash); err != nil {
+			return err
+		}
+		k.others[w.File] = w
+	}
+	return nil
 }
 
 // Save writes what has changed. The wash gets a file of its own the first time.

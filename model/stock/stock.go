@@ -101,6 +101,10 @@ func (s Stock) Item(section string, index int) model.Item {
 		return at(s.Rig.Pens, index, func(p *model.Pen) model.Item { return p })
 	case place:
 		return at(*s.Places, index, func(p *model.Place) model.Item { return p })
+	case Face:
+		if v, j := s.faceAt(index); v != nil {
+			return &v.Faces[j]
+		}
 	}
 	return nil
 }

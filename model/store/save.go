@@ -22,12 +22,20 @@ var ErrChanged = errors.New("was changed on the disk by somebody else since it w
 type NeedsRewrite struct {
 	File   string
 	Reason string
+	only   bool // nothing is lost but items that are taken out
 	again  func() (backup string, err error)
 }
 
 func (e *NeedsRewrite) Error() string {
 	return fmt.Sprintf("%s was not saved yet: %s; it can be saved with a backup of the file as it is", e.File, e.Reason)
 }
+
+// TakesOut tells that nothing is lost but items that are taken out: every other
+// byte stays.
+func (e *NeedsRewrite) TakesOut() bool { return e.only }
+
+// takenOut ends the reason where items are taken out.
+const takenOut = " would be taken out of it"
 
 // Rewrite keeps a copy of the file as it is, under the name that is given back,
 // and then saves.
@@ -93,7 +101,7 @@ func save[T any](s *Store, file string, noun *T, of func(*T) schema) error {
 	case err != nil:
 		return fmt.Errorf("nothing was saved: %w", err)
 	case reason != "":
-		return &NeedsRewrite{File: shown, Reason: reason, again: func() (string, error) {
+		return &NeedsRewrite{File: shown, Reason: reason, only: strings.HasSuffix(reason, takenOut), again: func() (string, error) {
 			s.mu.Lock()
 			defer s.mu.Unlock()
 			if !bytes.Equal(s.seen[file], old) {
@@ -125,7 +133,7 @@ func edited[T any](file string, old []byte, noun *T, of func(*T) schema) (data [
 	case !holds(data, noun, of):
 		return whole(of(noun)), "it is laid out in a way that cannot be changed in place", nil
 	case len(c.gone) > 0:
-		reason = strings.Join(c.gone, ", ") + " would be taken out of it"
+		reason = strings.Join(c.gone, ", ") + takenOut
 	}
 	return data, reason, nil
 }
@@ -164,6 +172,9 @@ func (s *Store) putWithBackup(file string, data []byte) (backup string, err erro
 		}
 		for n, made := 1, false; !made; n++ {
 			backup = fmt.Sprintf("%s.bak-%d", file, n)
+			if s.isCopy(backup, file) { // taken out and brought back: no copy beside a copy
+				break
+			}
 			if made, err = create(filepath.Join(s.dir, backup), s.seen[file]); err != nil {
 				return err
 			}
@@ -171,6 +182,12 @@ func (s *Store) putWithBackup(file string, data []byte) (backup string, err erro
 		return s.write(file, data)
 	})
 	return backup, err
+}
+
+// isCopy tells whether a backup is the file as it was last seen.
+func (s *Store) isCopy(backup, file string) bool {
+	data, _, problem := readFile(filepath.Join(s.dir, backup))
+	return problem == "" && bytes.Equal(data, s.seen[file])
 }
 
 func (s *Store) write(file string, data []byte) error {

@@ -61,7 +61,7 @@ func (m Model) save() Model {
 		m.changed = true
 		return m
 	}
-	m.unsaved = m.keeper.Save(m.now.rig, m.now.places, m.now.wash)
+	m.unsaved = m.keep(m.now.stock())
 	if m.unsaved == nil {
 		m.changed = false
 		return m.say("Saved.")

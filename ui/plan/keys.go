@@ -27,6 +27,7 @@ const (
 	shortBed   keys.Action = "short bed"
 	washDay    keys.Action = "wash day"
 	trips      keys.Action = "trips"
+	rigList    keys.Action = "rig"
 	full       keys.Action = "full"
 	units      keys.Action = "units"
 	adopt      keys.Action = "adopt"
@@ -153,6 +154,7 @@ func (m Model) seeKeys() []keys.Binding {
 		keys.New("See", shortBed, "S", "short bed", "S").Explained("who gets DI water when the bed is short, and every other way out, each with its numbers").Unless(m.noShare()),
 		keys.New("See", washDay, "W", "wash day", "W").Explained("do the wash: one step at a time, with valves, seconds and gallons; the log is written as it goes").Unless(m.noWashDay(notStated)),
 		keys.New("See", trips, "T", "trips", "T").Explained("does the resin last a whole trip: stops and washes by date, where to change it, when to order").Unless(m.noTrips()),
+		keys.New("See", rigList, "R", "rig and places", "R").Explained("everything you own and every place: add, copy, rename, take out"),
 		keys.New("See", full, "f", "the plan in full", "f").Unless(noPlan),
 		keys.New("See", units, "m", "US or metric units", "m"),
 		keys.New("Keep", adopt, "a", "make the example yours", "a").Unless(notExample),

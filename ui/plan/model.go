@@ -7,6 +7,7 @@ import (
 
 	"washeve/model"
 	"washeve/model/quantity"
+	"washeve/model/stock"
 	"washeve/planner"
 	tripmath "washeve/planner/trip"
 	"washeve/ui/entry"
@@ -42,8 +43,10 @@ type Options struct {
 	Rig     model.Rig
 	Places  model.Places
 	Wash    model.Wash
-	Example bool // the work is the built-in example
+	Example bool          // the work is the built-in example
+	Others  []*stock.Kept // the other washes that are kept
 	Keeper  Keeper
+	Shelf   Shelf // nil where the other washes are kept nowhere
 	Make    Make
 	Sharing Sharing // nil where a short bed is not shared out
 	WashDay washday.Means
@@ -59,6 +62,7 @@ type Model struct {
 	th     theme.Theme
 	sys    quantity.System
 	keeper Keeper
+	shelf  Shelf
 	make   Make
 	book   entry.Book
 
@@ -100,9 +104,9 @@ type question struct {
 // New makes the screen. The first frame shows the whole answer.
 func New(o Options) Model {
 	m := Model{
-		th: o.Theme, sys: o.Units, keeper: o.Keeper, make: o.Make, sharing: o.Sharing, washDay: o.WashDay, book: o.Book,
+		th: o.Theme, sys: o.Units, keeper: o.Keeper, shelf: o.Shelf, make: o.Make, sharing: o.Sharing, washDay: o.WashDay, book: o.Book,
 		trips: o.Trips, seen: new(tripmath.Memory), size: layout.Least(),
-		now:    work{rig: o.Rig, places: o.Places, wash: o.Wash, example: o.Example}.clone(),
+		now:    work{rig: o.Rig, places: o.Places, wash: o.Wash, others: o.Others, example: o.Example}.clone(),
 		status: o.Notice, alarm: o.Notice != "",
 	}
 	if o.Example && o.Notice == "" {

@@ -9,6 +9,7 @@ import (
 	"washeve/ui/entry"
 	"washeve/ui/keys"
 	"washeve/ui/layout"
+	"washeve/ui/rig"
 	"washeve/ui/screen"
 	"washeve/ui/short"
 )
@@ -31,6 +32,8 @@ func (m Model) Update(msg tea.Msg) (screen.Screen, tea.Cmd) {
 		return m.toChangeResin(msg)
 	case compare.Done:
 		return m.tookWay(msg.Way), nil
+	case rig.Done:
+		return m.tookRig(msg)
 	case entry.Written:
 		return m.replan(m.now), nil
 	}
@@ -109,6 +112,8 @@ func (m Model) see(does keys.Action) (screen.Screen, tea.Cmd) {
 		return m, m.openDay()
 	case sideBySide:
 		return m, m.openCompare()
+	case rigList:
+		return m, m.openRig(rig.Spot{})
 	case bedLog:
 		return m, m.openBed()
 	case washDay:

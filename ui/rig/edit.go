@@ -1,0 +1,227 @@
+package rig
+
+import (
+	tea "github.com/charmbracelet/bubbletea"
+
+	"washeve/model"
+	"washeve/model/stock"
+	"washeve/ui/form"
+	"washeve/ui/keys"
+)
+
+// target is the field under the hand; none while the hand is in the list.
+func (m *Model) target() (stock.Ref, model.Field, bool) {
+	if m.typing != nil {
+		f, ok := m.typing.draft.Field(m.typing.ref)
+		return m.typing.ref, f, ok
+	}
+	rows := m.rows()
+	if !m.inForm || m.hand >= len(rows) || rows[m.hand].heading != "" {
+		return stock.Ref{}, model.Field{}, false
+	}
+	f, ok := m.now.Field(rows[m.hand].ref)
+	return rows[m.hand].ref, f, ok
+}
+
+// enters goes from the list to the fields, or changes the field under the hand.
+func (m Model) enters() Model {
+	if !m.inForm {
+		m.inForm = true
+		return m.onto(m.hand, 1)
+	}
+	r, f, ok := m.target()
+	switch {
+	case !ok:
+		return m
+	case len(f.Choices) > 0 || f.Refers != "":
+		return m.openPicker(r, f)
+	}
+	return m.startTyping(m.now, r, f.Text())
+}
+
+// startTyping lets a field be typed on a stock, beginning with a text.
+func (m Model) startTyping(base stock.Stock, r stock.Ref, text string) Model {
+	f, ok := base.Field(r)
+	if !ok {
+		return m
+	}
+	t := typing{Edit: form.Start(text, f.Example), ref: r, base: base, draft: base, from: place{m.at, m.inForm, m.hand}}
+	t.Good = f.Text()
+	m.typing = &t
+	return m
+}
+
+func (m Model) overtyped(msg tea.KeyMsg) Model {
+	r, _, ok := m.target()
+	if !ok {
+		return m
+	}
+	return m.startTyping(m.now, r, "").typed(msg)
+}
+
+// with is a stock with one field stated.
+func with(s stock.Stock, r stock.Ref, text string) (stock.Stock, error) {
+	c := s.Clone()
+	return c, c.Set(r, text)
+}
+
+func (t typing) check(text string) error {
+	_, err := with(t.base, t.ref, text)
+	return err
+}
+
+// typed takes a key into the text; what is shown follows whenever the text is
+// right.
+func (m Model) typed(msg tea.KeyMsg) Model {
+	return m.withEdit(m.typing.Type(msg, m.typing.check)).say("")
+}
+
+func (m Model) withEdit(e form.Edit) Model {
+	t := *m.typing
+	t.Edit = e
+	if s, err := with(t.base, t.ref, e.Good); err == nil && e.Replaced {
+		t.draft = s
+	}
+	m.typing = &t
+	return m.looked()
+}
+
+// types does what a key means while a value is typed.
+func (m Model) types(does keys.Action) Model {
+	fresh := m.typing.fresh
+	switch does {
+	case accept:
+		m = m.offered().finishTyping()
+		if fresh {
+			return m.toLacking()
+		}
+		return m
+	case offer:
+		if m.typing.Offer != "" {
+			return m.offered()
+		}
+		m = m.finishTyping()
+		return m.onto(m.hand+1, 1)
+	case acceptDown:
+		m = m.offered().finishTyping()
+		return m.onto(m.hand+1, 1)
+	case acceptUp:
+		m = m.offered().finishTyping()
+		return m.onto(m.hand-1, -1)
+	case abandon:
+		from := m.typing.from
+		m.at, m.inForm, m.hand, m.typing = from.at, from.inForm, from.hand, nil
+		return m.looked()
+	}
+	return m
+}
+
+// offered puts the example's unit behind a bare number.
+func (m Model) offered() Model {
+	if m.typing.Offer == "" {
+		return m
+	}
+	return m.withEdit(m.typing.With(m.typing.Offer, m.typing.check))
+}
+
+// finishTyping takes what was typed. A text that is wrong is dropped, the last
+// right one stays in force, and that is said.
+func (m Model) finishTyping() Model {
+	if m.typing == nil {
+		return m
+	}
+	t := *m.typing
+	m.typing = nil
+	was := m.nameBefore(t)
+	if t.Replaced || t.fresh {
+		m = m.commit(t.draft)
+		if text := m.follows(t, was); text != "" && !m.alarm && m.ask == nil {
+			m = m.say(text)
+		}
+	} else {
+		m = m.looked()
+	}
+	if t.Problem != nil {
+		return m.warn("Not taken: " + t.Says() + ".")
+	}
+	return m
+}
+
+// nameBefore is the name of an item that is typed, "" where another field is.
+func (m Model) nameBefore(t typing) string {
+	if t.ref.Key != "name" || t.fresh {
+		return ""
+	}
+	f, _ := t.base.Field(t.ref)
+	return f.Text()
+}
+
+// state sets a field at once.
+func (m Model) state(r stock.Ref, text string) Model {
+	s, err := with(m.now, r, text)
+	if err != nil {
+		return m.warn(err.Error())
+	}
+	return m.commit(s)
+}
+
+func (m Model) turnChoice(by int) Model {
+	r, f, _ := m.target()
+	at := -1
+	for i, c := range f.Choices {
+		if c == f.Text() {
+			at = i
+		}
+	}
+	if at < 0 && by < 0 {
+		at = 0
+	}
+	n := len(f.Choices)
+	return m.state(r, f.Choices[(at+by+n)%n])
+}
+
+// openPicker lists what a field can hold.
+func (m Model) openPicker(r stock.Ref, f model.Field) Model {
+	var options []form.Option
+	for _, c := range f.Choices {
+		options = append(options, form.Option{Text: c, Pick: c})
+	}
+	for i, name := range m.now.Names(f.Refers) {
+		options = append(options, form.Option{Text: name, Pick: name, Note: m.noteOf(Spot{f.Refers, i})})
+	}
+	if !f.Required {
+		options = append(options, form.Option{Text: "not stated", Note: "it is assumed"})
+	}
+	return m.opens(form.Open(f.Label, options, f.Text()), func(m Model, o form.Option) Model { return m.state(r, o.Pick) })
+}
+
+func (m Model) opens(p form.Picker, picks func(Model, form.Option) Model) Model {
+	m.picker, m.picks = &p, picks
+	return m
+}
+
+// pick does what a key means while a list is open.
+func (m Model) pick(does keys.Action, msg tea.KeyMsg) Model {
+	p := *m.picker
+	o, ok := p.Chosen()
+	switch does {
+	case up:
+		p = p.Move(-1)
+		m.picker = &p
+		return m
+	case down:
+		p = p.Move(1)
+		m.picker = &p
+		return m
+	case abandon:
+		m.picker = nil
+		return m
+	case number:
+		o, ok = p.Numbered(msg.String())
+	}
+	if !ok {
+		return m.warn("There is no such line in the list.")
+	}
+	m.picker = nil
+	return m.picks(m, o)
+}

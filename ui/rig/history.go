@@ -1,0 +1,105 @@
+package rig
+
+import (
+	"errors"
+
+	"washeve/model/stock"
+)
+
+// deepest is how many edits can be undone.
+const deepest = 500
+
+// backupWords begin what is said of a backup.
+const backupWords = "The file as it was is in "
+
+// commit puts a stock in force: it can be undone, and it is saved.
+func (m Model) commit(s stock.Stock) Model {
+	m.past = append(m.past[:len(m.past):len(m.past)], m.now)
+	if len(m.past) > deepest {
+		m.past = m.past[1:]
+	}
+	m.future = nil
+	return m.settle(s)
+}
+
+func (m Model) settle(s stock.Stock) Model {
+	m.now, m.changed = s, true
+	return m.looked().kept()
+}
+
+func (m Model) undone() Model {
+	end := len(m.past) - 1
+	m.future = append(m.future[:len(m.future):len(m.future)], m.now)
+	s := m.past[end]
+	m.past = m.past[:end]
+	return m.settle(s).done("Undone.")
+}
+
+func (m Model) redone() Model {
+	end := len(m.future) - 1
+	m.past = append(m.past[:len(m.past):len(m.past)], m.now)
+	s := m.future[end]
+	m.future = m.future[:end]
+	return m.settle(s).done("Done again.")
+}
+
+// kept saves. Items that the person took out go without another word, and the
+// file as it was is kept aside; whatever else would be lost is asked about. The
+// example is not kept before someone makes it theirs.
+func (m Model) kept() Model {
+	if m.example {
+		return m
+	}
+	backup := ""
+	for range 4 + len(*m.now.Others) { // every file once
+		m.unsaved = m.save(m.now)
+		var r Rewriter
+		switch {
+		case m.unsaved == nil:
+			return m.said(backup)
+		case !errors.As(m.unsaved, &r):
+			return m.notSaved(m.unsaved)
+		case !r.TakesOut():
+			return m.asksRewrite(r)
+		}
+		name, err := r.Rewrite()
+		if err != nil {
+			return m.notSaved(err)
+		}
+		backup = name
+	}
+	return m.notSaved(m.unsaved)
+}
+
+// notSaved keeps the work on the screen, and says why it is nowhere else.
+func (m Model) notSaved(err error) Model {
+	m.unsaved = err
+	return m.warn("Not saved, but still here: " + err.Error() + ". s saves again.")
+}
+
+func (m Model) said(backup string) Model {
+	if backup == "" {
+		return m.say("Saved.")
+	}
+	return m.say(backupWords + backup + ".")
+}
+
+func (m Model) asksRewrite(r Rewriter) Model {
+	m.ask = &question{
+		text: "Not saved: " + m.unsaved.Error() + " Write it anew, and keep the old file aside? y or n",
+		yes:  func(m Model) Model { return m.rewritten(r) },
+	}
+	return m
+}
+
+func (m Model) rewritten(r Rewriter) Model {
+	backup, err := r.Rewrite()
+	if err != nil {
+		return m.notSaved(err)
+	}
+	m = m.kept()
+	if m.unsaved != nil || m.alarm {
+		return m
+	}
+	return m.said(backup)
+}

@@ -1,0 +1,183 @@
+// Package rig is the Rig screen: everything that a person owns and every place
+// whose water they know, listed by kind, with the fields of the chosen one.
+package rig
+
+import (
+	"errors"
+
+	tea "github.com/charmbracelet/bubbletea"
+
+	"washeve/model"
+	"washeve/model/quantity"
+	"washeve/model/stock"
+	"washeve/planner"
+	"washeve/ui/form"
+	"washeve/ui/layout"
+	"washeve/ui/screen"
+	"washeve/ui/theme"
+)
+
+// Options is what the screen is made from.
+type Options struct {
+	Stock   stock.Stock
+	Example bool // the built-in example, which is kept nowhere
+	Changed bool // and it was changed already
+	// Save keeps everything. An error that is a [Rewriter] can be settled.
+	Save func(stock.Stock) error
+	// Make plans a wash, to see what is assumed of the chosen item.
+	Make  func(model.Rig, model.Places, model.Wash) (planner.Plan, error)
+	Log   func() model.Log // nil where there is none
+	Theme theme.Theme
+	Units quantity.System
+	Size  layout.Size
+	At    Spot // what is chosen first; the zero value is the first item
+}
+
+// Rewriter is an error of saving that can be settled: the file is written anew,
+// and what stood in it is kept aside.
+type Rewriter interface {
+	error
+	Rewrite() (backup string, err error)
+	// TakesOut tells that nothing is lost but the items that are taken out.
+	TakesOut() bool
+}
+
+// Done tells the screen below what the stock has become.
+type Done struct {
+	Stock stock.Stock
+	Adopt bool // make the example the person's own, and come back to At
+	At    Spot
+}
+
+// Spot is one item of the list: the first of an empty section stands for the
+// section.
+type Spot struct {
+	Section string
+	Index   int
+}
+
+// Model is the screen as it stands.
+type Model struct {
+	th   theme.Theme
+	sys  quantity.System
+	size layout.Size
+	save func(stock.Stock) error
+	make func(model.Rig, model.Places, model.Wash) (planner.Plan, error)
+	log  func() model.Log
+
+	example      bool
+	changed      bool // something was changed since the screen was opened
+	now          stock.Stock
+	past, future []stock.Stock
+	unsaved      error // why the last save failed
+
+	at     Spot
+	inForm bool // the hand is in the form, not in the list
+	hand   int  // the row of the form
+	faults map[stock.Ref]string
+	taken  []planner.Assumption // for what is not stated of the chosen item
+
+	typing *typing
+	picker *form.Picker
+	picks  func(Model, form.Option) Model
+	ask    *question
+
+	status string
+	alarm  bool
+}
+
+// typing is a value while it is typed.
+type typing struct {
+	form.Edit
+	ref   stock.Ref
+	base  stock.Stock // what the text is set on
+	draft stock.Stock // what is shown
+	fresh bool        // the item is new, and there only once it has a name
+	from  place
+}
+
+// place is where the hand is.
+type place struct {
+	at     Spot
+	inForm bool
+	hand   int
+}
+
+// question waits for a yes.
+type question struct {
+	text string
+	yes  func(Model) Model
+}
+
+// New makes the screen.
+func New(o Options) Model {
+	m := Model{
+		th: o.Theme, sys: o.Units, size: o.Size, save: o.Save, make: o.Make, log: o.Log,
+		example: o.Example, changed: o.Example && o.Changed, now: o.Stock.Clone(), at: o.At,
+	}
+	if m.at.Section == "" {
+		m.at = m.spots()[0]
+	}
+	return m.looked()
+}
+
+// Title is what the page is called.
+func (m Model) Title() string { return "Rig" }
+
+// Init starts nothing.
+func (m Model) Init() tea.Cmd { return nil }
+
+// Typing tells that letters are text just now.
+func (m Model) Typing() bool { return m.typing != nil }
+
+var errExample = errors.New("you changed the example, and it is kept nowhere until a makes it yours")
+
+// Leave takes what is being typed, and saves. It saves again what is saved: the
+// screen below may have had older work to save meanwhile.
+func (m Model) Leave() error {
+	m = m.finishTyping()
+	switch {
+	case !m.changed:
+		return nil
+	case m.example:
+		return errExample
+	}
+	return m.kept().unsaved
+}
+
+// shown is what the screen shows: with what is being typed.
+func (m *Model) shown() stock.Stock {
+	if m.typing != nil {
+		return m.typing.draft
+	}
+	return m.now
+}
+
+// looked works out what the shown stock says of the chosen item.
+func (m Model) looked() Model {
+	spots := m.spots()
+	if m.spotOf(m.at) < 0 {
+		near := Spot{m.at.Section, max(len(m.shown().Names(m.at.Section))-1, 0)}
+		m.at = spots[max(m.spotOf(near), 0)]
+	}
+	if n := len(m.rows()); m.hand >= n {
+		m.hand = max(n-1, 0)
+		m = m.onto(m.hand, -1)
+	}
+	m.inForm = m.inForm && len(m.rows()) > 0
+	m.faults = m.shown().Faults()
+	m.taken = m.assumptions()
+	return m
+}
+
+func (m Model) say(text string) Model {
+	m.status, m.alarm = text, false
+	return m
+}
+
+func (m Model) warn(text string) Model {
+	m.status, m.alarm = text, true
+	return m
+}
+
+var _ screen.Screen = Model{}

@@ -1,0 +1,203 @@
+package rig
+
+import (
+	tea "github.com/charmbracelet/bubbletea"
+
+	"washeve/model/quantity"
+	"washeve/ui/keys"
+	"washeve/ui/layout"
+	"washeve/ui/screen"
+)
+
+// Update takes a message.
+func (m Model) Update(msg tea.Msg) (screen.Screen, tea.Cmd) {
+	switch msg := msg.(type) {
+	case tea.WindowSizeMsg:
+		m.size = layout.Size{W: msg.Width, H: msg.Height}
+		return m, nil
+	case tea.MouseMsg:
+		return m.mouse(msg), nil
+	case tea.KeyMsg:
+		return m.key(msg)
+	}
+	return m, nil
+}
+
+func (m Model) key(msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
+	b, bound := keys.Find(m.Keys(), msg)
+	_, f, ok := m.target()
+	switch {
+	case !bound && m.typing != nil:
+		return m.typed(msg), nil
+	case !bound && msg.Paste && m.picker == nil && m.ask == nil && ok && len(f.Choices) == 0 && f.Refers == "":
+		return m.overtyped(msg), nil
+	case !bound:
+		return m, nil
+	case b.Blocked != "":
+		return m.warn("Not now: " + b.Blocked + "."), nil
+	}
+	m = m.say("")
+	switch {
+	case m.ask != nil:
+		return m.answer(b.Does), nil
+	case m.picker != nil:
+		return m.pick(b.Does, msg), nil
+	case m.typing != nil:
+		return m.types(b.Does), nil
+	}
+	return m.act(b.Does, msg)
+}
+
+// act does what a key means while the hand walks.
+func (m Model) act(does keys.Action, msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
+	switch does {
+	case enter:
+		return m.enters(), nil
+	case overtype:
+		return m.overtyped(msg), nil
+	case nextChoice:
+		return m.turnChoice(1), nil
+	case prevChoice:
+		return m.turnChoice(-1), nil
+	case takeAway:
+		r, _, _ := m.target()
+		return m.state(r, ""), nil
+	case newItem:
+		return m.adds(), nil
+	case copyItem:
+		return m.copies(), nil
+	case rename:
+		return m.renames(), nil
+	case dropItem:
+		return m.drops(), nil
+	case newFace:
+		return m.asksFace(), nil
+	case useIt:
+		return m.uses(), nil
+	case undo:
+		return m.undone(), nil
+	case redo:
+		return m.redone(), nil
+	case saveAgain:
+		return m.kept(), nil
+	case adopt:
+		return m.leaves(true)
+	}
+	return m.walk(does)
+}
+
+// walk moves the hand.
+func (m Model) walk(does keys.Action) (screen.Screen, tea.Cmd) {
+	switch does {
+	case otherSide:
+		m.inForm = !m.inForm
+		return m.onto(m.hand, 1), nil
+	case up:
+		return m.line(-1), nil
+	case down:
+		return m.line(1), nil
+	case first:
+		return m.toEnd(-1), nil
+	case last:
+		return m.toEnd(1), nil
+	case nextKind:
+		return m.toKind(1), nil
+	case prevKind:
+		return m.toKind(-1), nil
+	case units:
+		return m.otherUnits(), nil
+	case back:
+		if m.inForm {
+			m.inForm = false
+			return m, nil
+		}
+		return m.leaves(false)
+	}
+	return m, nil
+}
+
+// line goes up or down by one line on the side of the hand.
+func (m Model) line(by int) Model {
+	if m.inForm {
+		return m.onto(m.hand+by, by)
+	}
+	return m.moved(by)
+}
+
+func (m Model) toEnd(by int) Model {
+	switch {
+	case !m.inForm:
+		return m.moved(by * len(m.spots()))
+	case by < 0:
+		return m.onto(0, 1)
+	}
+	return m.onto(len(m.rows())-1, -1)
+}
+
+func (m Model) otherUnits() Model {
+	if m.sys == quantity.US {
+		m.sys = quantity.Metric
+		return m.say("What is assumed is shown in metric units.")
+	}
+	m.sys = quantity.US
+	return m.say("What is assumed is shown in US units.")
+}
+
+// leaves goes back to the screen below, which takes over what was changed.
+func (m Model) leaves(adopt bool) (screen.Screen, tea.Cmd) {
+	var news tea.Msg
+	if m.changed || adopt {
+		news = Done{Stock: m.now, Adopt: adopt, At: m.at}
+	}
+	return m, func() tea.Msg { return screen.Back{With: news} }
+}
+
+func (m Model) answer(does keys.Action) Model {
+	q := m.ask
+	m.ask = nil
+	if does == sayYes {
+		return q.yes(m)
+	}
+	return m.warn("Left as it was.")
+}
+
+// mouse puts the hand where it clicks, and scrolls.
+func (m Model) mouse(msg tea.MouseMsg) Model {
+	if m.ask != nil || m.typing != nil || m.picker != nil {
+		return m
+	}
+	r := m.rects()
+	switch {
+	case msg.Button == tea.MouseButtonWheelUp:
+		return m.line(-1)
+	case msg.Button == tea.MouseButtonWheelDown:
+		return m.line(1)
+	case msg.Button != tea.MouseButtonLeft || msg.Action != tea.MouseActionPress:
+		return m
+	case r.List.Holds(msg.X, msg.Y):
+		return m.clickedList(msg.Y-r.List.Y, r.List.H)
+	case r.Form.Holds(msg.X, msg.Y):
+		return m.clickedForm(msg.Y-r.Form.Y, r.Form.H)
+	}
+	return m
+}
+
+func (m Model) clickedList(y, height int) Model {
+	lines := m.lines()
+	if i := m.listFrom(height) + y; i < len(lines) && lines[i].head == "" {
+		m.at, m.hand, m.inForm = lines[i].spot, 0, false
+	}
+	return m.looked()
+}
+
+func (m Model) clickedForm(y, height int) Model {
+	i, rows := m.formFrom(height)+y, m.rows()
+	switch {
+	case i >= len(rows) || rows[i].heading != "":
+		return m
+	case m.inForm && i == m.hand:
+		return m.enters()
+	}
+	m.hand, m.inForm = i, true
+	return m
+}
