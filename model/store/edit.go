@@ -85,9 +85,18 @@ func (c *change) section(old []block, now []item, owner *block) {
 			continue
 		}
 		if text := render(it, c.eol); text != "" {
-			c.insert(text, following(old, pairs[j+1:]), owner)
+			c.insert(text, following(old, pairs[j+1:]), owner, old)
 		}
 	}
+}
+
+// last is the table at the end of a block: its own, or that of the last entry
+// under it.
+func (b block) last() *table {
+	if n := len(b.under); n > 0 {
+		return b.under[n-1].last()
+	}
+	return b.table
 }
 
 // following is the first block that stays behind a new one.
@@ -101,8 +110,8 @@ func following(old []block, pairs []int) *table {
 }
 
 // insert puts a new block before another one, or behind all that is under its
-// owner, or at the end of the file.
-func (c *change) insert(text string, before *table, owner *block) {
+// owner, or behind the others of its section, or at the end of the file.
+func (c *change) insert(text string, before *table, owner *block, others []block) {
 	switch {
 	case before != nil:
 		at := c.blockStart(before)
@@ -113,6 +122,9 @@ func (c *change) insert(text string, before *table, owner *block) {
 			last = owner.under[n-1].table
 		}
 		at := c.contentEnd(last)
+		c.edits = append(c.edits, edit{at, at, c.eol + text})
+	case len(others) > 0 && others[len(others)-1].table != nil:
+		at := c.contentEnd(others[len(others)-1].last())
 		c.edits = append(c.edits, edit{at, at, c.eol + text})
 	default:
 		at := len(c.data)

@@ -112,7 +112,7 @@ func save[T any](s *Store, file string, noun *T, of func(*T) schema) error {
 	case bytes.Equal(data, old):
 		return nil
 	}
-	return s.put(file, data)
+	return s.put(file, asItWas(s, file, data, noun, of))
 }
 
 // edited gives the bytes of a file that hold the noun. The reason, where not
@@ -179,6 +179,7 @@ func (s *Store) putWithBackup(file string, data []byte) (backup string, err erro
 				return err
 			}
 		}
+		s.remember(file)
 		return s.write(file, data)
 	})
 	return backup, err

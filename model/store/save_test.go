@@ -70,7 +70,8 @@ func TestSaveAddsItems(t *testing.T) {
 
 	wheels := "# wheels = \"4 %\"\n"
 	want := strings.Replace(before, wheels, wheels+"\n[[vehicle.face]]\nside = \"roof\"\nrubber_roof = \"90 %\"\n", 1)
-	want += "\n[[pen]]\nname = 'the \"blue\" pen'\nscale = \"442\"\n"
+	factor := "# or a plain factor such as x0.5\n"
+	want = strings.Replace(want, factor, factor+"\n[[pen]]\nname = 'the \"blue\" pen'\nscale = \"442\"\n", 1)
 	assert.Equal(t, want, text(t, s, "rig.toml"))
 
 	wash := lib.Washes[0].Wash

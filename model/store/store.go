@@ -38,10 +38,12 @@ type Store struct {
 	dir  string
 	mu   sync.Mutex
 	seen map[string][]byte // by file, relative to dir; what it held, nil where it was not there
+
+	before map[string][][]byte // by file; what it held before items were taken out
 }
 
 // Open makes a store of a folder, which need not be there yet.
-func Open(dir string) *Store { return &Store{dir: dir, seen: map[string][]byte{}} }
+func Open(dir string) *Store { return &Store{dir: dir, seen: map[string][]byte{}, before: map[string][][]byte{}} }
 
 // Dir is the data folder.
 func (s *Store) Dir() string { return s.dir }
@@ -67,6 +69,7 @@ func (s *Store) Load() (Library, []Fault) {
 	s.mu.Lock()
 	defer s.mu.Unlock()
 	clear(s.seen)
+	clear(s.before)
 	var lib Library
 	placesDoc, placesFaults := s.read(placesFile)
 	rigDoc, rigFaults := s.read(rigFile)

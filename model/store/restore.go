@@ -1,0 +1,23 @@
+package store
+
+// mostKept is how many versions of a file are remembered.
+const mostKept = 16
+
+// remember keeps what a file holds before items are taken out of it, so that
+// bringing them back brings back their comments as well.
+func (s *Store) remember(file string) {
+	versions := append(s.before[file], s.seen[file])
+	s.before[file] = versions[max(len(versions)-mostKept, 0):]
+}
+
+// asItWas gives the remembered version of a file that holds the noun, or data
+// where there is none.
+func asItWas[T any](s *Store, file string, data []byte, noun *T, of func(*T) schema) []byte {
+	versions := s.before[file]
+	for i := len(versions) - 1; i >= 0; i-- {
+		if holds(versions[i], noun, of) {
+			return versions[i]
+		}
+	}
+	return data
+}
