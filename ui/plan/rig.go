@@ -29,7 +29,7 @@ func (m Model) keep(s stock.Stock) error {
 func (m Model) openRig(at rig.Spot) tea.Cmd {
 	o := rig.Options{
 		Stock: m.now.stock(), Example: m.now.example, Changed: m.changed, Save: m.keep,
-		Make: planner.Make, Theme: m.th, Units: m.sys, Size: m.size, At: at,
+		Make: new(planner.Memory).Make, Theme: m.th, Units: m.sys, Size: m.size, At: at,
 	}
 	if m.book.Logger != nil {
 		o.Log = m.book.Logger.Log

@@ -39,9 +39,9 @@ func (m *Model) assumed(r stock.Ref, f model.Field) (value, founded string) {
 		owner = m.shown().FaceName(r.Index)
 	}
 	for _, name := range []string{owner + " " + f.Label, f.Label, owner + " " + strings.ReplaceAll(f.Key, "_", " "), f.Label + " while washing"} {
-		for i := range m.taken {
-			if strings.EqualFold(m.taken[i].Name, name) {
-				return report.Value(m.taken[i], m.sys), string(m.taken[i].Source.Tag)
+		for i := range m.looks.taken {
+			if strings.EqualFold(m.looks.taken[i].Name, name) {
+				return report.Value(m.looks.taken[i], m.sys), string(m.looks.taken[i].Source.Tag)
 			}
 		}
 	}

@@ -11,16 +11,11 @@ import (
 
 // target is the field under the hand; none while the hand is in the list.
 func (m *Model) target() (stock.Ref, model.Field, bool) {
-	if m.typing != nil {
-		f, ok := m.typing.draft.Field(m.typing.ref)
-		return m.typing.ref, f, ok
-	}
-	rows := m.rows()
+	rows := m.looks.rows
 	if !m.inForm || m.hand >= len(rows) || rows[m.hand].heading != "" {
 		return stock.Ref{}, model.Field{}, false
 	}
-	f, ok := m.now.Field(rows[m.hand].ref)
-	return rows[m.hand].ref, f, ok
+	return rows[m.hand].ref, rows[m.hand].field, true
 }
 
 // enters goes from the list to the fields, or changes the field under the hand.
@@ -45,7 +40,7 @@ func (m Model) startTyping(base stock.Stock, r stock.Ref, text string) Model {
 	if !ok {
 		return m
 	}
-	t := typing{Edit: form.Start(text, f.Example), ref: r, base: base, draft: base, from: place{m.at, m.inForm, m.hand}}
+	t := typing{Edit: form.Start(text, f.Example), ref: r, base: base, draft: base, was: f.Text(), from: place{m.at, m.inForm, m.hand}}
 	t.Good = f.Text()
 	m.typing = &t
 	return m
@@ -78,6 +73,10 @@ func (m Model) typed(msg tea.KeyMsg) Model {
 
 func (m Model) withEdit(e form.Edit) Model {
 	t := *m.typing
+	if t.ref.Key == "name" && e.Problem != nil { // half a name is no name
+		e.Good, e.Replaced = t.was, false
+		t.draft = t.base
+	}
 	t.Edit = e
 	if s, err := with(t.base, t.ref, e.Good); err == nil && e.Replaced {
 		t.draft = s
@@ -132,7 +131,7 @@ func (m Model) finishTyping() Model {
 	}
 	t := *m.typing
 	m.typing = nil
-	was := m.nameBefore(t)
+	was := t.nameBefore()
 	if t.Replaced || t.fresh {
 		m = m.commit(t.draft)
 		if text := m.follows(t, was); text != "" && !m.alarm && m.ask == nil {
@@ -148,12 +147,11 @@ func (m Model) finishTyping() Model {
 }
 
 // nameBefore is the name of an item that is typed, "" where another field is.
-func (m Model) nameBefore(t typing) string {
+func (t typing) nameBefore() string {
 	if t.ref.Key != "name" || t.fresh {
 		return ""
 	}
-	f, _ := t.base.Field(t.ref)
-	return f.Text()
+	return t.was
 }
 
 // state sets a field at once.

@@ -168,8 +168,8 @@ func (m Model) addsFace(side model.Side) Model {
 		return m.warn(err.Error())
 	}
 	m = m.commit(s)
-	for i, r := range m.rows() {
-		if r.ref == (stock.Ref{Section: stock.Face, Index: face, Key: "area"}) {
+	for i := range m.looks.rows {
+		if m.looks.rows[i].ref == (stock.Ref{Section: stock.Face, Index: face, Key: "area"}) {
 			m.hand = i
 		}
 	}

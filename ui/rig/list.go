@@ -3,6 +3,7 @@ package rig
 import (
 	"slices"
 
+	"washeve/model"
 	"washeve/model/stock"
 )
 
@@ -102,10 +103,14 @@ func (m *Model) lines() []line {
 type row struct {
 	heading string
 	ref     stock.Ref
+	field   model.Field
 }
 
-// rows lists the lines of the chosen item's form.
-func (m *Model) rows() []row {
+// lacks tells that the field is needed and not stated.
+func (r *row) lacks() bool { return r.heading == "" && r.field.Required && !r.field.Given() }
+
+// formRows lists the lines of the chosen item's form.
+func (m *Model) formRows() []row {
 	s := m.shown()
 	rows := rowsOf(s, stock.Ref{Section: m.at.Section, Index: m.at.Index})
 	if m.at.Section != "vehicle" {
@@ -125,14 +130,14 @@ func rowsOf(s stock.Stock, at stock.Ref) []row {
 	}
 	var rows []row
 	for _, f := range item.Fields() {
-		rows = append(rows, row{ref: stock.Ref{Section: at.Section, Index: at.Index, Key: f.Key}})
+		rows = append(rows, row{ref: stock.Ref{Section: at.Section, Index: at.Index, Key: f.Key}, field: f})
 	}
 	return rows
 }
 
 // onto puts the hand on a row of the form, or on the next field in a direction.
 func (m Model) onto(hand, by int) Model {
-	rows := m.rows()
+	rows := m.looks.rows
 	for i := hand; i >= 0 && i < len(rows); i += by {
 		if rows[i].heading == "" {
 			m.hand = i
@@ -144,8 +149,8 @@ func (m Model) onto(hand, by int) Model {
 
 // toLacking puts the hand on the first row that is needed and not stated.
 func (m Model) toLacking() Model {
-	for i, r := range m.rows() {
-		if f, ok := m.now.Field(r.ref); ok && f.Required && !f.Given() {
+	for i := range m.looks.rows {
+		if m.looks.rows[i].lacks() {
 			m.hand, m.inForm = i, true
 			return m
 		}

@@ -74,8 +74,7 @@ type Model struct {
 	at     Spot
 	inForm bool // the hand is in the form, not in the list
 	hand   int  // the row of the form
-	faults map[stock.Ref]string
-	taken  []planner.Assumption // for what is not stated of the chosen item
+	looks  looks
 
 	typing *typing
 	picker *form.Picker
@@ -86,12 +85,24 @@ type Model struct {
 	alarm  bool
 }
 
+// looks is what was worked out of the shown stock, so that a key does not do it
+// again.
+type looks struct {
+	rig    *model.Rig // of the stock it is about: every change makes another
+	at     Spot
+	rows   []row
+	faults map[stock.Ref]string
+	notes  map[Spot]string
+	taken  []planner.Assumption // for what is not stated of the chosen item
+}
+
 // typing is a value while it is typed.
 type typing struct {
 	form.Edit
 	ref   stock.Ref
 	base  stock.Stock // what the text is set on
 	draft stock.Stock // what is shown
+	was   string      // the text before
 	fresh bool        // the item is new, and there only once it has a name
 	from  place
 }
@@ -155,18 +166,23 @@ func (m *Model) shown() stock.Stock {
 
 // looked works out what the shown stock says of the chosen item.
 func (m Model) looked() Model {
-	spots := m.spots()
+	spots, now := m.spots(), m.shown()
 	if m.spotOf(m.at) < 0 {
-		near := Spot{m.at.Section, max(len(m.shown().Names(m.at.Section))-1, 0)}
+		near := Spot{m.at.Section, max(len(now.Names(m.at.Section))-1, 0)}
 		m.at = spots[max(m.spotOf(near), 0)]
 	}
-	if n := len(m.rows()); m.hand >= n {
+	if m.looks.rig != now.Rig {
+		m.looks.faults, m.looks.notes = now.Faults(), m.notes(spots)
+	}
+	if m.looks.rig != now.Rig || m.looks.at != m.at {
+		m.looks.rig, m.looks.at = now.Rig, m.at
+		m.looks.rows, m.looks.taken = m.formRows(), m.assumptions()
+	}
+	if n := len(m.looks.rows); m.hand >= n {
 		m.hand = max(n-1, 0)
 		m = m.onto(m.hand, -1)
 	}
-	m.inForm = m.inForm && len(m.rows()) > 0
-	m.faults = m.shown().Faults()
-	m.taken = m.assumptions()
+	m.inForm = m.inForm && len(m.looks.rows) > 0
 	return m
 }
 

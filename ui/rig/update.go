@@ -131,7 +131,7 @@ func (m Model) toEnd(by int) Model {
 	case by < 0:
 		return m.onto(0, 1)
 	}
-	return m.onto(len(m.rows())-1, -1)
+	return m.onto(len(m.looks.rows)-1, -1)
 }
 
 func (m Model) otherUnits() Model {
@@ -191,7 +191,7 @@ func (m Model) clickedList(y, height int) Model {
 }
 
 func (m Model) clickedForm(y, height int) Model {
-	i, rows := m.formFrom(height)+y, m.rows()
+	i, rows := m.formFrom(height)+y, m.looks.rows
 	switch {
 	case i >= len(rows) || rows[i].heading != "":
 		return m

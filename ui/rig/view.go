@@ -128,12 +128,21 @@ func (m *Model) spotLine(s Spot, width int) string {
 		used = m.th.Marks.Good
 	}
 	text := cells.Clip(mark+" "+used+" "+cells.Safe(names[s.Index]), width, m.th.Marks.More)
-	note := cells.Safe(m.noteOf(s))
+	note := cells.Safe(m.looks.notes[s])
 	room := width - cells.Width(text) - 2
 	if note == "" || cells.Width(note) > room {
 		return ink.On(text)
 	}
 	return ink.On(text) + m.th.Muted.On(cells.Right(note, room+2))
+}
+
+// notes tell the items from others of their kind.
+func (m *Model) notes(spots []Spot) map[Spot]string {
+	notes := make(map[Spot]string, len(spots))
+	for _, s := range spots {
+		notes[s] = m.noteOf(s)
+	}
+	return notes
 }
 
 // noteOf tells an item from others of its kind.
@@ -176,7 +185,7 @@ func (m *Model) usedBy(name string) string {
 
 // formFrom is the first row of the form that is seen.
 func (m *Model) formFrom(height int) int {
-	rows := m.rows()
+	rows := m.looks.rows
 	return min(max(m.hand-height+2, 0), max(len(rows)-height, 0))
 }
 
@@ -184,7 +193,7 @@ func (m Model) formLines(at layout.Rect) []string {
 	if m.picker != nil {
 		return m.picker.Lines(m.th, at.W-1, at.H)
 	}
-	rows := m.rows()
+	rows := m.looks.rows
 	from := m.formFrom(at.H)
 	var lines []string
 	for i := from; i < min(from+at.H, len(rows)); i++ {
@@ -192,17 +201,14 @@ func (m Model) formLines(at layout.Rect) []string {
 			lines = append(lines, m.th.Text.On(cells.Clip(cells.Safe(rows[i].heading), at.W-1, m.th.Marks.More)))
 			continue
 		}
-		lines = append(lines, m.fieldLine(rows[i].ref, m.inForm && i == m.hand, at.W-1))
+		lines = append(lines, m.fieldLine(&rows[i], m.inForm && i == m.hand, at.W-1))
 	}
 	return lines
 }
 
-func (m *Model) fieldLine(r stock.Ref, here bool, width int) string {
-	f, ok := m.shown().Field(r)
-	if !ok {
-		return ""
-	}
-	line := form.Row{Label: f.Label, Value: f.Text(), Must: f.Required, Here: here, Faulty: m.faults[r] != ""}
+func (m *Model) fieldLine(at *row, here bool, width int) string {
+	r, f := at.ref, at.field
+	line := form.Row{Label: f.Label, Value: f.Text(), Must: f.Required, Here: here, Faulty: m.looks.faults[r] != ""}
 	if m.typing != nil && m.typing.ref == r {
 		line.Edit = &m.typing.Edit
 	}
@@ -230,8 +236,8 @@ func (m *Model) help() (string, theme.Ink) {
 		return m.listHelp(), m.th.Muted
 	case m.typing != nil && m.typing.Says() != "":
 		return m.typing.Says(), m.th.Bad
-	case m.faults[r] != "" && f.Given():
-		return f.Label + " " + m.faults[r], m.th.Doubt
+	case m.looks.faults[r] != "" && f.Given():
+		return f.Label + " " + m.looks.faults[r], m.th.Doubt
 	}
 	text := f.Label + ": " + f.Help
 	if f.Example != "" && len(f.Choices) == 0 {
@@ -249,13 +255,14 @@ func (m *Model) help() (string, theme.Ink) {
 // listHelp is about the list: its mark, and what the chosen item still needs.
 func (m *Model) listHelp() string {
 	need := ""
-	for _, row := range m.rows() {
-		if f, ok := m.now.Field(row.ref); ok && f.Required && !f.Given() {
-			if need != "" {
-				need += ", "
-			}
-			need += f.Label
+	for i := range m.looks.rows {
+		if !m.looks.rows[i].lacks() {
+			continue
 		}
+		if need != "" {
+			need += ", "
+		}
+		need += m.looks.rows[i].field.Label
 	}
 	if need != "" {
 		return "It needs " + need + " before a wash can be planned with it."

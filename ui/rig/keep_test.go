@@ -1,0 +1,235 @@
+package rig
+
+import (
+	"errors"
+	"fmt"
+	"strings"
+	"testing"
+
+	tea "github.com/charmbracelet/bubbletea"
+	"github.com/charmbracelet/x/ansi"
+	"github.com/muesli/termenv"
+	"github.com/stretchr/testify/assert"
+	"pgregory.net/rapid"
+
+	"washeve/ui/internal/hands"
+	"washeve/ui/keys"
+	"washeve/ui/layout"
+	"washeve/ui/theme"
+)
+
+func TestFailedSaveKeepsTheWorkAndSaysSo(t *testing.T) {
+	o, kept := ours()
+	kept.fail = errors.New("rig.toml was not saved: no space left on the disk; make room and save again")
+	p := play(t, o, "n 'Tin Box' enter")
+	assert.Contains(t, p.says(), "Not saved, but still here: rig.toml was not saved: no space left on the disk; make room and save again. s saves again.")
+	assert.Contains(t, p.seen(), "not saved\n")
+	assert.Contains(t, p.seen(), "Tin Box")
+	assert.Error(t, p.m.Leave())
+	kept.fail = nil
+	p.keys("s")
+	assert.Contains(t, p.seen(), "Saved.")
+	assert.Len(t, kept.kept.Rig.Vehicles, 2)
+	assert.NoError(t, p.m.Leave())
+}
+
+func TestTakingOutNeedsNoSecondWord(t *testing.T) {
+	o, kept := ours()
+	p := play(t, o, "pgdown pgdown pgdown pgdown")
+	kept.fail = fmt.Errorf("save: %w", stubborn{kept, true})
+	p.keys("X")
+	assert.Contains(t, p.says(), "supply hose is taken out; u brings it back. The file as it was is in rig.toml.bak-1.")
+	assert.Equal(t, 1, kept.saves)
+}
+
+func TestRewritingAFileIsAsked(t *testing.T) {
+	o, kept := ours()
+	kept.fail = fmt.Errorf("save: %w", stubborn{kept, false})
+	p := play(t, o, "enter down down '41 ft' enter")
+	assert.Contains(t, p.says(), "Not saved: save: rig.toml would have to be written anew. Write it anew, and keep the old file aside? y or n")
+	p.keys("n")
+	assert.Error(t, p.m.Leave())
+	p.keys("s y")
+	assert.Contains(t, p.says(), "rig.toml.bak-1")
+	assert.NoError(t, p.m.Leave())
+}
+
+func TestLeavingTakesWhatIsBeingTyped(t *testing.T) {
+	o, kept := ours()
+	p := play(t, o, "n 'Tin Box'")
+	assert.NoError(t, p.m.Leave())
+	assert.Equal(t, "Tin Box", kept.kept.Rig.Vehicles[1].Name)
+	assert.NoError(t, play(t, o, "enter down").m.Leave(), "nothing was changed")
+}
+
+func TestTheExampleIsKeptOnlyWhenAdopted(t *testing.T) {
+	o, kept := ours()
+	o.Example = true
+	p := play(t, o, "")
+	assert.NoError(t, p.m.Leave())
+	p.keys("n 'Tin Box' enter")
+	assert.Zero(t, kept.saves)
+	assert.Contains(t, p.seen(), "built-in example")
+	assert.ErrorContains(t, p.m.Leave(), "a makes it yours")
+	done := p.done("a")
+	assert.True(t, done.Adopt)
+	assert.Equal(t, Spot{"vehicle", 1}, done.At)
+	assert.Len(t, done.Stock.Rig.Vehicles, 2)
+}
+
+// states are the ways the screen can stand, each with the keys that lead there.
+func states() map[string]string {
+	return map[string]string{
+		"at the start": "", "on a length": "enter down down", "on a choice": "enter down", "on a face": "enter end", "in a bed": "pgdown enter down",
+		"on a hose": "pgdown pgdown pgdown pgdown", "no softener": "pgdown pgdown X y", "on the defaults": "end", "in the defaults": "end enter down",
+		"typing": "enter down down enter", "naming": "n", "picking": "enter down enter", "asking": "pgdown pgdown X", "with history": "n enter u",
+	}
+}
+
+// Every key of every state does something or says why it does not, and what is
+// seen fits the screen.
+func TestEveryKey(t *testing.T) {
+	for name, script := range states() {
+		for _, example := range []bool{false, true} {
+			o, _ := ours()
+			o.Example = example
+			for _, b := range play(t, o, script).m.Keys() {
+				for _, k := range b.Binding.Keys() {
+					p := play(t, o, script)
+					before := p.seen()
+					msg := p.send(hands.Key(k))
+					after := p.seen()
+					if b.Blocked != "" {
+						assert.Contains(t, after, "Not now: "+b.Blocked[:min(len(b.Blocked), 50)], "%s: %s", name, k)
+					} else if msg == nil && !still(b.Does) {
+						assert.NotEqual(t, before, after, "%s: %s (%s) changes nothing", name, k, b.Help().Desc)
+					}
+				}
+			}
+		}
+	}
+}
+
+// still tells the keys that may leave all as it is where the hand stands.
+func still(does keys.Action) bool {
+	switch does {
+	case up, down, first, last, number, acceptUp, accept:
+		return true
+	}
+	return false
+}
+
+func TestHelpNamesEveryKeyOnce(t *testing.T) {
+	for name, script := range states() {
+		o, _ := ours()
+		seen := map[string]string{}
+		for _, b := range play(t, o, script).m.Keys() {
+			assert.NotEmpty(t, b.Help().Desc, name)
+			assert.NotEmpty(t, b.Help().Key, name)
+			for _, k := range b.Binding.Keys() {
+				assert.Empty(t, seen[k], "%s: %s does two things", name, k)
+				seen[k] = b.Help().Desc
+			}
+		}
+	}
+}
+
+func TestMouse(t *testing.T) {
+	click := func(p *player, x, y int) {
+		p.send(tea.MouseMsg{X: x, Y: y, Button: tea.MouseButtonLeft, Action: tea.MouseActionPress})
+	}
+	o, _ := ours()
+	p := play(t, o, "")
+	click(p, 5, 4)
+	assert.Equal(t, Spot{"bed", 0}, p.m.at)
+	click(p, 40, 6)
+	assert.True(t, p.m.inForm)
+	assert.Equal(t, 3, p.m.hand)
+	click(p, 40, 6)
+	assert.NotNil(t, p.m.picker, "a second click opens it")
+	p.keys("esc")
+	p.send(tea.MouseMsg{Button: tea.MouseButtonWheelDown})
+	p.send(tea.MouseMsg{Button: tea.MouseButtonWheelUp})
+	assert.Equal(t, 3, p.m.hand)
+	click(p, 5, 3)
+	click(p, 500, 500)
+	p.seen()
+}
+
+func TestRandomKeysNeverPanicOrOverflow(t *testing.T) {
+	all := []string{"up", "down", "left", "right", "enter", "esc", "tab", "backspace", "delete", " ", "0", "1", "2", ".", "f", "t", "x", "é", "漢", "👩‍🚀",
+		"pgup", "pgdown", "home", "end", "n", "c", "e", "X", "y", "u", "r", "m", "s", "ctrl+u", "?"}
+	themes := []theme.Theme{theme.New(theme.Options{Plain: true}), theme.New(theme.Options{Profile: termenv.ANSI256})}
+	rapid.Check(t, func(rt *rapid.T) {
+		o, kept := ours()
+		o.Example = rapid.Bool().Draw(rt, "example")
+		o.Theme = themes[rapid.IntRange(0, 1).Draw(rt, "theme")]
+		if rapid.Bool().Draw(rt, "disk full") {
+			kept.fail = stubborn{kept, rapid.Bool().Draw(rt, "takes out")}
+		}
+		p := &player{t: t, m: New(o), s: layout.Size{W: 80, H: 24}}
+		for _, k := range rapid.SliceOfN(rapid.SampledFrom(all), 1, 40).Draw(rt, "keys") {
+			p.send(hands.Key(k))
+			size := layout.Size{W: rapid.IntRange(80, 160).Draw(rt, "w"), H: rapid.IntRange(24, 50).Draw(rt, "h")}
+			fits(rt, ansi.Strip(p.m.View(size)), size)
+		}
+	})
+}
+
+// What a key sends at 80x24, as the terminal library sends it: every changed
+// line anew.
+func TestBytesPerKey(t *testing.T) {
+	o, _ := ours()
+	o.Theme = theme.New(theme.Options{Profile: termenv.ANSI256})
+	for _, script := range []string{"enter down down '33 ft 6 in' enter esc", "down down down down down down down down down", "pgdown pgdown pgdown pgdown n 'x' enter u r", "c 'twin' enter t X y u", "end enter down enter 2 m"} {
+		p := play(t, o, "")
+		frame := p.m.View(p.s)
+		for _, key := range hands.Keys(script) {
+			p.send(key)
+			next := p.m.View(p.s)
+			assert.LessOrEqual(t, sent(frame, next), 2048, "%s in %q", key, script)
+			frame = next
+		}
+	}
+}
+
+func sent(before, after string) int {
+	a, b := strings.Split(before, "\n"), strings.Split(after, "\n")
+	bytes := 0
+	for i, line := range b {
+		if i >= len(a) || a[i] != line {
+			bytes += len(line) + len("\x1b[K\r\n")
+		}
+	}
+	return bytes
+}
+
+// A key of a value, beside ten years of washes.
+func BenchmarkKeyToFrame(b *testing.B) {
+	o, _ := ours()
+	o = manyWashes(o, 1000)
+	o.Theme = theme.New(theme.Options{Profile: termenv.ANSI256})
+	p := play(b, o, "enter down down '30 ft'")
+	key := []tea.KeyMsg{hands.Key("backspace"), hands.Key("t")}
+	total, n := 0, 0
+	frame := p.m.View(p.s)
+	for b.Loop() {
+		p.send(key[n%2])
+		next := p.m.View(p.s)
+		total, n, frame = total+sent(frame, next), n+1, next
+	}
+	b.ReportMetric(float64(total)/float64(n), "bytes/key")
+}
+
+// A walk down the list, beside ten years of washes.
+func BenchmarkWalk(b *testing.B) {
+	o, _ := ours()
+	p := play(b, manyWashes(o, 1000), "")
+	key := []tea.KeyMsg{hands.Key("down"), hands.Key("up")}
+	n := 0
+	for b.Loop() {
+		p.send(key[n%2])
+		p.m.View(p.s)
+		n++
+	}
+}
