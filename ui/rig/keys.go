@@ -14,6 +14,7 @@ const (
 	otherSide  keys.Action = "other side"
 	enter      keys.Action = "enter"
 	back       keys.Action = "back"
+	toPlan     keys.Action = "to the plan"
 	overtype   keys.Action = "overtype"
 	nextChoice keys.Action = "next choice"
 	prevChoice keys.Action = "choice before"
@@ -109,7 +110,8 @@ func (m Model) walkKeys() []keys.Binding {
 		keys.New("Walk", prevKind, "pgup", "kind before", "pgup", "["),
 		keys.New("Walk", first, "home", "first line", "home"),
 		keys.New("Walk", last, "end", "last line", "end"),
-		keys.New("Walk", back, "esc", m.backWords(), "esc", "R"),
+		keys.New("Walk", back, "esc", m.backWords(), "esc"),
+		keys.New("Walk", toPlan, "R", "back to the plan", "R"),
 	}
 }
 

@@ -112,6 +112,8 @@ func (m Model) walk(does keys.Action) (screen.Screen, tea.Cmd) {
 			return m, nil
 		}
 		return m.leaves(false)
+	case toPlan:
+		return m.leaves(false)
 	}
 	return m, nil
 }
