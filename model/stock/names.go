@@ -17,6 +17,9 @@ type Namer struct {
 // then the other washes.
 func (s Stock) Namers(section, name string) []Namer {
 	var found []Namer
+	if name == "" {
+		return nil
+	}
 	if d := defaultOf(&s.Rig.Defaults, section); d != nil && strings.EqualFold(*d, name) {
 		found = append(found, Namer{Defaults: true})
 	}
@@ -51,9 +54,6 @@ func (s Stock) follow(section, was, now string) {
 }
 
 func names(w *model.Wash, section, name string) bool {
-	if name == "" {
-		return false
-	}
 	if strings.EqualFold(namedBy(w, section), name) {
 		return true
 	}
