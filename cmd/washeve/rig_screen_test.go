@@ -90,7 +90,9 @@ func TestTheExampleIsAdoptedFromTheRig(t *testing.T) {
 	s.press("n", "Tin Box", "enter")
 	s.sees("needs length")
 	s.press("a")
-	s.await(func(shown string) bool { return !strings.Contains(shown, "built-in example") && strings.Contains(shown, "Tin Box") }, "the Rig screen is there again, and the rig is one's own")
+	s.await(func(shown string) bool {
+		return !strings.Contains(shown, "built-in example") && strings.Contains(shown, "Tin Box")
+	}, "the Rig screen is there again, and the rig is one's own")
 	s.press("q")
 	require.Zero(t, s.ends())
 	rig, err := os.ReadFile(filepath.Join(home, "data", "washeve", "rig.toml"))

@@ -6,8 +6,10 @@ const mostKept = 16
 // remember keeps what a file holds before items are taken out of it, so that
 // bringing them back brings back their comments as well.
 func (s *Store) remember(file string) {
-	versions := append(s.before[file], s.seen[file])
-	s.before[file] = versions[max(len(versions)-mostKept, 0):]
+	s.before[file] = append(s.before[file], s.seen[file])
+	if len(s.before[file]) > mostKept {
+		s.before[file] = s.before[file][1:]
+	}
 }
 
 // asItWas gives the remembered version of a file that holds the noun, or data

@@ -43,7 +43,9 @@ type Store struct {
 }
 
 // Open makes a store of a folder, which need not be there yet.
-func Open(dir string) *Store { return &Store{dir: dir, seen: map[string][]byte{}, before: map[string][][]byte{}} }
+func Open(dir string) *Store {
+	return &Store{dir: dir, seen: map[string][]byte{}, before: map[string][][]byte{}}
+}
 
 // Dir is the data folder.
 func (s *Store) Dir() string { return s.dir }

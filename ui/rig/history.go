@@ -74,7 +74,7 @@ func (m Model) kept() Model {
 // notSaved keeps the work on the screen, and says why it is nowhere else.
 func (m Model) notSaved(err error) Model {
 	m.unsaved = err
-	return m.warn("Not saved, but still here: " + err.Error() + ". s saves again.")
+	return m.warn("Not saved, but still here: " + err.Error())
 }
 
 func (m Model) said(backup string) Model {

@@ -12,7 +12,7 @@ import (
 )
 
 // mostStatus is how many lines what just happened may take.
-const mostStatus = 3
+const mostStatus = 5
 
 // View draws the screen.
 func (m Model) View(size layout.Size) string {
@@ -58,6 +58,9 @@ func (m Model) hints() []keys.Binding {
 	hints := []keys.Binding{
 		keys.New("", "", "enter", enters), keys.New("", "", "esc", m.backWords()),
 		keys.New("", "", "?", "all keys"), keys.New("", "", "q", "quit"),
+	}
+	if m.unsaved != nil {
+		hints = append([]keys.Binding{keys.New("", "", "s", "save again")}, hints...)
 	}
 	if m.example {
 		hints = append(hints, keys.New("", "", "a", "make it yours"))
