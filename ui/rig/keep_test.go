@@ -94,10 +94,11 @@ func TestEveryKey(t *testing.T) {
 		for _, example := range []bool{false, true} {
 			o, _ := ours()
 			o.Example = example
-			for _, b := range play(t, o, script).m.Keys() {
+			stands := play(t, o, script)
+			before := stands.seen()
+			for _, b := range stands.m.Keys() {
 				for _, k := range b.Binding.Keys() {
-					p := play(t, o, script)
-					before := p.seen()
+					p := &player{t: t, m: stands.m, s: stands.s}
 					msg := p.send(hands.Key(k))
 					after := p.seen()
 					if b.Blocked != "" {
