@@ -145,7 +145,6 @@ type Defaults struct {
 func (d *Defaults) Fields() []Field {
 	return []Field{
 		choice("units", "units", "units that everything is shown in", []Units{UnitsUS, UnitsMetric}, &d.Units),
-		choice("bell", "bell", "no for no sound at a step's end on a wash day", []Answer{Yes, No}, &d.Bell),
 		name("vehicle", "vehicle", "vehicle where a wash names none", "our coach", &d.Vehicle).refersTo("vehicle"),
 		name("bed", "bed", "DI bed where a wash names none", "half-foot tank", &d.Bed).refersTo("bed"),
 		name("softener", "softener", "softener where a wash names none", "bay softener", &d.Softener).refersTo("softener"),
@@ -155,6 +154,7 @@ func (d *Defaults) Fields() []Field {
 		reading("limit", "outlet limit", "outlet reading at which you stop using the bed", 200, &d.Limit),
 		field("di_water_price", "DI water bought", "price of a gallon of DI water where you can buy it", "$0.75", &d.DIPrice, quantity.ParseMoney, quantity.Money.String),
 		number("washes_a_year", "washes a year", "how often a year you wash like this, where the log does not tell", "20", 0.1, 400, &d.Washes),
+		choice("bell", "bell", "no for no sound at a step's end on a wash day", []Answer{Yes, No}, &d.Bell),
 	}
 }
 
