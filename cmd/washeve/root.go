@@ -2,7 +2,6 @@ package main
 
 import (
 	"fmt"
-	"runtime/debug"
 
 	"github.com/spf13/cobra"
 
@@ -46,7 +45,7 @@ fast it may run through the bed, and whether the bed will last.
 
 Without a command it opens the planner; where it is not at a terminal it prints
 the plan. Without a rig of your own it starts on a built-in example.`,
-		Version:       version(),
+		Version:       builtNow().String(),
 		Args:          noArguments,
 		SilenceErrors: true,
 		SilenceUsage:  true,
@@ -62,7 +61,8 @@ the plan. Without a rig of your own it starts on a built-in example.`,
 	root.SetFlagErrorFunc(func(_ *cobra.Command, err error) error {
 		return wrongf("%w; see washeve --help", err)
 	})
-	root.AddCommand(p.planCommand(), p.bedCommand(), p.tripCommand(), p.compareCommand(), p.logCommand(), p.checkCommand(), p.initCommand())
+	root.AddCommand(p.planCommand(), p.bedCommand(), p.tripCommand(), p.compareCommand(), p.logCommand(), p.checkCommand(), p.initCommand(), p.manCommand())
+	root.AddCommand(topics()...)
 	return root
 }
 
@@ -75,14 +75,6 @@ func noArguments(c *cobra.Command, args []string) error {
 		hint = "did you mean " + near[0] + "?"
 	}
 	return wrongf("there is no command %q; %s", args[0], hint)
-}
-
-func version() string {
-	info, ok := debug.ReadBuildInfo()
-	if !ok || info.Main.Version == "" || info.Main.Version == "(devel)" {
-		return "unreleased"
-	}
-	return info.Main.Version
 }
 
 // library is what the data folder holds, or the built-in example where there is

@@ -1,0 +1,48 @@
+// Package glossary is what the trade's words mean and what to do when a wash
+// goes wrong, in plain sentences: for the screens, the command line and the
+// manual page alike.
+package glossary
+
+// Term is a word of the trade.
+type Term struct {
+	Word string
+	Text string
+}
+
+// Terms lists the words in the order of the alphabet.
+func Terms() []Term {
+	return []Term{
+		{"bed", "A tank filled with resin that the water runs through. What the water leaves in it is gone from the water; when the resin is full, the bed is spent and its resin is changed."},
+		{"breakthrough", "The time when the outlet of a bed begins to rise. It comes slowly at first and then fast: a bed that showed 0 for weeks may pass 10 ppm within a few dozen gallons."},
+		{"bypass", "A way around a unit, opened and shut by valves. Wash and rinse with the DI bed bypassed and open it for the last rinse only: every gallon through the bed is paid for."},
+		{"cap", "The fastest flow that the bed is good for. There are several, by rating, contact time, face velocity, exchange and pressure; the lowest one binds, and the plan names it."},
+		{"capacity", "How much a bed can take out of the water before it is spent, in grains. A bed stops being useful before it has taken all that it could, since the last part leaks by."},
+		{"conductivity", "How well water carries electricity, in uS/cm. Salts carry it and pure water hardly does, so it tells how much is dissolved. It is what every TDS pen really measures."},
+		{"contact time", "How long the water stays among the beads: the volume of the resin divided by the flow. Too short a time and even fresh resin lets some through."},
+		{"DI water", "Deionized water: the bed has taken the dissolved salts out, so that it dries without leaving any. It takes out no dirt and is not made for drinking."},
+		{"drip", "What runs off a face by itself after the hose has moved on. A pause that lets it drip leaves a thinner film for the last rinse to replace, and saves DI water."},
+		{"exchange", "Resin holds hydrogen and hydroxide and swaps them for the salts in the water. What it gives up joins to plain water. Each bead can swap only so often."},
+		{"face velocity", "How fast the water comes down on the top of the bed: the flow divided by the area of the tank across. Too fast, and it finds its way through without touching enough beads."},
+		{"film", "The water that stays on a panel after it has dripped, thinner than a hair. What is dissolved in it is what is left when it dries."},
+		{"flow", "Gallons or litres a minute. A gallon jug and a watch measure it: 60 divided by the seconds that the jug takes is gpm."},
+		{"flush", "Running out the water that has stood in the bed and the hose before a reading counts. Standing water takes something up from the tank and reads higher than the bed deserves."},
+		{"fresh layer", "The part of the bed, towards the outlet, that has not been used yet. When it is gone, the outlet begins to rise."},
+		{"grains", "An old unit of weight that the trade counts in: 7000 make a pound. Hardness is given in grains per gallon (17.1 mg/L as CaCO3 each), capacity in grains."},
+		{"hardness", "The calcium and magnesium in the water, counted as if all of it were lime (CaCO3). It makes the white crust; a softener takes it out."},
+		{"load", "What a gallon of this water takes from the bed, all salts counted alike. It is more than the hardness, since sodium and the rest count too, and it is not what the pen shows."},
+		{"mixed bed", "A bed with both kinds of resin mixed, one for each half of a salt. It gives purer water than either kind alone, and its resin is changed rather than brought back with salt."},
+		{"ppm", "Parts in a million, about milligrams in a litre. A pen's ppm is worked out from conductivity by its scale; two pens with different scales show different numbers in the same cup."},
+		{"rated flow", "The flow that the maker of a tank or a resin names as its most. Slower is always allowed."},
+		{"reading", "What the pen shows, written down with where and when. After a flush it tells how the bed stands; the program learns this bed from its readings."},
+		{"regeneration", "Bringing a softener back with salt: strong brine drives out the hardness it has caught. A mixed bed cannot be brought back this way at home."},
+		{"resin", "Plastic beads, each smaller than a pinhead, that swap ions with the water. Kept wet and above freezing, they last until they are full."},
+		{"softener", "A tank of resin that swaps hardness for sodium. Softened water leaves no lime and suds better, but as much is dissolved in it as before: it dries to spots that wipe off more easily, and it spares a DI bed nothing."},
+		{"spent layer", "The part of the bed, from the inlet on, that is full. It grows with every gallon."},
+		{"spots", "What is left of drops that dried. How well it shows depends on how much there is, on the colour of the paint and on the light."},
+		{"stage", "One step of the wash: some faces, one water, one sprayer. Rinse, wash, rinse, last rinse are four."},
+		{"TDS", "Total dissolved solids: all that is dissolved in the water, by weight. A pen guesses it from conductivity."},
+		{"TDS scale", "The rule by which a pen turns conductivity into ppm: NaCl, 442, KCl, or a plain factor such as x0.5. It stands in the pen's papers. 1000 uS/cm is about 500 ppm on one and 700 on another, so write the scale down once."},
+		{"vacuum breaker", "A small valve on the tap that keeps wash water from being drawn back into the drinking water. Many places ask for one."},
+		{"working layer", "Where in the bed the exchange goes on just now, between the spent layer and the fresh one. Faster water makes it longer, and a longer one leaks sooner."},
+	}
+}
