@@ -7,9 +7,9 @@ import (
 	tea "github.com/charmbracelet/bubbletea"
 
 	"washeve/ui/cells"
+	"washeve/ui/guide"
 	"washeve/ui/keys"
 	"washeve/ui/layout"
-	"washeve/ui/reader"
 	"washeve/ui/screen"
 	"washeve/ui/theme"
 )
@@ -80,13 +80,20 @@ func (a App) keys() []keys.Binding {
 			keys.New("Quit", stay, "n", "stay", "n", "N", "esc", "enter"),
 		}
 	}
+	if _, reads := a.top().(guide.Model); reads && !a.top().Typing() {
+		return []keys.Binding{a.quitKey()}
+	}
 	if a.top().Typing() {
 		return []keys.Binding{keys.New("Everywhere", quit, "ctrl+c", "quit", "ctrl+c"), keys.New("Everywhere", help, "f1", "all keys", "f1")}
 	}
 	return []keys.Binding{
-		keys.New("Everywhere", help, "?", "all keys", "?", "f1"),
-		keys.New("Everywhere", quit, "q", "quit; the work is kept", "q", "ctrl+c"),
+		keys.New("Everywhere", help, "?", "all keys", "?", "f1").Explained("this page; tab turns to the terms of the trade, and to what to do when something goes wrong"),
+		a.quitKey(),
 	}
+}
+
+func (a App) quitKey() keys.Binding {
+	return keys.New("Everywhere", quit, "q", "quit; the work is kept", "q", "ctrl+c")
 }
 
 // pressed takes letters one at a time: a quick hand or a slow link brings several
@@ -138,9 +145,7 @@ func (a App) quit() (tea.Model, tea.Cmd) {
 
 func (a App) help() (tea.Model, tea.Cmd) {
 	all := append(a.top().Keys(), a.keys()...)
-	return a.show(reader.New(a.th, "Keys: "+a.top().Title(), a.size, func(width int) []string {
-		return keys.Help(all, a.th, width)
-	}))
+	return a.show(guide.New(a.th, a.top().Title(), a.size, all))
 }
 
 func (a App) show(s screen.Screen) (tea.Model, tea.Cmd) {
