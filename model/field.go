@@ -44,6 +44,15 @@ func (f Field) Exact() string {
 	return f.exact()
 }
 
+// ReadAs is the text with its decimal commas written as points, where it is a
+// number and has any: what was read of "1,4 gpm".
+func (f Field) ReadAs() (string, bool) {
+	if f.exact == nil {
+		return "", false
+	}
+	return quantity.Pointed(f.text())
+}
+
 // held is the hold of a field whose value lies at one place.
 func held[T any](at *T) func() func() {
 	return func() func() {
@@ -150,7 +159,8 @@ func reading(key, label, help string, most float64, at *quantity.Opt[quantity.Re
 // number is a field without a unit.
 func number(key, label, help, example string, low, high float64, at *quantity.Opt[float64]) Field {
 	parse := func(text string) (float64, error) {
-		v, err := strconv.ParseFloat(strings.TrimSpace(text), 64)
+		pointed, _ := quantity.Pointed(text)
+		v, err := strconv.ParseFloat(strings.TrimSpace(pointed), 64)
 		if err != nil || !(v >= low && v <= high) {
 			return 0, &quantity.ParseError{
 				What: label, Text: text, Example: example,

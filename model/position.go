@@ -28,6 +28,7 @@ func parseDegrees(what, example, text, positive, negative string, most quantity.
 		return 0, &quantity.ParseError{What: what, Text: text, Reason: reason, Example: example}
 	}
 	var angle quantity.Angle
+	text, _ = quantity.Pointed(text)
 	switch rest, letter := cutLetter(strings.ToLower(strings.TrimSpace(text)), positive+negative); letter {
 	case "":
 		signed, err := quantity.Parse[quantity.Angle](text)

@@ -108,6 +108,9 @@ func (p *program) writeEntry(kind model.Kind, texts map[string]*string) error {
 		if err := f.Set(*text); err != nil {
 			return wrongf("--%s: %w", strings.ReplaceAll(f.Key, "_", "-"), err)
 		}
+		if read, comma := f.ReadAs(); comma {
+			fmt.Fprintf(p.errs, "note: --%s: %s is read as %s\n", strings.ReplaceAll(f.Key, "_", "-"), f.Text(), read)
+		}
 	}
 	usual(entry.Body, lib.Rig.Defaults)
 	if entry.ID, err = model.NewID(entry.At, rand.Reader); err != nil {

@@ -22,8 +22,12 @@ func ParseMoney(text string) (Money, error) {
 	fail := func(reason string) (Money, error) {
 		return Money{}, &ParseError{What: "price", Text: text, Reason: reason, Example: MoneyExample}
 	}
-	trimmed := strings.TrimSpace(text)
-	start := strings.IndexAny(trimmed, "0123456789.-+,")
+	pointed, reason := points(text)
+	if reason != "" {
+		return fail(reason)
+	}
+	trimmed := strings.TrimSpace(pointed)
+	start := strings.IndexAny(trimmed, "0123456789.-+")
 	if start < 0 {
 		return fail("has no number")
 	}

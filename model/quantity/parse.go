@@ -38,7 +38,8 @@ func clip(text string) string {
 }
 
 // Parse reads a number with its unit, such as "40 ft 6 in" or "5/8 in", into
-// SI. Errors are of type [*ParseError].
+// SI. Decimals stand behind a point, or behind a comma that reads in one way
+// only (see [Pointed]). Errors are of type [*ParseError].
 func Parse[Q Quantity](text string) (Q, error) {
 	var zero Q
 	si, err := parse(zero.Kind(), text)
@@ -58,7 +59,11 @@ func parse(k *Kind, text string) (float64, error) {
 	fail := func(reason string) (float64, error) {
 		return 0, &ParseError{What: k.Name, Text: text, Reason: reason, Example: k.Example}
 	}
-	rest := strings.TrimSpace(text)
+	pointed, reason := points(text)
+	if reason != "" {
+		return fail(reason)
+	}
+	rest := strings.TrimSpace(pointed)
 	if rest == "" {
 		return fail("is empty")
 	}
@@ -133,9 +138,6 @@ func scanNumber(text string) (value float64, n int, reason string) {
 		return 0, 0, "does not start with a number"
 	}
 	n += used
-	if n < len(text) && text[n] == ',' {
-		return 0, 0, "has a comma in its number, which could mean thousands or decimals; use a point for decimals and nothing for thousands"
-	}
 	if top, bottom, used := scanFraction(text[n:], whole); used > 0 {
 		if bottom == 0 {
 			return 0, 0, "divides by zero"

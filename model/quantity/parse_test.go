@@ -41,7 +41,7 @@ func TestParseTellsWhatIsWrong(t *testing.T) {
 		"nan ft":       "is not a finite number",
 		"-Inf ft":      "is not a finite number",
 		"1e400 ft":     "is too large to be real",
-		"1,000 ft":     "has a comma in its number, which could mean thousands or decimals; use a point for decimals and nothing for thousands",
+		"1,000 ft":     "has a comma that could part thousands or decimals; write 1000 or 1.000",
 		"0x10 ft":      `has the unit "x", which is no unit of length`,
 		"1 ft\x1b[31m": `has the unit "ft\x1b[", which is no unit of length`,
 	} {
@@ -111,7 +111,7 @@ func TestMoney(t *testing.T) {
 		"": "has no number", "dollars": "has no number", "185": "has no currency", "$185 USD": "has two currencies", "$-5": "is below zero",
 		"$1e10": "is too large to be a price", "5 dollars": "has no known form of currency", "5 -": "has no known form of currency",
 		"\x1b5": "has no known form of currency", "5 \u009b": "has no known form of currency", "$5.005": "has more than two decimals",
-		"$1,000": "has a comma in its number, which could mean thousands or decimals; use a point for decimals and nothing for thousands",
+		"$1,000": "has a comma that could part thousands or decimals; write 1000 or 1.000",
 	} {
 		_, err := ParseMoney(text)
 		var wrong *ParseError

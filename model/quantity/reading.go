@@ -40,7 +40,8 @@ const ScaleExample = "NaCl, 442, KCl or x0.5"
 
 // ParseScale reads NaCl, 442, KCl, a plain factor as x0.5, or nothing.
 func ParseScale(text string) (Scale, error) {
-	word := strings.ToLower(strings.TrimSpace(text))
+	pointed, _ := points(text)
+	word := strings.ToLower(strings.TrimSpace(pointed))
 	switch word {
 	case "":
 		return ScaleUnsaid, nil
@@ -79,7 +80,11 @@ func ParseReading(text string) (Reading, error) {
 	fail := func(reason string) (Reading, error) {
 		return Reading{}, &ParseError{What: "TDS", Text: text, Reason: reason, Example: ReadingExample}
 	}
-	trimmed := strings.TrimSpace(text)
+	pointed, reason := points(text)
+	if reason != "" {
+		return fail(reason)
+	}
+	trimmed := strings.TrimSpace(pointed)
 	if trimmed == "" {
 		return fail("is empty")
 	}

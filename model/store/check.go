@@ -51,22 +51,30 @@ func Check(path string) []Fault {
 		return []Fault{{File: path, Line: line, Problem: problem}}
 	}
 	d := parse(path, data)
-	switch kindOf(path, d) {
-	case rigFile:
-		var rig model.Rig
-		return d.rig(&rig, names{places: neighbours(path).places})
-	case placesFile:
-		var places model.Places
-		return d.places(&places)
-	case washFolder:
-		var wash model.Wash
-		return d.wash(&wash, neighbours(path))
-	case tripFolder:
-		var trip model.Trip
-		return d.trip(&trip, neighbours(path))
+	if faults, known := d.checked(path); known {
+		return byLine(append(faults, d.asides...))
 	}
 	unknown := Fault{File: path, Problem: "is no file of this program: it has neither the name nor a section of a rig ([[vehicle]], [[bed]]), places ([[place]]), a wash ([[stage]]) or a trip ([[stop]])"}
 	return append(d.faults, unknown)
+}
+
+// checked reads the document as what it is; false where it is no file of ours.
+func (d *document) checked(path string) (faults []Fault, known bool) {
+	switch kindOf(path, d) {
+	case rigFile:
+		var rig model.Rig
+		return d.rig(&rig, names{places: neighbours(path).places}), true
+	case placesFile:
+		var places model.Places
+		return d.places(&places), true
+	case washFolder:
+		var wash model.Wash
+		return d.wash(&wash, neighbours(path)), true
+	case tripFolder:
+		var trip model.Trip
+		return d.trip(&trip, neighbours(path)), true
+	}
+	return nil, false
 }
 
 // kindOf tells rigFile, placesFile, washFolder, tripFolder or "".

@@ -121,6 +121,9 @@ func (d *decoding) fill(t *table, fields []model.Field) {
 			e.failed = true
 			d.fault(e.line, e.key, Error, "%s", problem)
 		}
+		if read, comma := f.ReadAs(); comma {
+			d.asides = append(d.asides, Fault{File: d.file, Line: e.line, Key: e.key, Severity: Notice, Problem: fmt.Sprintf("%s is read as %s: the comma is one of decimals", shown(f.Text()), read)})
+		}
 	}
 }
 

@@ -17,7 +17,8 @@ type document struct {
 	data    []byte
 	tables  []*table // in order; the first is the top of the file
 	faults  []Fault
-	refused bool // the format is another: nothing was read
+	asides  []Fault // what is right and yet worth a word, for a check
+	refused bool    // the format is another: nothing was read
 }
 
 // A table is a section header with the entries under it.

@@ -48,7 +48,7 @@ func TestBadValues(t *testing.T) {
 		`length = nan`:          `length: "nan" is not a finite number; write the length like 40 ft 6 in`,
 		`length = "4000 ft"`:    `length: "4000 ft" is outside 5 ft to 75 ft; write the length like 40 ft 6 in`,
 		`length = "1e999 ft"`:   `length: "1e999 ft" is too large to be real; write the length like 40 ft 6 in`,
-		`length = "40,5 ft"`:    `length: "40,5 ft" has a comma in its number, which could mean thousands or decimals; use a point for decimals and nothing for thousands; write the length like 40 ft 6 in`,
+		`length = "1,500 ft"`:   `length: "1,500 ft" has a comma that could part thousands or decimals; write 1500 or 1.500; write the length like 40 ft 6 in`,
 		`length = "long"`:       `length: "long" does not start with a number; write the length like 40 ft 6 in`,
 		`length = true`:         `length: true is no value here; write it like length = "40 ft 6 in"`,
 		`length = ["40 ft"]`:    `length: is a list; write it like length = "40 ft 6 in"`,

@@ -118,7 +118,7 @@ func (m Model) editLine(width int) string {
 	line := m.th.Accent.On(head) + m.edit.View(m.th, room)
 	says, ink := "like "+f.Example, m.th.Muted
 	if m.edit.Says() != "" {
-		says, ink = m.edit.Says(), m.th.Bad
+		says, ink = m.edit.Says(), m.edit.Ink(m.th)
 	}
 	used := cells.Width(line)
 	if rest := width - used - 2; rest > 0 {

@@ -199,6 +199,6 @@ func (r Reading) numberLines(th theme.Theme, width int, add func(theme.Ink, stri
 	case r.edit.Offer != "":
 		add(th.Muted, "enter takes it as "+r.edit.Offer)
 	case says != "" && r.edit.Text() != "":
-		add(th.Bad, says)
+		add(r.edit.Ink(th), says)
 	}
 }

@@ -54,7 +54,7 @@ func (f Form) help(th theme.Theme, width, most int) []string {
 		text, ink = f.status, th.Doubt
 	}
 	if f.edit != nil && f.edit.Says() != "" {
-		text, ink = f.edit.Says(), th.Bad
+		text, ink = f.edit.Says(), f.edit.Ink(th)
 	}
 	var lines []string
 	for _, line := range cells.WrapMost(cells.Safe(text), width, most, th.Marks.More) {

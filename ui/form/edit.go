@@ -121,14 +121,32 @@ func (e Edit) View(th theme.Theme, width int) string {
 	return cells.Clip(ink.On(left)+caret+ink.On(strings.TrimRight(right, " ")), width, "")
 }
 
+// readAs tells how a number with a decimal comma was read. Where the example is
+// no number, the text is words.
+func (e Edit) readAs() string {
+	pointed, comma := quantity.Pointed(strings.TrimSpace(e.Text()))
+	if !comma || !strings.ContainsAny(e.example, "0123456789") || unitOf(e.example) == "" {
+		return ""
+	}
+	return "read as " + pointed + ": the comma is one of decimals"
+}
+
+// Ink is that of what [Edit.Says]: the doubtful one where the text cannot be taken.
+func (e Edit) Ink(th theme.Theme) theme.Ink {
+	if e.Problem != nil {
+		return th.Bad
+	}
+	return th.Text
+}
+
 // Says is the line under the form: what is wrong, what would be right, and what
-// stays in force.
+// stays in force; or how the text was read, where that may surprise.
 func (e Edit) Says() string {
 	switch {
 	case e.Offer != "":
 		return "needs its unit: tab or enter takes it as " + e.Offer
 	case e.Problem == nil:
-		return ""
+		return e.readAs()
 	}
 	words := e.Problem.Error()
 	var wrong *quantity.ParseError

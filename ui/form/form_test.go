@@ -117,3 +117,11 @@ func TestEditNeverOverflows(t *testing.T) {
 		}
 	})
 }
+
+func TestADecimalCommaIsToldAsItIsRead(t *testing.T) {
+	fine := func(string) error { return nil }
+	e := form.Start("", "1.4 gpm").With("1,6 gpm", fine)
+	assert.Equal(t, "read as 1.6 gpm: the comma is one of decimals", e.Says())
+	assert.Empty(t, form.Start("", "1.4 gpm").With("1.6 gpm", fine).Says())
+	assert.Empty(t, form.Start("", "home").With("dock 1,6", fine).Says(), "words are words")
+}

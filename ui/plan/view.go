@@ -196,7 +196,7 @@ func (m Model) helpLines(at layout.Rect) []string {
 		text, ink = f.Label+" "+problem, m.th.Doubt
 	}
 	if m.edit != nil && m.edit.Says() != "" {
-		text, ink = m.edit.Says(), m.th.Bad
+		text, ink = m.edit.Says(), m.edit.Ink(m.th)
 	}
 	lines := []string{""}
 	for _, line := range cells.WrapMost(cells.Safe(text), at.W-1, at.H-1, m.th.Marks.More) {

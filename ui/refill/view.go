@@ -131,7 +131,7 @@ func (m Model) statusLine(width int) string {
 		ink = m.th.Doubt
 	}
 	if m.edit != nil && m.edit.Says() != "" {
-		text, ink = m.edit.Says(), m.th.Doubt
+		text, ink = m.edit.Says(), m.edit.Ink(m.th)
 	}
 	return ink.On(cells.Clip(cells.Safe(text), width, m.th.Marks.More))
 }

@@ -122,7 +122,8 @@ func (c column) cell(text string) string {
 // text is a cell as the field reads it.
 func (c column) text(cell string) string {
 	cell = unguarded(strings.TrimSpace(cell))
-	if _, err := strconv.ParseFloat(cell, 64); c.unit != "" && err == nil {
+	pointed, _ := quantity.Pointed(cell)
+	if _, err := strconv.ParseFloat(pointed, 64); c.unit != "" && err == nil {
 		return cell + " " + c.unit
 	}
 	return cell
