@@ -67,8 +67,22 @@ func manualCommand(page *manual.Page, c *cobra.Command) {
 	if c.Long != "" {
 		words = c.Long
 	}
-	page.Text(words)
+	manualWritten(page, words)
 	manualFlags(page, c.LocalNonPersistentFlags())
+	if c.Example != "" {
+		page.Lines(strings.Split(c.Example, "\n")...)
+	}
+}
+
+// manualWritten writes paragraphs; one of indented lines stays as it is.
+func manualWritten(page *manual.Page, text string) {
+	for paragraph := range strings.SplitSeq(text, "\n\n") {
+		if strings.HasPrefix(paragraph, " ") {
+			page.Lines(strings.Split(paragraph, "\n")...)
+			continue
+		}
+		page.Text(paragraph)
+	}
 }
 
 func namesBelow(c *cobra.Command) []string {

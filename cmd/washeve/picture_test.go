@@ -11,28 +11,47 @@ import (
 	"path/filepath"
 	"strings"
 	"testing"
+	"time"
 
 	uv "github.com/charmbracelet/ultraviolet"
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"washeve/model/store"
 )
 
 var drawPictures = flag.Bool("pictures", false, "draw the README's pictures anew")
 
+// pictures are those of the README: a new screen is one line here.
+func pictures() []picture {
+	return []picture{
+		{file: "plan.svg", see: "The bed lasts this wash"},
+		{file: "day.svg", keys: []string{"D"}, see: "no face hurries you"},
+		{file: "bed.svg", season: true, keys: []string{"B"}, see: "r reading"},
+		{file: "refill.svg", season: true, keys: []string{"B", "c"}, see: "Old resin out"},
+		{file: "compare.svg", keys: []string{"C"}, see: "as planned"},
+		{file: "guide.svg", keys: []string{"?", "tab"}, see: "breakthrough"},
+	}
+}
+
+// picture is a screen, and the keys that lead there from the plan.
+type picture struct {
+	file   string
+	season bool // with a rig and the log of a season, not the built-in example
+	keys   []string
+	see    string
+}
+
 // The README's pictures are real frames. A change on the screen fails here
 // until they are drawn anew: go test ./cmd/washeve -run Pictures -pictures
 func TestPicturesShowTheScreensOfToday(t *testing.T) {
-	for _, p := range []struct {
-		file string
-		keys []string
-		see  string
-	}{
-		{"plan.svg", nil, "The bed lasts this wash"},
-		{"day.svg", []string{"D"}, "no face hurries you"},
-	} {
-		s := start(t, setup{width: 120, height: 36})
-		s.sees("The bed lasts this wash")
-		s.press(p.keys...)
+	for _, p := range pictures() {
+		s := start(t, setup{width: 120, height: 36, args: p.args(t), env: []string{clockFile + "=" + p.clock(t)}})
+		s.sees("flow cap")
+		for _, k := range p.keys {
+			s.settles()
+			s.press(k)
+		}
 		s.sees(p.see)
 		s.settles()
 		path := filepath.Join("..", "..", "testdata", "pictures", p.file)
@@ -45,6 +64,29 @@ func TestPicturesShowTheScreensOfToday(t *testing.T) {
 		require.NoError(t, err)
 		assert.Equal(t, string(kept), drawn, "%s is of another day: go test ./cmd/washeve -run Pictures -pictures", p.file)
 	}
+}
+
+// args name a data folder with the built-in rig and the log of a season.
+func (p picture) args(t *testing.T) []string {
+	if !p.season {
+		return nil
+	}
+	dir := t.TempDir()
+	_, err := store.WriteExample(dir)
+	require.NoError(t, err)
+	log, err := os.ReadFile(filepath.Join("..", "..", "testdata", "season", "log.toml"))
+	require.NoError(t, err)
+	require.NoError(t, os.WriteFile(filepath.Join(dir, logFile), log, 0o600))
+	return []string{"--dir", dir}
+}
+
+// clock stands in the evening after the season's last wash, so that a picture is
+// the same on any day.
+func (p picture) clock(t *testing.T) string {
+	c := newTestClock(t)
+	evening := time.Date(2026, 9, 12, 20, 0, 0, 0, time.FixedZone("", -6*3600))
+	c.set(evening.Sub(noon).Seconds(), 0)
+	return c.path
 }
 
 // svg draws what the terminal shows, as text on coloured cells.
