@@ -46,11 +46,11 @@ func TestApartForEveryEye(t *testing.T) {
 	for ground := range grounds {
 		p := theme.Palette(ground)
 		for _, group := range [][]string{
-			{"raw", "softened", "di"},   // on a face, in a tank
-			{"good", "doubt", "bad"},    // before a verdict
-			{"di", "bad"},               // the outlet curve and its limit
-			{"sun", "muted"},            // on the day strip
-			{"bad", "accent"},           // a log entry that does not fit, and the hand
+			{"raw", "softened", "di"}, // on a face, in a tank
+			{"good", "doubt", "bad"},  // before a verdict
+			{"di", "bad"},             // the outlet curve and its limit
+			{"sun", "muted"},          // on the day strip
+			{"bad", "accent"},         // a log entry that does not fit, and the hand
 		} {
 			for i, a := range group {
 				for _, b := range group[:i] {
