@@ -15,7 +15,7 @@ import (
 
 // open runs the planner at a terminal, and prints the plan elsewhere.
 func (p *program) open(ctx context.Context) error {
-	p.opening = p.screen && !p.plain && !p.json && p.env("TERM") != "dumb"
+	p.opening = p.screen && !p.json
 	lib, err := p.load()
 	if err != nil {
 		return err
@@ -50,7 +50,7 @@ func (p *program) open(ctx context.Context) error {
 		Options: plan.Options{
 			Rig: lib.Rig, Places: lib.Places, Wash: wash, Example: lib.example,
 			Others: others, Keeper: k, Shelf: k, Make: b.plan, Sharing: b.sharing, WashDay: p.washDay(lib.keep, b, lib.Rig.Defaults.Bell), Book: p.entries(b), Trips: t,
-			Theme: theme.Detect(p.out, p.plain), Units: sys, Notice: lib.notice,
+			Theme: theme.Detect(p.out, p.plain || p.env("TERM") == "dumb"), Units: sys, Notice: lib.notice,
 		},
 	})
 }

@@ -6,9 +6,13 @@ import (
 	"io"
 	"strings"
 
+	tea "github.com/charmbracelet/bubbletea"
+
 	"washeve/model/quantity"
 	"washeve/ui/cells"
+	"washeve/ui/keys"
 	"washeve/ui/report"
+	"washeve/ui/washday"
 )
 
 // Prompt walks through the wash one line at a time, for screen readers and for
@@ -19,7 +23,7 @@ func Prompt(o Options, in io.Reader, out io.Writer) error {
 	p.say(p.m.status)
 	p.answer()
 	for p.err == nil {
-		line, more := p.ask("v vehicle, b bed, w water, g gear, t stages, d day, p place, f plan, y why, u undo, a adopt, e empty, q quit")
+		line, more := p.ask("v vehicle, b bed, w water, g gear, t stages, d day, p place, f plan, W do the wash, y why, u undo, a adopt, e empty, q quit")
 		if !more || line == "q" {
 			break
 		}
@@ -70,6 +74,9 @@ func (p *prompt) choose(line string) {
 	case "y":
 		p.say(p.m.whyLines(80)...)
 		return
+	case "W":
+		p.doWash()
+		return
 	case "u":
 		if len(p.m.past) > 0 {
 			p.m = p.m.undone()
@@ -85,6 +92,24 @@ func (p *prompt) choose(line string) {
 		}
 	}
 	p.say(p.m.status)
+	p.answer()
+}
+
+// doWash does the wash, or goes on with one that was left.
+func (p *prompt) doWash() {
+	b, bound := keys.Find(p.m.seeKeys(), tea.KeyMsg{Type: tea.KeyRunes, Runes: []rune("W")})
+	if !bound || b.Blocked != "" {
+		p.say("Not now: " + b.Blocked + ".")
+		return
+	}
+	page, err := p.m.WashDay()
+	if err == nil {
+		err = washday.Talk(page, p.ask, p.say)
+	}
+	if err != nil {
+		p.say(err.Error())
+	}
+	p.m = p.m.replan(p.m.now)
 	p.answer()
 }
 

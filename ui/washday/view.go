@@ -218,6 +218,11 @@ func (m Model) factLines(width int) []string {
 	return lines
 }
 
+// factWords are the facts as they are said.
+func (m Model) factWords() []string {
+	return []string{m.task(), m.valves(), m.tool(), m.progress(), m.waters(), m.bedWords(), m.endWords(), m.nextWords()}
+}
+
 func (m Model) wrapped(ink theme.Ink, text string, width int) []string {
 	var lines []string
 	for _, part := range cells.Wrap(cells.Safe(text), width) {
@@ -240,16 +245,26 @@ func (m Model) statusLine(width int) string {
 }
 
 func (m Model) offerLines(width int) []string {
-	words := fmt.Sprintf("A wash is under way: %s, begun %s.", m.u.Plan.Vehicle, begun(&m.u))
-	lines := m.wrapped(m.th.Strong, words, width)
-	if s := m.step(); s != nil {
-		where := fmt.Sprintf("It stands at step %d of %d: %s %s, %s.", m.state.At+1, len(m.u.Steps), s.Stage, s.Face, m.clock())
-		if m.state.Running {
-			where = fmt.Sprintf("It stands at step %d of %d: %s %s, with the time still running: %s. If the water was off meanwhile, go on, then space stops it.", m.state.At+1, len(m.u.Steps), s.Stage, s.Face, m.clock())
-		}
-		lines = append(lines, m.wrapped(m.th.Text, where, width)...)
+	words := m.offerWords()
+	lines := m.wrapped(m.th.Strong, words[0], width)
+	for _, w := range words[1:] {
+		lines = append(lines, m.wrapped(m.th.Text, w, width)...)
 	}
 	return append(append(lines, ""), m.wrapped(m.th.Text, "enter goes on where it was; x ends it and keeps what was done; esc leaves it for later.", width)...)
+}
+
+// offerWords say which wash was left, and where.
+func (m Model) offerWords() []string {
+	words := []string{fmt.Sprintf("A wash is under way: %s, begun %s.", m.u.Plan.Vehicle, begun(&m.u))}
+	s := m.step()
+	if s == nil {
+		return words
+	}
+	where := fmt.Sprintf("It stands at step %d of %d: %s %s, %s.", m.state.At+1, len(m.u.Steps), s.Stage, s.Face, m.clock())
+	if m.state.Running {
+		where = fmt.Sprintf("It stands at step %d of %d: %s %s, with the time still running: %s. If the water was off meanwhile, go on, then stop it.", m.state.At+1, len(m.u.Steps), s.Stage, s.Face, m.clock())
+	}
+	return append(words, where)
 }
 
 func begun(u *model.Underway) string {

@@ -2,14 +2,15 @@ package washday
 
 import (
 	"fmt"
+	"math"
 	"strings"
 
 	"washeve/model"
 	"washeve/model/quantity"
 	"washeve/planner"
 	"washeve/planner/washday"
+	"washeve/ui/cells"
 	"washeve/ui/report"
-	"washeve/ui/theme"
 )
 
 // task says what to do, in a sentence or two.
@@ -103,7 +104,7 @@ func (m Model) progress() string {
 		parts = append(parts, fmt.Sprintf("%s of %s", minutes(washday.Seconds(done.Spent)), minutes(washday.Seconds(s.Duration.Or(0)))))
 	}
 	if v, given := s.Volume.Get(); given {
-		parts = append(parts, fmt.Sprintf("%s of %s", quantity.Show(done.Used, m.sys), quantity.Show(v, m.sys)))
+		parts = append(parts, fmt.Sprintf("%s of %s", m.gallons(done.Used), m.gallons(v)))
 	}
 	if len(parts) == 0 {
 		return ""
@@ -111,14 +112,24 @@ func (m Model) progress() string {
 	return "This step: " + strings.Join(parts, ", ")
 }
 
+// gallons is water to a tenth of a gallon or a litre: no hand turns a tap finer.
+func (m Model) gallons(v quantity.Volume) string {
+	unit := quantity.Volume(quantity.Gallon)
+	if m.sys == quantity.Metric {
+		unit = quantity.Litre
+	}
+	tenths := math.Round(10*float64(v/unit)) / 10
+	return quantity.Show(quantity.Volume(tenths)*unit, m.sys)
+}
+
 func (m Model) waters() string {
 	t := m.state.Tally(&m.u)
-	words := "So far: DI " + quantity.Show(t.DI, m.sys)
+	words := "So far: DI " + m.gallons(t.DI)
 	if m.u.Plan.Softener != "" {
-		words += ", softened " + quantity.Show(t.Softened, m.sys)
+		words += ", softened " + m.gallons(t.Softened)
 	}
 	if t.Raw > 0 || m.u.Plan.Softener == "" {
-		words += ", raw " + quantity.Show(t.Raw, m.sys)
+		words += ", raw " + m.gallons(t.Raw)
 	}
 	return words
 }
@@ -137,7 +148,7 @@ func (m Model) endWords() string {
 	if !given || m.state.ToRun(&m.u) <= 0 {
 		return ""
 	}
-	return fmt.Sprintf("The pen at the end, at this flow: %s ppm, one in ten over %s; chance of lasting %s",
+	return fmt.Sprintf("The pen at the end, at this flow: %s, one in ten over %s; chance of lasting %s",
 		report.PPM(end.Number), report.PPM(m.u.Outlook.EndHigh.Or(end).Number), m.chanceWords())
 }
 
@@ -156,30 +167,39 @@ func (m Model) nextWords() string {
 // summary is the wash that is over: planned against actual, what was learned, what
 // is left, what to do next.
 func (m Model) summary(width int) []string {
-	head := "The wash is done."
+	words := m.summaryWords()
+	lines := append(m.wrapped(m.th.Strong, words[0], width), "")
+	for _, w := range words[1:] {
+		if strings.HasPrefix(w, " ") {
+			lines = append(lines, m.th.Text.On(cells.Clip(cells.Safe(w), width, m.th.Marks.More)))
+			continue
+		}
+		lines = append(lines, m.wrapped(m.th.Text, m.th.Marks.Dot+" "+w, width)...)
+	}
+	return lines
+}
+
+// summaryWords are the summary as it is said: a table of indented lines, then
+// sentences.
+func (m Model) summaryWords() []string {
+	words := []string{"The wash is done."}
 	if m.state.Early {
-		head = "The wash was ended early; what was done is kept."
+		words[0] = "The wash was ended early; what was done is kept."
 	}
-	lines := m.wrapped(m.th.Strong, head, width)
+	row := func(what, planned, done string) {
+		words = append(words, fmt.Sprintf("  %-16s %14s %14s", what, planned, done))
+	}
 	t, p := m.state.Tally(&m.u), &m.u.Plan
-	row := func(what, planned, actual string) {
-		lines = append(lines, m.th.Text.On(fmt.Sprintf("  %-16s %14s %14s", what, planned, actual)))
-	}
-	lines = append(lines, "", m.th.Muted.On(fmt.Sprintf("  %-16s %14s %14s", "", "planned", "done")))
-	row("DI water", quantity.Show(p.PlannedDI.Or(0), m.sys), quantity.Show(t.DI, m.sys))
-	row("softened water", quantity.Show(p.PlannedSoftened.Or(0), m.sys), quantity.Show(t.Softened, m.sys))
-	row("raw water", quantity.Show(p.PlannedRaw.Or(0), m.sys), quantity.Show(t.Raw, m.sys))
+	row("", "planned", "done")
+	row("DI water", quantity.Show(p.PlannedDI.Or(0), m.sys), m.gallons(t.DI))
+	row("softened water", quantity.Show(p.PlannedSoftened.Or(0), m.sys), m.gallons(t.Softened))
+	row("raw water", quantity.Show(p.PlannedRaw.Or(0), m.sys), m.gallons(t.Raw))
 	spent := quantity.Duration(0)
 	for _, d := range m.state.Done {
 		spent += d.Spent
 	}
-	row("water on, hands", minutes(washday.Seconds(p.PlannedDuration.Or(0))), minutes(washday.Seconds(spent)))
-	lines = append(lines, "")
-	add := func(ink theme.Ink, text string) { lines = append(lines, m.wrapped(ink, text, width)...) }
-	for _, text := range m.afterwards() {
-		add(m.th.Text, m.th.Marks.Dot+" "+text)
-	}
-	return lines
+	row("time at work", minutes(washday.Seconds(p.PlannedDuration.Or(0))), minutes(washday.Seconds(spent)))
+	return append(words, m.afterwards()...)
 }
 
 // afterwards is what was learned and what is next.
