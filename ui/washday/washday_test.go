@@ -171,8 +171,8 @@ func TestEveryKeyIsListedAndNoFrameBreaks(t *testing.T) {
 func BenchmarkKeyToFrame(b *testing.B) {
 	p := play(b, "enter")
 	for b.Loop() {
-		p.blank()
-		_ = p.m.View(p.size)
+		next, _ := p.m.Update(hands.Key(" "))
+		_ = next.View(p.size)
 	}
 }
 

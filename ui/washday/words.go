@@ -148,7 +148,7 @@ func (m Model) endWords() string {
 	if !given || m.state.ToRun(&m.u) <= 0 {
 		return ""
 	}
-	return fmt.Sprintf("The pen at the end, at this flow: %s, one in ten over %s; chance of lasting %s",
+	return fmt.Sprintf("The pen at the end, at this flow: %s, one in ten over %s; lasts %s",
 		report.PPM(end.Number), report.PPM(m.u.Outlook.EndHigh.Or(end).Number), m.chanceWords())
 }
 
