@@ -247,22 +247,19 @@ func (r *replay) read(e event, s *model.Sample) bool {
 	return true
 }
 
-// learn works out what each fill teaches, the oldest first.
+// learn works out what the fills that count teach, the oldest first.
 func (r *replay) learn() *BedPast {
 	var lessons []learning.Lesson
-	for i := range r.fills {
-		f := &r.fills[i]
-		if i == len(r.fills)-1 {
-			f.posterior = learning.After(lessons).Learn(f.fill)
-			f.explain()
-			f.settle()
-			break
-		}
+	last := len(r.fills) - 1
+	for _, f := range r.fills[max(last-learning.MostPast, 0):last] {
 		lessons = append(lessons, learning.Recall(f.fill))
 	}
-	last := r.present()
+	f := &r.fills[last]
+	f.posterior = learning.After(lessons).Learn(f.fill)
+	f.explain()
+	f.settle()
 	return &BedPast{Bed: r.bed, Fills: r.fills, Draws: r.draws, next: sync.OnceValue(func() stand {
-		return nextFill(append(lessons[:len(lessons):len(lessons)], learning.Recall(last.fill)))
+		return nextFill(append(lessons[:len(lessons):len(lessons)], learning.Recall(f.fill)))
 	})}
 }
 
