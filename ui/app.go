@@ -7,6 +7,7 @@ import (
 	tea "github.com/charmbracelet/bubbletea"
 
 	"washeve/ui/cells"
+	"washeve/ui/entry"
 	"washeve/ui/guide"
 	"washeve/ui/keys"
 	"washeve/ui/layout"
@@ -27,6 +28,7 @@ type App struct {
 	th      theme.Theme
 	size    layout.Size
 	screens []screen.Screen // the last one is seen
+	learn   func() tea.Cmd  // see [entry.Book]; nil where nothing is learned beside
 	trouble error
 	losing  error // why quitting would lose work, while it asks
 }
@@ -37,15 +39,34 @@ func NewApp(th theme.Theme, screens ...screen.Screen) App {
 }
 
 // Init starts the first screen.
-func (a App) Init() tea.Cmd { return a.top().Init() }
+func (a App) Init() tea.Cmd { return tea.Batch(a.top().Init(), a.learns()) }
+
+// learns begins what the last message made due.
+func (a App) learns() tea.Cmd {
+	if a.learn == nil {
+		return nil
+	}
+	return a.learn()
+}
 
 func (a App) top() screen.Screen { return a.screens[len(a.screens)-1] }
 
-// Update routes a message.
+// Update routes a message, and sees to what is to be learned after it.
 func (a App) Update(msg tea.Msg) (tea.Model, tea.Cmd) {
+	next, cmd := a.route(msg)
+	return next, tea.Batch(cmd, a.learns())
+}
+
+func (a App) route(msg tea.Msg) (tea.Model, tea.Cmd) {
 	switch msg := msg.(type) {
 	case tea.WindowSizeMsg:
-		return a.sized(msg)
+		a.size = layout.Size{W: msg.Width, H: msg.Height}
+		return a.passAll(msg)
+	case entry.Learned:
+		if msg.Err != nil {
+			a.trouble = msg.Err
+		}
+		return a.passAll(msg)
 	case tea.KeyMsg:
 		return a.pressed(msg)
 	case screen.Go:
@@ -59,8 +80,8 @@ func (a App) Update(msg tea.Msg) (tea.Model, tea.Cmd) {
 	return a.pass(msg)
 }
 
-func (a App) sized(msg tea.WindowSizeMsg) (tea.Model, tea.Cmd) {
-	a.size = layout.Size{W: msg.Width, H: msg.Height}
+// passAll hands a message to every screen, seen or not.
+func (a App) passAll(msg tea.Msg) (tea.Model, tea.Cmd) {
 	next := make([]screen.Screen, len(a.screens))
 	var all []tea.Cmd
 	for i, s := range a.screens {

@@ -3,7 +3,9 @@ package main
 import (
 	"crypto/rand"
 	"errors"
-	"reflect"
+	"sync"
+
+	tea "github.com/charmbracelet/bubbletea"
 
 	"washeve/model"
 	"washeve/model/quantity"
@@ -12,24 +14,29 @@ import (
 	"washeve/ui/entry"
 )
 
-// book is the log at hand: its file, what it holds, and what it teaches.
+// book is the log at hand: its file, what it holds, and what it teaches. Commands
+// read and replay it at once. The screens do not wait for it: they ask for what
+// is known so far, and [book.learn] does the rest beside them.
 type book struct {
 	journal *journal.Journal
-	log     model.Log
 	example bool // the rig at hand is the built-in example: nothing is written of it
+	beside  bool // reading and replaying is done beside the screens
 
-	memory planner.Memory
-	from   recalled
-	known  bool // memory.Past is that of the log as it stands, for from
-}
+	memory planner.Memory // of the one who makes plans
 
-// recalled is what of the rig and the places the log's lessons depend on.
-type recalled struct {
-	beds      []model.Bed
-	softeners []model.Softener
-	pens      []model.Pen
-	defaults  model.Defaults
-	places    model.Places
+	mu      sync.Mutex // for all below
+	log     model.Log
+	read    bool // log holds what the file does
+	faults  []journal.Fault
+	told    bool      // that the log cannot be used
+	changes int       // of the log
+	known   []lesson  // the latest learned first
+	wanted  []lessons // asked for and not known, the latest last
+
+	working bool          // beside
+	done    chan struct{} // closed when the last work beside is done
+	news    bool          // of that work, not told yet
+	awaited bool          // somebody waits to tell it
 }
 
 // Append adds entries for good.
@@ -40,34 +47,43 @@ func (b *book) Append(entries ...model.Entry) error {
 	if _, err := b.journal.Append(entries...); err != nil {
 		return err
 	}
-	b.log, b.known = model.Merge(b.log, model.NewLog(entries)), false
+	b.mu.Lock()
+	defer b.mu.Unlock()
+	b.add(model.NewLog(entries))
 	return nil
 }
 
-// Log is the log as it stands.
-func (b *book) Log() model.Log { return b.log }
+func (b *book) add(log model.Log) { b.log, b.changes = model.Merge(b.log, log), b.changes+1 }
 
-// past is what the log teaches, worked out again only where it or what it
-// depends on has changed.
-func (b *book) past(rig model.Rig, places model.Places) *planner.Past {
-	from := recalled{rig.Beds, rig.Softeners, rig.Pens, rig.Defaults, places}
-	if !b.known || !reflect.DeepEqual(from, b.from) {
-		b.memory.Past = planner.Recall(b.log, rig, places)
-		b.from, b.known = from.kept(), true
-	}
-	return b.memory.Past
+// Log is the log as it stands, as far as it is read.
+func (b *book) Log() model.Log {
+	b.mu.Lock()
+	defer b.mu.Unlock()
+	return b.log
 }
 
-// kept is a copy that later edits do not reach.
-func (r recalled) kept() recalled {
-	r.beds, r.softeners = append([]model.Bed(nil), r.beds...), append([]model.Softener(nil), r.softeners...)
-	r.pens, r.places = append([]model.Pen(nil), r.pens...), append(model.Places(nil), r.places...)
-	return r
+// past is what the log teaches. It is worked out again only where the log or what
+// it depends on has changed; beside the screens not here but by learn.
+func (b *book) past(rig model.Rig, places model.Places) *planner.Past {
+	b.mu.Lock()
+	defer b.mu.Unlock()
+	of := lessonsOf(rig, places)
+	if past, known := b.find(of); known {
+		return past
+	}
+	if !b.beside || b.read && len(b.log) == 0 {
+		return b.keep(b.task(of).learned())
+	}
+	b.want(of.kept())
+	if len(b.known) > 0 {
+		return b.known[0].past
+	}
+	return nil
 }
 
 // plan makes a plan with what the log teaches.
 func (b *book) plan(rig model.Rig, places model.Places, wash model.Wash) (planner.Plan, error) {
-	b.past(rig, places)
+	b.memory.Past = b.past(rig, places)
 	return b.memory.Make(rig, places, wash)
 }
 
@@ -80,7 +96,7 @@ func (b *book) sharing(rig model.Rig, places model.Places, wash model.Wash) (*pl
 // entries is the book as the screens take it.
 func (p *program) entries(b *book) entry.Book {
 	return entry.Book{
-		Logger: b, Past: b.past, Clock: p.clock,
+		Logger: b, Past: b.past, Learn: b.learn, Lag: b.lag, Clock: p.clock,
 		NewID: func(at model.Moment) (string, error) { return model.NewID(at, rand.Reader) },
 	}
 }
@@ -91,7 +107,33 @@ func (p *program) openBook() (*book, error) {
 	if err != nil {
 		return nil, err
 	}
-	return &book{journal: p.journal(), log: log}, nil
+	return &book{journal: p.journal(), log: log, read: true}, nil
+}
+
+// bookBeside opens the log of the data folder, to be read beside the screens.
+func (p *program) bookBeside(rig model.Rig, places model.Places) *book {
+	b := &book{journal: p.journal(), beside: true}
+	b.read = !b.journal.Exists()
+	b.past(rig, places)
+	b.start()
+	return b
+}
+
+// learn starts what there is to learn and gives the command that tells of it;
+// nil where there is nothing to tell or somebody waits already.
+func (b *book) learn() tea.Cmd {
+	b.start()
+	b.mu.Lock()
+	defer b.mu.Unlock()
+	if !b.news || b.awaited {
+		return nil
+	}
+	b.awaited = true
+	done := b.done
+	return func() tea.Msg {
+		<-done
+		return entry.Learned{Err: b.tell()}
+	}
 }
 
 // rest looks at the bed in the middle of a wash, with what the log teaches by now.

@@ -43,7 +43,7 @@ func (p *program) journal() *journal.Journal {
 func (p *program) readLog() (model.Log, error) {
 	log, faults := p.journal().Load()
 	p.tellLog(faults)
-	if journal.HasErrors(faults) && len(log) == 0 {
+	if unusable(log, faults) {
 		return nil, wrongf("the log in %s cannot be used; mend the lines above, nothing was changed", p.folder())
 	}
 	return log, nil

@@ -31,10 +31,7 @@ func (p *program) open(ctx context.Context) error {
 	if err != nil {
 		return err
 	}
-	b, err := p.openBook()
-	if err != nil {
-		return err
-	}
+	b := p.bookBeside(lib.Rig, lib.Places)
 	b.example = lib.example
 	k := &keeper{store: lib.keep, book: b}
 	t := &tripKeeper{keeper: k, today: p.today, borrowed: lib.example}
@@ -45,6 +42,7 @@ func (p *program) open(ctx context.Context) error {
 	}
 	others := othersOf(lib)
 	k.others = byFile(others)
+	defer func() { p.tellLog(b.faultsRead()) }()
 	return ui.Run(ctx, ui.Options{
 		In: p.in, Out: p.out,
 		Options: plan.Options{

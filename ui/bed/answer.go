@@ -6,6 +6,7 @@ import (
 	"washeve/model/quantity"
 	"washeve/planner"
 	"washeve/ui/cells"
+	"washeve/ui/entry"
 	"washeve/ui/picture"
 	"washeve/ui/report"
 	"washeve/ui/theme"
@@ -94,6 +95,9 @@ func (m Model) verdictLine(width int) string {
 	if m.err != nil {
 		return m.th.Doubt.On(cells.Clip(m.th.Marks.Doubt+" No plan yet: "+cells.Safe(m.err.Error()), width, m.th.Marks.More))
 	}
+	if m.lag == entry.Unread {
+		return m.th.Strong.On(cells.Clip(m.th.Marks.Doubt+" "+entry.ReadingLog+" until then the answer is by the rig alone", width, m.th.Marks.More))
+	}
 	if m.penInDoubt() {
 		return m.th.Bad.On(cells.Clip("!! THE PEN'S SCALE IS IN DOUBT: trust no figure below until it is settled (e)", width, m.th.Marks.More))
 	}
@@ -101,6 +105,9 @@ func (m Model) verdictLine(width int) string {
 	chance := m.plan.Bed.ChanceLasts
 	words := fmt.Sprintf("%s %s: chance %s (%s)", mark, nextWash(m.plan.Verdict), report.Chance(chance), report.Percent(chance))
 	learned := m.learned()
+	if m.lag != entry.UpToDate {
+		learned = "; " + entry.ReadingLog
+	}
 	if cells.Width(words)+cells.Width(learned) > width {
 		learned = ""
 	}

@@ -35,7 +35,9 @@ type Model struct {
 	ahead  planner.Ahead
 	err    error // why there is no answer
 	length int   // of the log that the answer is by
-	began  int   // length of the log when the screen was opened
+	lag    entry.Lag
+	wrote  *wrote // what the answer is yet to follow
+	began  int    // length of the log when the screen was opened
 	fill   picture.Fill
 	odd    map[string]bool // readings that fit no bed, by identifier
 
@@ -55,6 +57,12 @@ type Model struct {
 type question struct {
 	text string
 	yes  func(Model) Model
+}
+
+// wrote is what was said of an entry, and how much was left before it.
+type wrote struct {
+	words string
+	left  quantity.Volume
 }
 
 // New makes the screen. The first frame shows the whole answer.
@@ -97,6 +105,7 @@ func (m Model) renewed() Model {
 	if m.err = err; err == nil {
 		m.plan, m.past, m.ahead = plan, past, ahead
 	}
+	m.lag = m.o.Lags()
 	m.fill, m.odd = m.drawing(), map[string]bool{}
 	for _, s := range m.suspects() {
 		m.odd[s.ID] = true
@@ -135,9 +144,21 @@ func (m Model) write(words string, entries ...model.Entry) Model {
 	}
 	m.kept, m.form, m.reading = nil, nil, nil
 	m.done = append(m.done[:len(m.done):len(m.done)], ids)
-	left := m.plan.Bed.Remaining.P50
-	m = m.renewed()
-	return m.say(words + m.changed(left))
+	m.wrote = &wrote{words, m.plan.Bed.Remaining.P50}
+	return m.renewed().say(words).followed()
+}
+
+// followed says what the last entry did to the answer, once the answer is by it.
+func (m Model) followed() Model {
+	if m.wrote == nil || m.lag != entry.UpToDate {
+		return m
+	}
+	w := *m.wrote
+	m.wrote = nil
+	if m.status != w.words {
+		return m
+	}
+	return m.say(w.words + m.changed(w.left))
 }
 
 // changed says what an entry did to the answer.

@@ -24,6 +24,8 @@ func (m Model) Update(msg tea.Msg) (screen.Screen, tea.Cmd) {
 		return m.key(msg)
 	case entry.Written:
 		return m.seen(), nil
+	case entry.Learned:
+		return m.renewed().followed(), nil
 	}
 	return m, nil
 }

@@ -5,6 +5,7 @@ import (
 
 	"washeve/model"
 	"washeve/ui/cells"
+	"washeve/ui/entry"
 	"washeve/ui/keys"
 	"washeve/ui/layout"
 	"washeve/ui/picture"
@@ -115,6 +116,9 @@ func (m Model) listLines(at layout.Rect) []string {
 	head := fmt.Sprintf("Log: %d of %d", min(m.list.hand+1, m.list.count()), m.list.count())
 	if m.list.count() == 0 {
 		head = "The log is empty: r adds a reading, w a wash"
+		if m.lag == entry.Unread {
+			head = "Log: " + entry.ReadingLog
+		}
 		if m.list.search.text != "" {
 			head = "Log: nothing found"
 		}

@@ -3,6 +3,8 @@ package day
 import (
 	tea "github.com/charmbracelet/bubbletea"
 
+	"washeve/model"
+	"washeve/ui/entry"
 	"washeve/ui/form"
 	"washeve/ui/keys"
 	"washeve/ui/layout"
@@ -17,6 +19,8 @@ func (m Model) Update(msg tea.Msg) (screen.Screen, tea.Cmd) {
 		return m, nil
 	case tea.MouseMsg:
 		return m.mouse(msg), nil
+	case entry.Learned:
+		return m.replan(m.washShown()), nil
 	case tea.KeyMsg:
 		return m.key(msg)
 	}
@@ -112,6 +116,15 @@ func (m Model) mouse(msg tea.MouseMsg) Model {
 	return m
 }
 
+// washShown is the wash with what is being typed.
+func (m Model) washShown() model.Wash {
+	w := m.now
+	if m.edit != nil && m.edit.Replaced {
+		_ = fieldOf(&w, m.editAt).Set(m.edit.Good) // on error the wash is as it was
+	}
+	return w
+}
+
 // startEdit lets a field be typed, from nothing.
 func (m Model) startEdit(key string) Model {
 	f := fieldOf(&m.now, key)
@@ -126,9 +139,8 @@ func (m Model) startEdit(key string) Model {
 func (m Model) typed(msg tea.KeyMsg) Model {
 	e := m.edit.Type(msg, m.check)
 	m.edit = &e
-	w := m.now
-	if err := fieldOf(&w, m.editAt).Set(e.Good); err == nil && e.Replaced {
-		m = m.replan(w)
+	if m.check(e.Good) == nil && e.Replaced {
+		m = m.replan(m.washShown())
 	}
 	return m.say("")
 }

@@ -3,6 +3,8 @@ package entry
 import (
 	"time"
 
+	tea "github.com/charmbracelet/bubbletea"
+
 	"washeve/model"
 	"washeve/model/quantity"
 	"washeve/planner"
@@ -29,6 +31,7 @@ type Desk struct {
 	Wash   model.Wash // the next one
 	Logger Logger
 	Answer Answer
+	Lag    func() Lag // see [Book]
 	Clock  func() time.Time
 	NewID  func(model.Moment) (string, error)
 	Theme  theme.Theme
@@ -39,11 +42,48 @@ type Desk struct {
 // Book is the log, as a program that has one hands it to its screens.
 type Book struct {
 	Logger Logger
-	// Past is what the log teaches as it stands, for a rig and its places.
-	Past  func(model.Rig, model.Places) *planner.Past
+	// Past is what the log teaches as it stands, for a rig and its places; where
+	// that takes long, what was known before, until Lag is [UpToDate].
+	Past func(model.Rig, model.Places) *planner.Past
+	// Learn begins what there is to learn, and gives the command that waits for it
+	// and ends in [Learned]; nil where there is nothing to wait for. Without it,
+	// and without Lag, Past is never behind.
+	Learn func() tea.Cmd
+	Lag   func() Lag
 	Clock func() time.Time
 	NewID func(model.Moment) (string, error)
 }
+
+// Lag is how far what is known of the log is behind.
+type Lag uint8
+
+// The lags. Behind, what is known is of the log or the rig as it was a moment
+// ago; Unread, nothing is known of the log yet.
+const (
+	UpToDate Lag = iota
+	Behind
+	Unread
+)
+
+// ReadingLog is said while the answer waits for the log.
+const ReadingLog = "reading the log ..."
+
+// Lags is Lag, also of a book that is never behind.
+func (b Book) Lags() Lag { return lagOf(b.Lag) }
+
+// Lags is the lag of the desk's book.
+func (d Desk) Lags() Lag { return lagOf(d.Lag) }
+
+func lagOf(ask func() Lag) Lag {
+	if ask == nil {
+		return UpToDate
+	}
+	return ask()
+}
+
+// Learned tells the screens that what the log teaches is at hand, or why it
+// cannot be.
+type Learned struct{ Err error }
 
 // Now is the moment by the clock.
 func (d Desk) Now() model.Moment { return model.MomentOf(d.Clock()) }

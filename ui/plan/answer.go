@@ -7,6 +7,7 @@ import (
 	"washeve/model/quantity"
 	"washeve/planner"
 	"washeve/ui/cells"
+	"washeve/ui/entry"
 	"washeve/ui/layout"
 	"washeve/ui/picture"
 	"washeve/ui/report"
@@ -74,6 +75,9 @@ func (m Model) needLines(at layout.Rect) []string {
 }
 
 func (m Model) verdictLines(at layout.Rect) []string {
+	if m.lag == entry.Unread {
+		return []string{m.th.Strong.On(cells.Clip(m.th.Marks.Doubt+" "+entry.ReadingLog, at.W, "")), m.th.Muted.On(cells.Clip("the numbers below are by the rig alone", at.W, ""))}
+	}
 	mark, ink := verdictLook(m.th, m.plan.Verdict)
 	chance := m.plan.Bed.ChanceLasts
 	words := fmt.Sprintf("%s (%s)", report.Chance(chance), report.Percent(chance))
@@ -85,7 +89,15 @@ func (m Model) verdictLines(at layout.Rect) []string {
 	}
 	head := mark + " " + report.Verdict(m.plan.Verdict)
 	head = cells.Clip(head, at.W, m.th.Marks.More)
-	return []string{ink.On(head) + m.pointer(at.W-cells.Width(head)), meter + m.th.Text.On(words)}
+	return []string{ink.On(head) + m.pointer(at.W-cells.Width(head)), meter + m.th.Text.On(words) + m.lagWords(at.W-cells.Width(meter)-cells.Width(words))}
+}
+
+// lagWords says, where there is room, that the answer is about to move.
+func (m Model) lagWords(room int) string {
+	if m.lag == entry.UpToDate || room < cells.Width(entry.ReadingLog)+2 {
+		return ""
+	}
+	return "  " + m.th.Muted.On(entry.ReadingLog)
 }
 
 func verdictLook(th theme.Theme, v planner.Verdict) (string, theme.Ink) {

@@ -78,6 +78,7 @@ type Model struct {
 	plan    planner.Plan // of what is shown, or the last one that could be made
 	planned bool         // there is a plan
 	planErr error        // why there is none for what is shown
+	lag     entry.Lag    // of the log that the plan is by
 	faults  map[ref]string
 	lacks   []ref // what the plan cannot do without
 
@@ -148,7 +149,7 @@ func (m *Model) shown() *work {
 // the reason is told.
 func (m Model) replan(w work) Model {
 	p, err := m.make(w.rig, w.places, w.wash)
-	m.planErr, m.faults, m.lacks = err, w.faulty(), w.lacking()
+	m.planErr, m.faults, m.lacks, m.lag = err, w.faulty(), w.lacking(), m.book.Lags()
 	if err == nil {
 		m.plan, m.planned = p, true
 	}

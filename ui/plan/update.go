@@ -34,8 +34,8 @@ func (m Model) Update(msg tea.Msg) (screen.Screen, tea.Cmd) {
 		return m.tookWay(msg.Way), nil
 	case rig.Done:
 		return m.tookRig(msg)
-	case entry.Written:
-		return m.replan(m.now), nil
+	case entry.Written, entry.Learned:
+		return m.replan(*m.shown()), nil
 	}
 	return m, nil
 }

@@ -40,7 +40,8 @@ type Model struct {
 	touched    bool       // something of it was typed
 	written    bool
 	reading    *entry.Reading
-	readings   []string // what was read of the new fill
+	readings   []string      // what was read of the new fill
+	last       *model.Sample // of the readings
 
 	kept   error
 	status string

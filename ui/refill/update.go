@@ -19,6 +19,8 @@ func (m Model) Update(msg tea.Msg) (screen.Screen, tea.Cmd) {
 	case tea.WindowSizeMsg:
 		m.size = layout.Size{W: msg.Width, H: msg.Height}
 		return m, nil
+	case entry.Learned:
+		return m.looked().retold(), nil
 	case tea.MouseMsg:
 		return m.mouse(msg), nil
 	case tea.KeyMsg:
@@ -228,6 +230,20 @@ func (m Model) reads(msg tea.KeyMsg) Model {
 
 // took says how a reading of the new fill stands.
 func (m Model) took(s *model.Sample) Model {
+	m.last = s
+	m.readings = append(m.readings[:len(m.readings):len(m.readings)], m.stands(s))
+	return m.say("Written.")
+}
+
+// retold says it again when the log has been read.
+func (m Model) retold() Model {
+	if n := len(m.readings); n > 0 {
+		m.readings = append(m.readings[:n-1:n-1], m.stands(m.last))
+	}
+	return m
+}
+
+func (m Model) stands(s *model.Sample) string {
 	words := "Read: " + s.Reading.Words()
 	if !s.Counts() {
 		words += ", a first cup, not used"
@@ -238,8 +254,7 @@ func (m Model) took(s *model.Sample) Model {
 			words += "; it fits no bed: esc, then e on the Bed screen says what to check"
 		}
 	}
-	m.readings = append(m.readings[:len(m.readings):len(m.readings)], words+".")
-	return m.say("Written.")
+	return words + "."
 }
 
 func (m Model) mouse(msg tea.MouseMsg) Model {

@@ -21,6 +21,12 @@ type Journal struct{ path string }
 // there, and nothing is read yet.
 func Open(path string) *Journal { return &Journal{path: path} }
 
+// Exists tells whether there is a log, readable or not.
+func (j *Journal) Exists() bool {
+	_, err := os.Lstat(j.path)
+	return !errors.Is(err, fs.ErrNotExist)
+}
+
 // Load reads the log. Entries that cannot be read are told with their line and
 // left out. An end that was cut off is set aside and told. A file that is not
 // there is an empty log.

@@ -1,0 +1,170 @@
+package main
+
+import (
+	"fmt"
+	"reflect"
+	"slices"
+
+	"washeve/model"
+	"washeve/model/store/journal"
+	"washeve/planner"
+	"washeve/ui/entry"
+)
+
+// lessons is what of the rig and the places the log's lessons depend on.
+type lessons struct {
+	beds      []model.Bed
+	softeners []model.Softener
+	pens      []model.Pen
+	defaults  model.Defaults
+	places    model.Places
+}
+
+func lessonsOf(rig model.Rig, places model.Places) lessons {
+	return lessons{rig.Beds, rig.Softeners, rig.Pens, rig.Defaults, places}
+}
+
+func (l lessons) equal(other lessons) bool { return reflect.DeepEqual(l, other) }
+
+// kept is a copy that later edits do not reach.
+func (l lessons) kept() lessons {
+	l.beds, l.softeners = append([]model.Bed(nil), l.beds...), append([]model.Softener(nil), l.softeners...)
+	l.pens, l.places = append([]model.Pen(nil), l.pens...), append(model.Places(nil), l.places...)
+	return l
+}
+
+func (l lessons) rig() model.Rig {
+	return model.Rig{Beds: l.beds, Softeners: l.softeners, Pens: l.pens, Defaults: l.defaults}
+}
+
+// lesson is what the log teaches of a rig and its places.
+type lesson struct {
+	of      lessons
+	changes int // of the log, when it was learned
+	past    *planner.Past
+}
+
+// task is a lesson to be learned, and the log to do it by. It shares nothing that
+// is changed later.
+type task struct {
+	lesson
+	log model.Log
+}
+
+func (t task) learned() lesson {
+	t.past = planner.Recall(t.log, t.of.rig(), t.of.places)
+	return t.lesson
+}
+
+// mostLessons is how many are kept, or wanted, at once: a screen may set several
+// rigs side by side.
+const mostLessons = 12
+
+// task is the work for a lesson. The book is locked, here and in what follows
+// without a word to the contrary.
+func (b *book) task(of lessons) task { return task{lesson{of: of.kept(), changes: b.changes}, b.log} }
+
+func (b *book) find(of lessons) (past *planner.Past, known bool) {
+	for _, k := range b.known {
+		if b.read && k.changes == b.changes && k.of.equal(of) {
+			return k.past, true
+		}
+	}
+	return nil, false
+}
+
+// keep adds a lesson, and drops what it makes needless.
+func (b *book) keep(l lesson) *planner.Past {
+	b.known = slices.Insert(b.known, 0, l)
+	b.known = slices.DeleteFunc(b.known, func(k lesson) bool { return k.changes < l.changes })
+	b.known = b.known[:min(len(b.known), mostLessons)]
+	b.wanted = slices.DeleteFunc(b.wanted, func(w lessons) bool { _, known := b.find(w); return known })
+	return l.past
+}
+
+// want puts a lesson last, which is learned first.
+func (b *book) want(of lessons) {
+	b.wanted = append(slices.DeleteFunc(b.wanted, of.equal), of)
+	b.wanted = b.wanted[max(len(b.wanted)-mostLessons, 0):]
+}
+
+// start begins the work beside, one lesson at a time. It locks the book.
+func (b *book) start() {
+	b.mu.Lock()
+	defer b.mu.Unlock()
+	if b.working || b.news || len(b.wanted) == 0 {
+		return
+	}
+	done, next := make(chan struct{}), b.wanted[len(b.wanted)-1]
+	b.done, b.working, b.news = done, true, true
+	go func() {
+		defer close(done)
+		b.work(next)
+	}()
+}
+
+// work reads the log where that is not done, and learns from it. It locks the
+// book, but not while it works.
+func (b *book) work(of lessons) {
+	b.mu.Lock()
+	read := b.read
+	b.mu.Unlock()
+	if !read {
+		log, faults := b.journal.Load()
+		b.take(log, faults)
+	}
+	b.mu.Lock()
+	next := b.task(of)
+	b.mu.Unlock()
+	done := next.learned()
+	b.mu.Lock()
+	defer b.mu.Unlock()
+	b.keep(done)
+	b.working = false
+}
+
+// take adds what the file holds to what was written meanwhile. It locks the book.
+func (b *book) take(log model.Log, faults []journal.Fault) {
+	b.mu.Lock()
+	defer b.mu.Unlock()
+	b.add(log)
+	b.read, b.faults = true, faults
+}
+
+// lag is how far what is known is behind what was asked for. It locks the book.
+func (b *book) lag() entry.Lag {
+	b.mu.Lock()
+	defer b.mu.Unlock()
+	switch {
+	case len(b.wanted) == 0:
+		return entry.UpToDate
+	case len(b.known) == 0:
+		return entry.Unread
+	}
+	return entry.Behind
+}
+
+// faultsRead are those that were met in the log. It locks the book.
+func (b *book) faultsRead() []journal.Fault {
+	b.mu.Lock()
+	defer b.mu.Unlock()
+	return b.faults
+}
+
+// tell ends the news of the last work. It gives, once, why the log cannot be
+// used. It locks the book.
+func (b *book) tell() error {
+	b.mu.Lock()
+	defer b.mu.Unlock()
+	b.news, b.awaited = false, false
+	if b.told || !unusable(b.log, b.faults) {
+		return nil
+	}
+	b.told = true
+	return fmt.Errorf("the log cannot be used, and the answer is without it; mend this line: %w", b.faults[0])
+}
+
+// unusable tells a log of which nothing could be read.
+func unusable(log model.Log, faults []journal.Fault) bool {
+	return journal.HasErrors(faults) && len(log) == 0
+}
