@@ -5,5 +5,5 @@ import "os"
 
 func main() {
 	a, b, err := firstFrames(os.Args[1], os.Args[2], os.Args[3], 21)
-	fmt.Println(ms(a), ms(b), float64(a)/float64(b), err)
+	fmt.Println("clock", ms(a.clock), ms(b.clock), float64(a.clock)/float64(b.clock), "busy", ms(a.busy), ms(b.busy), err)
 }

@@ -110,12 +110,11 @@ func (p *program) openBook() (*book, error) {
 	return &book{journal: p.journal(), log: log, read: true}, nil
 }
 
-// bookBeside opens the log of the data folder, to be read beside the screens.
-func (p *program) bookBeside(rig model.Rig, places model.Places) *book {
+// bookBeside opens the log of the data folder, to be read beside the screens once
+// they are there.
+func (p *program) bookBeside() *book {
 	b := &book{journal: p.journal(), beside: true}
 	b.read = !b.journal.Exists()
-	b.past(rig, places)
-	b.start()
 	return b
 }
 

@@ -31,7 +31,7 @@ func (p *program) open(ctx context.Context) error {
 	if err != nil {
 		return err
 	}
-	b := p.bookBeside(lib.Rig, lib.Places)
+	b := p.bookBeside()
 	b.example = lib.example
 	k := &keeper{store: lib.keep, book: b}
 	t := &tripKeeper{keeper: k, today: p.today, borrowed: lib.example}
