@@ -31,6 +31,7 @@ type App struct {
 	learn   func() tea.Cmd  // see [entry.Book]; nil where nothing is learned beside
 	trouble error
 	losing  error // why quitting would lose work, while it asks
+	unsized bool  // the terminal has not told its size yet, so there is nothing to draw
 }
 
 // NewApp starts at the last of some screens; leaving it shows the one before.
@@ -60,7 +61,7 @@ func (a App) Update(msg tea.Msg) (tea.Model, tea.Cmd) {
 func (a App) route(msg tea.Msg) (tea.Model, tea.Cmd) {
 	switch msg := msg.(type) {
 	case tea.WindowSizeMsg:
-		a.size = layout.Size{W: msg.Width, H: msg.Height}
+		a.size, a.unsized = layout.Size{W: msg.Width, H: msg.Height}, false
 		return a.passAll(msg)
 	case entry.Learned:
 		if msg.Err != nil {
@@ -195,6 +196,8 @@ func (a App) pass(msg tea.Msg) (tea.Model, tea.Cmd) {
 // View draws what is seen: a screen, or what stands in its way.
 func (a App) View() string {
 	switch {
+	case a.unsized:
+		return ""
 	case a.losing != nil:
 		return a.notice("This would be lost: "+a.losing.Error(), "y quits all the same; n stays and keeps it on the screen.")
 	case a.trouble != nil:

@@ -26,7 +26,7 @@ func Run(ctx context.Context, o Options) error {
 		return plan.Prompt(o.Options, o.In, o.Out)
 	}
 	app := NewApp(o.Theme, first(o)...)
-	app.learn = o.Book.Learn
+	app.learn, app.unsized = o.Book.Learn, true
 	program := tea.NewProgram(app,
 		tea.WithContext(ctx), tea.WithInput(o.In), tea.WithOutput(o.Out),
 		tea.WithAltScreen(), tea.WithMouseCellMotion())

@@ -4,6 +4,7 @@ import (
 	"crypto/rand"
 	"errors"
 	"sync"
+	"time"
 
 	tea "github.com/charmbracelet/bubbletea"
 
@@ -33,6 +34,7 @@ type book struct {
 	known   []lesson  // the latest learned first
 	wanted  []lessons // asked for and not known, the latest last
 
+	hold    hold          // of the work beside
 	working bool          // beside
 	done    chan struct{} // closed when the last work beside is done
 	news    bool          // of that work, not told yet
@@ -89,7 +91,7 @@ func (b *book) plan(rig model.Rig, places model.Places, wash model.Wash) (planne
 
 // sharing prepares the screen on which a short bed is shared out.
 func (b *book) sharing(rig model.Rig, places model.Places, wash model.Wash) (*planner.Sharing, error) {
-	b.past(rig, places)
+	b.memory.Past = b.past(rig, places)
 	return b.memory.Sharing(rig, places, wash)
 }
 
@@ -110,20 +112,45 @@ func (p *program) openBook() (*book, error) {
 	return &book{journal: p.journal(), log: log, read: true}, nil
 }
 
-// bookBeside opens the log of the data folder, to be read beside the screens once
-// they are there.
+// A long log is left alone until the first frame is drawn, which a short one does
+// not hold up: reading it and learning from it is done within a frame.
+const (
+	longLog    = 128 << 10 // bytes: some years of washing
+	firstFrame = 50 * time.Millisecond
+)
+
+type hold uint8
+
+const (
+	free    hold = iota
+	held         // until the screens are there
+	waiting      // for the first frame
+)
+
+// bookBeside opens the log of the data folder, to be read beside the screens.
 func (p *program) bookBeside() *book {
 	b := &book{journal: p.journal(), beside: true}
-	b.read = !b.journal.Exists()
+	size, exists := b.journal.Size()
+	b.read = !exists
+	if size > longLog {
+		b.hold = held
+	}
 	return b
 }
 
 // learn starts what there is to learn and gives the command that tells of it;
 // nil where there is nothing to tell or somebody waits already.
 func (b *book) learn() tea.Cmd {
-	b.start()
 	b.mu.Lock()
 	defer b.mu.Unlock()
+	switch {
+	case b.hold == held:
+		b.hold = waiting
+		return tea.Tick(firstFrame, func(time.Time) tea.Msg { return b.release() })
+	case b.hold == waiting:
+		return nil
+	}
+	b.start()
 	if !b.news || b.awaited {
 		return nil
 	}
@@ -137,12 +164,20 @@ func (b *book) learn() tea.Cmd {
 
 // rest looks at the bed in the middle of a wash, with what the log teaches by now.
 func (b *book) rest(rig model.Rig, places model.Places, wash model.Wash, ran, left quantity.Volume, flow quantity.Flow) (planner.Plan, error) {
-	b.past(rig, places)
+	b.memory.Past = b.past(rig, places)
 	return b.memory.Rest(rig, places, wash, ran, left, flow)
 }
 
 // ways works the ways out of a short bed out, with what the log teaches by now.
 func (b *book) ways(rig model.Rig, places model.Places, wash model.Wash) (planner.Shortage, error) {
-	b.past(rig, places)
+	b.memory.Past = b.past(rig, places)
 	return b.memory.Shorten(rig, places, wash)
+}
+
+// release lets the work beside begin. It locks the book.
+func (b *book) release() tea.Msg {
+	b.mu.Lock()
+	defer b.mu.Unlock()
+	b.hold = free
+	return entry.Due{}
 }

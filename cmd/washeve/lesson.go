@@ -88,10 +88,8 @@ func (b *book) want(of lessons) {
 	b.wanted = b.wanted[max(len(b.wanted)-mostLessons, 0):]
 }
 
-// start begins the work beside, one lesson at a time. It locks the book.
+// start begins the work beside, one lesson at a time.
 func (b *book) start() {
-	b.mu.Lock()
-	defer b.mu.Unlock()
 	if b.working || b.news || len(b.wanted) == 0 {
 		return
 	}

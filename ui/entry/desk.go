@@ -81,6 +81,9 @@ func lagOf(ask func() Lag) Lag {
 	return ask()
 }
 
+// Due tells the root that there is something to learn now.
+type Due struct{}
+
 // Learned tells the screens that what the log teaches is at hand, or why it
 // cannot be.
 type Learned struct{ Err error }

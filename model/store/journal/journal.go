@@ -21,10 +21,13 @@ type Journal struct{ path string }
 // there, and nothing is read yet.
 func Open(path string) *Journal { return &Journal{path: path} }
 
-// Exists tells whether there is a log, readable or not.
-func (j *Journal) Exists() bool {
-	_, err := os.Lstat(j.path)
-	return !errors.Is(err, fs.ErrNotExist)
+// Size gives the bytes of the log, and whether there is one, readable or not.
+func (j *Journal) Size() (bytes int64, exists bool) {
+	info, err := os.Stat(j.path)
+	if err != nil {
+		return 0, !errors.Is(err, fs.ErrNotExist)
+	}
+	return info.Size(), true
 }
 
 // Load reads the log. Entries that cannot be read are told with their line and

@@ -1,0 +1,133 @@
+package main
+
+import (
+	"bytes"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"washeve/model"
+	"washeve/model/quantity"
+	"washeve/model/store"
+	"washeve/ui/entry"
+)
+
+// seasonBook is a book of the invented season, read beside the screens.
+func seasonBook(t *testing.T) (*book, library) {
+	t.Helper()
+	dir := t.TempDir()
+	log, err := os.ReadFile("../../testdata/season/log.toml")
+	require.NoError(t, err)
+	require.NoError(t, os.WriteFile(filepath.Join(dir, logFile), log, 0o600))
+	p := &program{streams: streams{errs: &bytes.Buffer{}, env: func(string) string { return "" }}, dir: dir}
+	return p.bookBeside(), library{Library: store.Example()}
+}
+
+// learns lets the work beside run until nothing is due.
+func learns(t *testing.T, b *book, again func()) (rounds int) {
+	t.Helper()
+	for ; ; rounds++ {
+		require.Less(t, rounds, 50, "learning comes to an end")
+		cmd := b.learn()
+		if cmd == nil {
+			return rounds
+		}
+		if told, ok := cmd().(entry.Learned); ok {
+			require.NoError(t, told.Err)
+			again()
+		}
+	}
+}
+
+func TestTheAnswerBesideIsThatOfACommand(t *testing.T) {
+	b, lib := seasonBook(t)
+	first, err := b.plan(lib.Rig, lib.Places, lib.Washes[0].Wash)
+	require.NoError(t, err)
+	assert.Equal(t, entry.Unread, b.lag(), "the first frame does not wait")
+	learns(t, b, func() {})
+	assert.Equal(t, entry.UpToDate, b.lag())
+	beside, err := b.plan(lib.Rig, lib.Places, lib.Washes[0].Wash)
+	require.NoError(t, err)
+	assert.NotEqual(t, first.Bed.Remaining, beside.Bed.Remaining, "the log teaches something")
+
+	atOnce := &book{journal: b.journal, read: true, log: b.Log()}
+	plain, err := atOnce.plan(lib.Rig, lib.Places, lib.Washes[0].Wash)
+	require.NoError(t, err)
+	assert.Equal(t, plain.Bed.Remaining, beside.Bed.Remaining)
+}
+
+// What is written while the log is read is in the log once, and counts.
+func TestAnEntryWhileTheLogIsRead(t *testing.T) {
+	b, lib := seasonBook(t)
+	b.past(lib.Rig, lib.Places)
+	cmd := b.learn()
+	require.NotNil(t, cmd)
+	done := &model.WashDone{Bed: "half-foot tank", DI: quantity.Some(30 * quantity.Gallon)}
+	require.NoError(t, b.Append(model.Entry{ID: "mine", At: model.MomentOf(noon), Body: done}))
+	require.NotEmpty(t, b.Log())
+	cmd()
+	learns(t, b, func() { b.past(lib.Rig, lib.Places) })
+	found := 0
+	for _, e := range b.Log() {
+		if e.ID == "mine" {
+			found++
+		}
+	}
+	assert.Equal(t, 1, found)
+	assert.Greater(t, len(b.Log()), 50, "and so is the rest")
+	var drawn []model.Moment
+	for _, d := range b.past(lib.Rig, lib.Places).Bed("half-foot tank").Draws {
+		drawn = append(drawn, d.At)
+	}
+	assert.Contains(t, drawn, model.MomentOf(noon))
+}
+
+// Two screens that ask by different rigs do not set each other off for ever.
+func TestLearningOfSeveralRigsEnds(t *testing.T) {
+	b, lib := seasonBook(t)
+	other := lib.Rig
+	other.Beds = append([]model.Bed(nil), other.Beds...)
+	other.Beds[0].Resin = quantity.Some(1 * quantity.CubicFoot)
+	ask := func() {
+		b.past(lib.Rig, lib.Places)
+		b.past(other, lib.Places)
+	}
+	ask()
+	assert.LessOrEqual(t, learns(t, b, ask), 4)
+	assert.Equal(t, entry.UpToDate, b.lag())
+	assert.NotEqual(t, b.past(lib.Rig, lib.Places), b.past(other, lib.Places))
+}
+
+func TestALogThatCannotBeUsedIsToldOnce(t *testing.T) {
+	dir := t.TempDir()
+	require.NoError(t, os.WriteFile(filepath.Join(dir, logFile), []byte("format = 99\n"), 0o600))
+	p := &program{streams: streams{errs: &bytes.Buffer{}, env: func(string) string { return "" }}, dir: dir}
+	b, lib := p.bookBeside(), library{Library: store.Example()}
+	b.past(lib.Rig, lib.Places)
+	told := b.learn()().(entry.Learned)
+	require.ErrorContains(t, told.Err, "log.toml:1")
+	b.past(lib.Rig, lib.Places)
+	for cmd := b.learn(); cmd != nil; cmd = b.learn() {
+		assert.NoError(t, cmd().(entry.Learned).Err)
+	}
+}
+
+// A long log is left alone until the first frame is drawn.
+func TestALongLogWaitsForTheFirstFrame(t *testing.T) {
+	dir := t.TempDir()
+	long := "format = 1\n" + strings.Repeat("# much was written here by hand\n", longLog/30)
+	require.NoError(t, os.WriteFile(filepath.Join(dir, logFile), []byte(long), 0o600))
+	p := &program{streams: streams{errs: &bytes.Buffer{}, env: func(string) string { return "" }}, dir: dir}
+	b, lib := p.bookBeside(), library{Library: store.Example()}
+	b.past(lib.Rig, lib.Places)
+	cmd := b.learn()
+	require.NotNil(t, cmd)
+	assert.Nil(t, b.learn(), "one wait is enough")
+	assert.IsType(t, entry.Due{}, cmd())
+	learns(t, b, func() {})
+	assert.Equal(t, entry.UpToDate, b.lag())
+}
