@@ -31,7 +31,7 @@ func run(args []string, s streams) int {
 	root.SetErr(s.errs)
 	err := root.Execute()
 	if err != nil && err.Error() != "" {
-		fmt.Fprintf(s.errs, "%s: %s\n", toolsName, err)
+		fmt.Fprintf(s.errs, "%s: %s\n", toolsName, harmless(err.Error()))
 	}
 	return codeOf(err)
 }

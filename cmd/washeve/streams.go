@@ -3,11 +3,13 @@ package main
 import (
 	"io"
 	"os"
+	"strings"
 	"time"
 
 	"golang.org/x/term"
 
 	"washeve/model"
+	"washeve/ui/cells"
 )
 
 // streams is what the program is connected to. Tests hand in their own.
@@ -31,4 +33,13 @@ func terminal() streams {
 		s.columns = min(w, 100)
 	}
 	return s
+}
+
+// harmless keeps a terminal from obeying what a file, a path or a flag holds.
+func harmless(text string) string {
+	lines := strings.Split(text, "\n")
+	for i, line := range lines {
+		lines[i] = cells.Safe(line)
+	}
+	return strings.Join(lines, "\n")
 }
