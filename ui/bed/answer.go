@@ -105,9 +105,6 @@ func (m Model) verdictLine(width int) string {
 	chance := m.plan.Bed.ChanceLasts
 	words := fmt.Sprintf("%s %s: chance %s (%s)", mark, nextWash(m.plan.Verdict), report.Chance(chance), report.Percent(chance))
 	learned := m.learned()
-	if m.lag != entry.UpToDate {
-		learned = "; " + entry.ReadingLog
-	}
 	if cells.Width(words)+cells.Width(learned) > width {
 		learned = ""
 	}

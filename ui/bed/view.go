@@ -105,7 +105,10 @@ func (m Model) statusLine(width int) string {
 	case text == "" && m.list.search.text != "":
 		text = fmt.Sprintf("%d entries hold %q; esc shows all", m.list.count(), m.list.search.text)
 	}
-	return ink.On(cells.Clip(cells.Safe(text), width, m.th.Marks.More))
+	if text = cells.Safe(text); m.lag == entry.Behind {
+		text = entry.WhileReading(text)
+	}
+	return ink.On(cells.Clip(text, width, m.th.Marks.More))
 }
 
 // listLines is the log around the hand, under its heading.

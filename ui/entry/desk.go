@@ -68,6 +68,14 @@ const (
 // ReadingLog is said while the answer waits for the log.
 const ReadingLog = "reading the log ..."
 
+// WhileReading adds to a status that the answer is about to move.
+func WhileReading(status string) string {
+	if status == "" {
+		return ReadingLog
+	}
+	return status + "  " + ReadingLog
+}
+
 // Lags is Lag, also of a book that is never behind.
 func (b Book) Lags() Lag { return lagOf(b.Lag) }
 

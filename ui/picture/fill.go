@@ -103,11 +103,12 @@ func (f Fill) place(plot layout.Rect, d Dot, row func(float64) int) (x, y int, o
 	return plot.X + int(math.Round(part*float64(plot.W-1))), plot.Y + row(d.PPM), true
 }
 
-// DotMark is how a reading is drawn.
+// DotMark is how a reading is drawn. Most have one ink, whatever their mark: many
+// first cups among many readings would send a change of colour for each.
 func DotMark(th theme.Theme, k DotKind) (string, theme.Ink) {
 	switch k {
 	case FirstCup:
-		return th.Marks.Bad, th.Muted
+		return th.Marks.Bad, th.Strong
 	case Unexplained:
 		return "?", th.Bad
 	}

@@ -89,15 +89,7 @@ func (m Model) verdictLines(at layout.Rect) []string {
 	}
 	head := mark + " " + report.Verdict(m.plan.Verdict)
 	head = cells.Clip(head, at.W, m.th.Marks.More)
-	return []string{ink.On(head) + m.pointer(at.W-cells.Width(head)), meter + m.th.Text.On(words) + m.lagWords(at.W-cells.Width(meter)-cells.Width(words))}
-}
-
-// lagWords says, where there is room, that the answer is about to move.
-func (m Model) lagWords(room int) string {
-	if m.lag == entry.UpToDate || room < cells.Width(entry.ReadingLog)+2 {
-		return ""
-	}
-	return "  " + m.th.Muted.On(entry.ReadingLog)
+	return []string{ink.On(head) + m.pointer(at.W-cells.Width(head)), meter + m.th.Text.On(words)}
 }
 
 func verdictLook(th theme.Theme, v planner.Verdict) (string, theme.Ink) {

@@ -7,6 +7,7 @@ import (
 	"washeve/model"
 	"washeve/planner"
 	"washeve/ui/cells"
+	"washeve/ui/entry"
 	"washeve/ui/form"
 	"washeve/ui/keys"
 	"washeve/ui/layout"
@@ -82,7 +83,10 @@ func (m Model) statusLine(width int) string {
 	if text == "" && m.planErr != nil && m.planned {
 		text, ink = "The answer is the last one that could be planned: "+m.planErr.Error(), m.th.Doubt
 	}
-	return ink.On(cells.Clip(cells.Safe(text), width, m.th.Marks.More))
+	if text = cells.Safe(text); m.lag == entry.Behind {
+		text = entry.WhileReading(text)
+	}
+	return ink.On(cells.Clip(text, width, m.th.Marks.More))
 }
 
 // walkLine is a line of the walk: the head of a step (row -1), or a row of the
