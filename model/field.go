@@ -3,6 +3,7 @@
 package model
 
 import (
+	"errors"
 	"fmt"
 	"strconv"
 	"strings"
@@ -122,6 +123,9 @@ func tidy(text string) string {
 func measure[Q quantity.Quantity](key, label, help, example, low, high string, at *quantity.Opt[Q]) Field {
 	parse := func(text string) (Q, error) {
 		q, err := quantity.Parse[Q](text)
+		if wrong := new(quantity.ParseError); errors.As(err, &wrong) {
+			wrong.Example = example
+		}
 		if err == nil && (q < quantity.Must[Q](low) || q > quantity.Must[Q](high)) {
 			err = &quantity.ParseError{
 				What: label, Text: text, Example: example,
@@ -257,6 +261,7 @@ type Fault struct {
 	Index   int    // which of the section's entries, from 0
 	Key     string
 	Problem string // what is wrong and what would be right
+	Face    int    // which face of the vehicle is meant, from 1; 0 where none is
 	Lacks   bool   // nothing is wrong but that something needed is not stated yet
 }
 

@@ -61,3 +61,33 @@ func TestParseMoment(t *testing.T) {
 		assert.ErrorContains(t, err, want)
 	}
 }
+
+func FuzzParseMoment(f *testing.F) {
+	for _, seed := range []string{"2026-06-12T08:15:00-06:00", "2026-06-12 08:15", "2026-06-12", "2026-06-12T08:15:60Z", "0000-00-00T00:00:00+99:99", "\xff", ""} {
+		f.Add(seed)
+	}
+	f.Fuzz(func(t *testing.T, text string) {
+		got, err := ParseMoment(text, time.UTC)
+		if err != nil {
+			return
+		}
+		again, err := ParseMoment(got.String(), nil)
+		require.NoError(t, err)
+		require.Equal(t, got, again)
+	})
+}
+
+func FuzzParseInstant(f *testing.F) {
+	for _, seed := range []string{"2026-06-12T08:15:00.250-06:00", "2026-06-12T08:15:00.250Z up 12 ms boot ab-1", "2026-06-12T08:15:00.250Z up -1 ms boot x", "up", "\xff", ""} {
+		f.Add(seed)
+	}
+	f.Fuzz(func(t *testing.T, text string) {
+		got, err := ParseInstant(text)
+		if err != nil {
+			return
+		}
+		again, err := ParseInstant(got.String())
+		require.NoError(t, err)
+		require.True(t, got.Wall.Equal(again.Wall) && got.Up == again.Up && got.Boot == again.Boot)
+	})
+}

@@ -95,9 +95,9 @@ func (v *Vehicle) Contradictions() []Fault {
 		faults = append(faults, Fault{Key: "clearance", Problem: fmt.Sprintf("%q leaves no body under a height of %q", v.Clearance.Words(), v.Height.Words())})
 	}
 	seen := map[Side]bool{}
-	for _, face := range v.Faces {
+	for i, face := range v.Faces {
 		if seen[face.Side] && face.Side != "" {
-			faults = append(faults, Fault{Key: "face", Problem: fmt.Sprintf("the face %q is stated twice", face.Side)})
+			faults = append(faults, Fault{Key: "face", Face: i + 1, Problem: fmt.Sprintf("the face %q is stated twice", face.Side)})
 		}
 		seen[face.Side] = true
 		total := quantity.Fraction(0)
@@ -105,7 +105,7 @@ func (v *Vehicle) Contradictions() []Fault {
 			total += share.Or(0)
 		}
 		if total > 1.0001 {
-			faults = append(faults, Fault{Key: "face", Problem: fmt.Sprintf("the shares of the face %q add up to %s, over 100 %%", face.Side, quantity.Show(total, quantity.US))})
+			faults = append(faults, Fault{Key: "face", Face: i + 1, Problem: fmt.Sprintf("the shares of the face %q add up to %s, over 100 %%", face.Side, quantity.Show(total, quantity.US))})
 		}
 	}
 	return faults

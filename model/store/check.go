@@ -2,9 +2,11 @@ package store
 
 import (
 	"path/filepath"
+	"slices"
 	"strings"
 
 	"washeve/model"
+	"washeve/model/store/journal"
 )
 
 // cross turns what the nouns find wrong among themselves into faults with
@@ -17,7 +19,7 @@ func (d *decoding) cross(faults []model.Fault) {
 			if follows(f, t) {
 				continue
 			}
-			line = t.line
+			line = d.faceOf(t, f.Face).line
 			if e := t.entry(f.Key); e != nil {
 				line = e.line
 			}
@@ -28,6 +30,21 @@ func (d *decoding) cross(faults []model.Fault) {
 		}
 		d.fault(line, key, severity, "%s", f.Problem)
 	}
+}
+
+// faceOf gives the table of a vehicle's face, counted from 1; the vehicle's own
+// where none is meant.
+func (d *decoding) faceOf(vehicle *table, face int) *table {
+	at := slices.Index(d.tables, vehicle)
+	for _, t := range d.tables[at+1:] {
+		if face == 0 || t.name == vehicle.name {
+			break
+		}
+		if face--; face == 0 && t.name == vehicle.name+".face" {
+			return t
+		}
+	}
+	return vehicle
 }
 
 // follows tells whether a fault would go away with an error already told: it
@@ -42,10 +59,13 @@ func follows(f model.Fault, t *table) bool {
 }
 
 // Check reads the file at path and gives every fault in it, changing nothing.
-// A rig, places, wash or trip is known by the file's name and folder or, failing
+// A rig, places, wash, trip or log is known by the file's name and folder or, failing
 // that, by its sections. Names that it refers to are looked up in the files
 // beside it or in the folder above, where there are such.
 func Check(path string) []Fault {
+	if strings.ToLower(filepath.Base(path)) == logFile {
+		return checkLog(path)
+	}
 	data, line, problem := readFile(path)
 	if problem != "" {
 		return []Fault{{File: path, Line: line, Problem: problem}}
@@ -54,7 +74,10 @@ func Check(path string) []Fault {
 	if faults, known := d.checked(path); known {
 		return byLine(append(faults, d.asides...))
 	}
-	unknown := Fault{File: path, Problem: "is no file of this program: it has neither the name nor a section of a rig ([[vehicle]], [[bed]]), places ([[place]]), a wash ([[stage]]) or a trip ([[stop]])"}
+	if slices.ContainsFunc(d.tables, func(t *table) bool { return t.name == "entry" }) {
+		return checkLog(path)
+	}
+	unknown := Fault{File: path, Problem: "is no file of this program: it has neither the name nor a section of a rig ([[vehicle]], [[bed]]), places ([[place]]), a wash ([[stage]]), a trip ([[stop]]) or a log ([[entry]])"}
 	return append(d.faults, unknown)
 }
 
@@ -75,6 +98,19 @@ func (d *document) checked(path string) (faults []Fault, known bool) {
 		return d.trip(&trip, neighbours(path)), true
 	}
 	return nil, false
+}
+
+// checkLog gives every fault in a log.
+func checkLog(path string) []Fault {
+	var all []Fault
+	for _, f := range journal.Check(path) {
+		severity := Error
+		if f.Severity == journal.Notice {
+			severity = Notice
+		}
+		all = append(all, Fault{File: path, Line: f.Line, Key: f.Key, Problem: f.Problem, Severity: severity})
+	}
+	return all
 }
 
 // kindOf tells rigFile, placesFile, washFolder, tripFolder or "".

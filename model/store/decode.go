@@ -42,6 +42,10 @@ func (d *decoding) fault(line int, key string, severity Severity, format string,
 // format reads the number at the top and tells whether to go on.
 func (d *decoding) format() bool {
 	e := d.tables[0].entry("format")
+	if e == nil && len(d.tables) == 1 && len(d.tables[0].entries) == 0 {
+		d.fault(0, "", Notice, "holds nothing yet; take it away and run washeve init for one to start from")
+		return true
+	}
 	if e == nil {
 		d.fault(1, "format", Notice, "is missing, and taken as %d; write format = %d at the top of the file", formatNumber, formatNumber)
 		return true

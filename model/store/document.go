@@ -18,6 +18,7 @@ type document struct {
 	tables  []*table // in order; the first is the top of the file
 	faults  []Fault
 	asides  []Fault // what is right and yet worth a word, for a check
+	broken  bool    // a line is no TOML
 	refused bool    // the format is another: nothing was read
 }
 

@@ -126,11 +126,14 @@ func TestBadRigs(t *testing.T) {
 			"rig.toml:1: format = 2: this file is from a newer washeve; this one reads format = 1, so bring the program up to date"}},
 		{"format", "format = \"1\"\n", []string{`rig.toml:1: format: "1" is no format; write format = 1`}},
 		{"no format", "[defaults]\n", []string{"notice: rig.toml:1: format: is missing, and taken as 1; write format = 1 at the top of the file"}},
-		{"empty", "", []string{"notice: rig.toml:1: format: is missing, and taken as 1; write format = 1 at the top of the file"}},
+		{"empty", "", []string{"notice: rig.toml: holds nothing yet; take it away and run washeve init for one to start from"}},
+		{"one line to mend", "[[bed]\nname = \"x\"\n", []string{`rig.toml:1: "[[bed]" has brackets missing; write [[bed]]`}},
+		{"a face has its own line", "format = 1\n[[vehicle]]\nname = \"a\"\nlength = \"40 ft\"\nheight = \"12 ft\"\n[[vehicle.face]]\nside = \"rear\"\n[[vehicle.face]]\nside = \"front\"\nglass = \"80 %\"\npaint = \"80 %\"\n", []string{
+			`rig.toml:8: face: the shares of the face "front" add up to 160%, over 100 %`}},
 		{"NUL", "format = 1\n\x00\n", []string{"rig.toml:2: is not text in UTF-8; save the file as plain text in UTF-8"}},
 		{"not UTF-8", "format = 1\n# caf\xe9\n", []string{"rig.toml:2: is not text in UTF-8; save the file as plain text in UTF-8"}},
 		{"only what is wrong", bed + "good_for = \"1500\"\ngood_for_tds = \"200 ppm\"\n", []string{
-			`rig.toml:5: good_for: "1500" has no unit; write the volume like 0.5 ft3 (units: m3, L, mL, gal, qt, fl oz, ft3)`}},
+			`rig.toml:5: good_for: "1500" has no unit; write the volume like 1500 gal (units: m3, L, mL, gal, qt, fl oz, ft3)`}},
 		{"all at once", "format = 1\nx y\n[[bed]]\nresin = \"1\"\nprice = \"5\"\n= 3\n", []string{
 			"rig.toml:2: cannot be read: expected '=' after key",
 			`rig.toml:3: name: is missing; write for example name = "half-foot tank"`,
@@ -172,9 +175,9 @@ func TestNoFile(t *testing.T) {
 	large := filepath.Join(dir, "rig.toml")
 	require.NoError(t, os.WriteFile(large, nil, 0o600))
 	require.NoError(t, os.Truncate(large, 50<<20))
-	assert.Equal(t, []string{"rig.toml: is 50.0 MB; no such file is over 4 MB, so this is something else"}, told(large))
+	assert.Equal(t, []string{"rig.toml: is 50.0 MB; no such file is over 4 MB, so this is something else: move it out of the folder, or name the right file"}, told(large))
 	other := place(t, "notes.toml", "format = 1\ntitle = \"mine\"\n")
-	assert.Equal(t, []string{"notes.toml: is no file of this program: it has neither the name nor a section of a rig ([[vehicle]], [[bed]]), places ([[place]]), a wash ([[stage]]) or a trip ([[stop]])"}, told(other))
+	assert.Equal(t, []string{"notes.toml: is no file of this program: it has neither the name nor a section of a rig ([[vehicle]], [[bed]]), places ([[place]]), a wash ([[stage]]), a trip ([[stop]]) or a log ([[entry]])"}, told(other))
 }
 
 func TestKindByContent(t *testing.T) {
@@ -205,4 +208,17 @@ func TestOtherWaysToWrite(t *testing.T) {
 	e := parse("", []byte(text)).tables[2].entries[2]
 	assert.Equal(t, 16, e.line)
 	assert.Equal(t, `"front, rear"`, text[e.from:e.to])
+}
+
+// A log is checked like any other file, by its name or by its sections.
+func TestCheckOfALog(t *testing.T) {
+	for _, name := range []string{"log.toml", "copy.toml"} {
+		path := filepath.Join(t.TempDir(), name)
+		require.NoError(t, os.WriteFile(path, []byte("format = 1\n\n[[entry]]\nkind = \"salt\"\nat = 2026-06-12T08:00:00Z\nsalt = \"4\"\nsoftener = \"s\"\nid = \"a\"\n"), 0o600))
+		faults := Check(path)
+		require.Len(t, faults, 1)
+		assert.Equal(t, Fault{File: path, Line: 6, Key: "salt", Problem: faults[0].Problem, Severity: Error}, faults[0])
+		assert.Contains(t, faults[0].Problem, `"4" has no unit`)
+	}
+	assert.Empty(t, Check("../../testdata/season/log.toml"))
 }

@@ -48,7 +48,7 @@ func readFile(path string) (data []byte, line int, problem string) {
 }
 
 func tooLarge(size int64) string {
-	return fmt.Sprintf("is %.1f MB; no such file is over %d MB, so this is something else", float64(size)/(1<<20), mostBytes>>20)
+	return fmt.Sprintf("is %.1f MB; no such file is over %d MB, so this is something else: move it out of the folder, or name the right file", float64(size)/(1<<20), mostBytes>>20)
 }
 
 func whyNot(err error) string {

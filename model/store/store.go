@@ -21,6 +21,7 @@ const (
 	rigFile    = "rig.toml"
 	placesFile = "places.toml"
 	washFolder = "washes"
+	logFile    = "log.toml"
 
 	defaultsSection = "defaults"
 )
@@ -188,6 +189,10 @@ func (d *document) all(s schema, cross func() []model.Fault) []Fault {
 	dec := d.decode(s)
 	if !d.refused {
 		dec.cross(cross())
+	}
+	if d.broken {
+		// What is a section or a key is not known before these lines are mended.
+		d.faults = slices.DeleteFunc(d.faults, func(f Fault) bool { return f.Severity == Notice })
 	}
 	return byLine(d.faults)
 }

@@ -12,7 +12,7 @@ const mostSyntax = 50
 
 // syntax tells a line that is no TOML, in words that say what to write.
 func (d *document) syntax(at, line int, message string) {
-	if len(d.faults) > mostSyntax {
+	if d.broken = true; len(d.faults) > mostSyntax {
 		return
 	}
 	fault := Fault{File: d.file, Line: line, Problem: "cannot be read: " + message}
