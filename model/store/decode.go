@@ -43,7 +43,7 @@ func (d *decoding) fault(line int, key string, severity Severity, format string,
 func (d *decoding) format() bool {
 	e := d.tables[0].entry("format")
 	if e == nil && len(d.tables) == 1 && len(d.tables[0].entries) == 0 {
-		d.fault(0, "", Notice, "holds nothing yet; take it away and run washeve init for one to start from")
+		d.fault(1, "", Notice, "holds nothing yet; take it away and run washeve init for one to start from")
 		return true
 	}
 	if e == nil {

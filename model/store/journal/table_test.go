@@ -106,7 +106,7 @@ func TestFaultyTables(t *testing.T) {
 			`x.csv:6: softener: is missing; write for example softener = "bay softener"`,
 			`x.csv:7: "b" stands beyond the last column that has a name`,
 		},
-		"kind,at,flow\nwash,2026-06-12,1.3\n": {`x.csv:2: flow: "1.3" has no unit; write the flow like 1.4 gpm (units: m3/s, gpm, gph, L/min, L/h, L/s, m3/h, ft3/s)`},
+		"kind,at,flow\nwash,2026-06-12,1.3\n": {`x.csv:2: flow: "1.3" has no unit; write the flow like 1.3 gpm (units: m3/s, gpm, gph, L/min, L/h, L/s, m3/h, ft3/s)`},
 		"kind,at\nwash,\"2026":                {`x.csv:2: cannot be read: extraneous or missing " in quoted-field, at letter 11; a cell with quotes or commas in it stands in quotes, and a quote in it is written twice`},
 	} {
 		entries, faults := ReadCSV(strings.NewReader(text), "x.csv", mountain)
