@@ -57,8 +57,9 @@ func (b *book) Append(entries ...model.Entry) error {
 
 func (b *book) add(log model.Log) { b.log, b.changes = model.Merge(b.log, log), b.changes+1 }
 
-// Log is the log as it stands, as far as it is read.
+// Log is the log as it stands. Who asks for its entries waits until it is read.
 func (b *book) Log() model.Log {
+	b.load()
 	b.mu.Lock()
 	defer b.mu.Unlock()
 	return b.log

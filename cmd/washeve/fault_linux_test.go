@@ -142,7 +142,10 @@ func TestAReadOnlyFolderIsTold(t *testing.T) {
 	for d := dir; d != os.TempDir() && len(d) > 1; d = filepath.Dir(d) {
 		require.NoError(t, os.Chmod(d, 0o755))
 	}
-	require.NoError(t, os.Chmod(filepath.Join(dir, "washes"), 0o755))
+	for _, folder := range []string{"washes", "trips"} {
+		require.NoError(t, os.Chmod(filepath.Join(dir, folder), 0o755))
+		require.NoError(t, os.Chmod(filepath.Join(dir, folder, "example.toml"), 0o444))
+	}
 	for _, name := range []string{"rig.toml", "places.toml", logFile, "washes/example.toml"} {
 		require.NoError(t, os.Chmod(filepath.Join(dir, name), 0o444))
 	}

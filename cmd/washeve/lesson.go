@@ -104,13 +104,7 @@ func (b *book) start() {
 // work reads the log where that is not done, and learns from it. It locks the
 // book, but not while it works.
 func (b *book) work(of lessons) {
-	b.mu.Lock()
-	read := b.read
-	b.mu.Unlock()
-	if !read {
-		log, faults := b.journal.Load()
-		b.take(log, faults)
-	}
+	b.load()
 	b.mu.Lock()
 	next := b.task(of)
 	b.mu.Unlock()
@@ -119,6 +113,19 @@ func (b *book) work(of lessons) {
 	defer b.mu.Unlock()
 	b.keep(done)
 	b.working = false
+}
+
+// load reads the log where that is not done. It locks the book, but not while it
+// reads; where two read at once, entries are taken once.
+func (b *book) load() {
+	b.mu.Lock()
+	read := b.read
+	b.mu.Unlock()
+	if read {
+		return
+	}
+	log, faults := b.journal.Load()
+	b.take(log, faults)
 }
 
 // take adds what the file holds to what was written meanwhile. It locks the book.
