@@ -54,7 +54,7 @@ func (l *logbook) Append(entries ...model.Entry) error {
 func (l *logbook) Log() model.Log { return l.log }
 
 // whole is the program with all that its screens need.
-func whole() tea.Model {
+func wholePage() tea.Model {
 	rig, places, wash := sample.Day()
 	memory, log := &planner.Memory{}, &logbook{}
 	th := theme.New(theme.Options{Plain: true})
@@ -76,7 +76,7 @@ func keyTables(t *testing.T) string {
 	everywhere := NewApp(theme.Theme{}, plan.Model{}).keys()
 	writeKeys(&b, "Everywhere", everywhere)
 	for _, page := range pages() {
-		a, quits := press(whole(), page[1])
+		a, quits := press(wholePage(), page[1])
 		require.False(t, quits, page[0])
 		app, ok := a.(App)
 		require.True(t, ok)
