@@ -137,6 +137,7 @@ type Defaults struct {
 	Pen      string
 	Place    string
 	Limit    quantity.Opt[quantity.Reading]
+	Bell     Answer                       // at the end of a step of a wash day; yes where it is not said
 	DIPrice  quantity.Opt[quantity.Money] // of a gallon of DI water that is bought
 	Washes   quantity.Opt[float64]        // a year
 }
@@ -152,6 +153,7 @@ func (d *Defaults) Fields() []Field {
 		name("pen", "pen", "pen that readings without a scale come from", "yellow pen", &d.Pen).refersTo("pen"),
 		name("place", "place", "place where a wash names none", "home", &d.Place).refersTo("place"),
 		reading("limit", "outlet limit", "outlet reading at which you stop using the bed", 200, &d.Limit),
+		choice("bell", "bell", "no keeps the terminal quiet when the time of a step is over", []Answer{Yes, No}, &d.Bell),
 		field("di_water_price", "DI water bought", "price of a gallon of DI water where you can buy it", "$0.75", &d.DIPrice, quantity.ParseMoney, quantity.Money.String),
 		number("washes_a_year", "washes a year", "how often a year you wash like this, where the log does not tell", "20", 0.1, 400, &d.Washes),
 		choice("bell", "bell", "no for no sound at a step's end on a wash day", []Answer{Yes, No}, &d.Bell),

@@ -19,6 +19,7 @@ type Underway struct {
 // of this wash it thought so.
 type BedLeft struct {
 	After          quantity.Opt[quantity.Volume]
+	SoFar          quantity.Opt[quantity.Volume] // that the fill had given by then
 	Low, Mid, High quantity.Opt[quantity.Volume] // that it still gives from then on
 	End, EndHigh   quantity.Opt[quantity.Reading]
 	Chance         quantity.Opt[quantity.Fraction]
@@ -34,6 +35,7 @@ func (u *Underway) Fields() []Field {
 		choice("rehearsal", "rehearsal", "yes where nothing of it goes into the log", []Answer{Yes, No}, &u.Unlogged),
 		reading("limit", "outlet limit", "outlet reading at which you stop using the bed", 5000, &u.Limit),
 		gallons("bed_looked_at_after", "bed looked at after", "DI water of this wash that had run when the bed was last looked at", &o.After),
+		gallons("bed_gallons_so_far", "gallons so far", "DI water that the fill had given by then", &o.SoFar),
 		gallons("bed_left_low", "left in the bed, least", "one bed in ten has less", &o.Low),
 		gallons("bed_left", "left in the bed", "in the middle", &o.Mid),
 		gallons("bed_left_high", "left in the bed, most", "one bed in ten has more", &o.High),
@@ -72,6 +74,10 @@ type DayStep struct {
 	Duration quantity.Opt[quantity.Duration]
 	Area     quantity.Opt[quantity.Area] // gone over, times the passes
 	Towel    Answer                      // Yes: dry the face by towel after it
+
+	Least   quantity.Opt[quantity.Volume] // water that replaces the film of the face; less will not do
+	Section quantity.Opt[quantity.Area]   // the most to soap and rinse at a time, or it dries; where that is less than the face
+	Since   quantity.Opt[int]             // how many deeds were done when the step came into the plan
 }
 
 // Timed tells whether the step has a time of its own.
@@ -92,6 +98,9 @@ func (s *DayStep) Fields() []Field {
 		minutes("duration", "time", "planned time", &s.Duration),
 		measure("area", "area", "area gone over, times the passes", "450 ft2", "0 ft2", "100000 ft2", &s.Area),
 		choice("towel", "towel", "yes where the face is dried by towel after it", []Answer{Yes, No}, &s.Towel),
+		gallons("least", "least water", "water that replaces the film", &s.Least),
+		measure("section", "section", "the most to soap and rinse at a time", "180 ft2", "0 ft2", "100000 ft2", &s.Section),
+		count("since", "since deed", "how many deeds were done when the step came into the plan", "0", 0, 100000, &s.Since),
 	}
 }
 
@@ -118,7 +127,9 @@ type Deed struct {
 	Does    DeedKind
 	At      Instant
 	Reading quantity.Opt[quantity.Reading] // of [TakeRead]
-	Flow    quantity.Opt[quantity.Flow]    // of [Measure]
+	Flow    quantity.Opt[quantity.Flow]    // of [Measure], and of [TakeRead]
+	Pen     string                         // of [TakeRead]
+	SoFar   quantity.Opt[quantity.Volume]  // of [TakeRead]: what the fill has given, as far as is known
 	Way     string                         // of [TakeWay]: its code
 }
 
@@ -129,7 +140,9 @@ func (d *Deed) Fields() []Field {
 		choice("does", "deed", "what was done", kinds, &d.Does).required(),
 		instantField("at", "when", "moment of it", &d.At).required(),
 		reading("reading", "reading", "what the pen showed", 5000, &d.Reading),
-		flow("flow", "flow", "flow that was measured", &d.Flow),
+		flow("flow", "flow", "flow that was measured, or that the pen was read at", &d.Flow),
+		name("pen", "pen", "pen that was used", "yellow pen", &d.Pen),
+		gallons("gallons_so_far", "gallons so far", "DI water that this fill had given", &d.SoFar),
 		name("way", "way out", "what was done about a short bed", "slower", &d.Way),
 	}
 }

@@ -25,11 +25,15 @@ func Run(ctx context.Context, o Options) error {
 	if o.Theme.Plain {
 		return plan.Prompt(o.Options, o.In, o.Out)
 	}
-	app := NewApp(o.Theme, first(o)...)
-	app.learn, app.unsized = o.Book.Learn, true
+	first := plan.New(o.Options)
+	app := NewApp(o.Theme, first)
+	if page, left := first.LeftWash(); left {
+		app = app.over(page)
+	}
 	program := tea.NewProgram(app,
 		tea.WithContext(ctx), tea.WithInput(o.In), tea.WithOutput(o.Out),
 		tea.WithAltScreen(), tea.WithMouseCellMotion())
+	defer whenContinued(program)()
 	if _, err := program.Run(); err != nil && !errors.Is(err, tea.ErrProgramKilled) {
 		return fmt.Errorf("run the screens: %w", err)
 	}

@@ -99,7 +99,7 @@ func (b *book) sharing(rig model.Rig, places model.Places, wash model.Wash) (*pl
 // entries is the book as the screens take it.
 func (p *program) entries(b *book) entry.Book {
 	return entry.Book{
-		Logger: b, Past: b.past, Learn: b.learn, Lag: b.lag, Clock: p.clock,
+		Logger: b, Past: b.past, Clock: p.now,
 		NewID: func(at model.Moment) (string, error) { return model.NewID(at, rand.Reader) },
 	}
 }

@@ -6,19 +6,18 @@ import (
 	"time"
 
 	"golang.org/x/sys/unix"
-
-	"washeve/model"
 )
 
-// instantNow asks the wall's clock and the one since the machine was started, which
-// runs on while it sleeps and which nobody sets.
-func instantNow() model.Instant {
-	now := model.Instant{Wall: time.Now()}
-	var up unix.Timespec
-	boot, err := os.ReadFile("/proc/sys/kernel/random/boot_id")
-	if err != nil || unix.ClockGettime(unix.CLOCK_BOOTTIME, &up) != nil {
-		return now
+// sinceBoot is the time since the machine was started, its sleep included, and what
+// tells this start from others; "" where that is not known.
+func sinceBoot() (boot string, up time.Duration) {
+	id, err := os.ReadFile("/proc/sys/kernel/random/boot_id")
+	if err != nil {
+		return "", 0
 	}
-	now.Boot, now.Up = strings.TrimSpace(string(boot)), time.Duration(up.Nano())
-	return now
+	var at unix.Timespec
+	if err := unix.ClockGettime(unix.CLOCK_BOOTTIME, &at); err != nil {
+		return "", 0
+	}
+	return strings.TrimSpace(string(id)), time.Duration(at.Nano())
 }

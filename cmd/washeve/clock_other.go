@@ -2,12 +2,7 @@
 
 package main
 
-import (
-	"time"
+import "time"
 
-	"washeve/model"
-)
-
-// instantNow asks the wall's clock: of what runs on through sleep and a new start
-// of the machine there is no other here.
-func instantNow() model.Instant { return model.Instant{Wall: time.Now()} }
+// sinceBoot is not known here: the clock on the wall is all there is.
+func sinceBoot() (boot string, up time.Duration) { return "", 0 }

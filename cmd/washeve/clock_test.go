@@ -1,65 +1,61 @@
 package main
 
 import (
-	"fmt"
 	"os"
 	"path/filepath"
 	"testing"
 	"time"
 
+	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
 	"washeve/model"
 )
 
-// clockFile names the file that the test's own program takes the time from.
-const clockFile = "WASHEVE_TEST_CLOCK"
+// stopped is a clock that always tells the same.
+type stopped struct{ at time.Time }
 
-// testClock is a clock that a test moves: a file with the wall's seconds and those
-// since the machine was started.
-type testClock struct{ path string }
+func (s stopped) Now() time.Time         { return s.at }
+func (s stopped) Instant() model.Instant { return model.Instant{Wall: s.at} }
 
-func clockOf(path string) testClock { return testClock{path} }
+// inClockFile names the file that the program under test has its time from.
+const inClockFile = "WASHEVE_TEST_CLOCK"
 
-func newTestClock(t *testing.T) *movedClock {
-	c := &movedClock{t: t, testClock: testClock{filepath.Join(t.TempDir(), "clock")}}
-	c.set(0, 0)
-	return c
-}
+// fileClock is a clock that stands in a file, as [model.Instant.String] writes it.
+type fileClock struct{ path string }
 
-// now reads the file. It is replaced whole, so it is never half written.
-func (c testClock) now() model.Instant {
-	var wall, up float64
-	text, err := os.ReadFile(c.path)
-	if err == nil {
-		_, err = fmt.Sscan(string(text), &wall, &up)
-	}
+func (f fileClock) Instant() model.Instant {
+	text, err := os.ReadFile(f.path)
 	if err != nil {
 		panic(err)
 	}
-	seconds := func(s float64) time.Duration { return time.Duration(s * float64(time.Second)) }
-	return model.Instant{Wall: noon.Add(seconds(wall)), Boot: "test", Up: time.Hour + seconds(up)}
+	at, err := model.ParseInstant(string(text))
+	if err != nil {
+		panic(err)
+	}
+	return at
 }
 
-func (c testClock) on(s streams) streams {
-	s.clock, s.instant = func() time.Time { return c.now().Wall }, c.now
-	return s
+func (f fileClock) Now() time.Time { return f.Instant().Wall }
+
+// set puts the clock to an instant, at one stroke.
+func (f fileClock) set(t *testing.T, at model.Instant) {
+	t.Helper()
+	temp := f.path + ".new"
+	require.NoError(t, os.WriteFile(temp, []byte(at.String()), 0o600))
+	require.NoError(t, os.Rename(temp, f.path))
 }
 
-// movedClock is the test's end of it.
-type movedClock struct {
-	testClock
-	t        *testing.T
-	wall, up float64
-}
-
-// pass lets time go by.
-func (c *movedClock) pass(seconds float64) { c.set(c.wall+seconds, c.up+seconds) }
-
-// set sets both clocks, in seconds from the start.
-func (c *movedClock) set(wall, up float64) {
-	c.wall, c.up = wall, up
-	temp := c.path + ".new"
-	require.NoError(c.t, os.WriteFile(temp, fmt.Appendf(nil, "%f %f\n", wall, up), 0o600))
-	require.NoError(c.t, os.Rename(temp, c.path))
+func TestTheSystemsClocksGoOn(t *testing.T) {
+	a, b := systemClock{}.Instant(), systemClock{}.Instant()
+	_, sure := b.Since(a)
+	assert.True(t, sure)
+	assert.Equal(t, a.Boot, b.Boot)
+	back, err := model.ParseInstant(a.String())
+	require.NoError(t, err)
+	assert.Equal(t, a.Boot, back.Boot)
+	assert.True(t, a.Wall.Truncate(time.Millisecond).Equal(back.Wall))
+	f := fileClock{filepath.Join(t.TempDir(), "clock")}
+	f.set(t, a)
+	assert.Equal(t, back.Up, f.Instant().Up)
 }

@@ -202,4 +202,4 @@ func (p *program) wrote(entry model.Entry) error {
 }
 
 // now is the moment, by the clock that the program was given.
-func (p *program) now() time.Time { return p.clock() }
+func (p *program) now() time.Time { return p.clock.Now() }

@@ -51,8 +51,7 @@ func (p *program) open(ctx context.Context) error {
 		In: p.in, Out: p.out,
 		Options: plan.Options{
 			Rig: lib.Rig, Places: lib.Places, Wash: wash, Example: lib.example,
-			Others: others, Keeper: k, Shelf: k, Make: b.plan, Sharing: b.sharing, WashDay: p.washDay(lib.keep, b, lib.Rig.Defaults.Bell), Book: p.entries(b), Trips: t,
-			Theme: theme.Detect(p.out, p.plain || p.env("TERM") == "dumb"), Units: sys, Notice: lib.notice,
+			Keeper: k, Make: b.plan, Sharing: b.sharing, Book: p.entries(b), Means: p.means(b, lib.keep.Dir()), Theme: theme.Detect(p.out, p.plain), Units: sys, Notice: lib.notice,
 		},
 	})
 }

@@ -20,7 +20,7 @@ var noon = time.Date(2026, 6, 12, 12, 0, 0, 0, time.FixedZone("", -6*3600))
 func ran(t *testing.T, args ...string) (out, errs string, code int) {
 	t.Helper()
 	var o, e bytes.Buffer
-	s := streams{in: strings.NewReader(""), out: &o, errs: &e, columns: pageColumns, env: func(string) string { return "" }, clock: func() time.Time { return noon }}
+	s := streams{in: strings.NewReader(""), out: &o, errs: &e, columns: pageColumns, env: func(string) string { return "" }, clock: stopped{noon}}
 	code = run(args, s)
 	return o.String(), e.String(), code
 }

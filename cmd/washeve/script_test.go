@@ -12,10 +12,11 @@ const asProgram = "WASHEVE_TEST_AS_PROGRAM"
 
 func TestMain(m *testing.M) {
 	if os.Getenv(asProgram) != "" {
-		if file := os.Getenv(clockFile); file != "" {
-			os.Exit(run(os.Args[1:], clockOf(file).on(terminal())))
+		s := terminal()
+		if path := os.Getenv(inClockFile); path != "" {
+			s.clock = fileClock{path}
 		}
-		main()
+		os.Exit(run(os.Args[1:], s))
 	}
 	testscript.Main(m, map[string]func(){toolsName: main})
 }

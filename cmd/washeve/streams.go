@@ -3,8 +3,6 @@ package main
 import (
 	"io"
 	"os"
-	"strings"
-	"time"
 
 	"golang.org/x/term"
 
@@ -20,14 +18,13 @@ type streams struct {
 	screen  bool // both ends are a terminal
 	columns int  // of the terminal, or a page's
 	env     func(string) string
-	clock   func() time.Time
-	instant func() model.Instant
+	clock   clock
 }
 
 const pageColumns = 80
 
 func terminal() streams {
-	s := streams{in: os.Stdin, out: os.Stdout, errs: os.Stderr, columns: pageColumns, env: os.Getenv, clock: time.Now, instant: instantNow}
+	s := streams{in: os.Stdin, out: os.Stdout, errs: os.Stderr, columns: pageColumns, env: os.Getenv, clock: systemClock{}}
 	s.screen = term.IsTerminal(int(os.Stdin.Fd())) && term.IsTerminal(int(os.Stdout.Fd()))
 	if w, _, err := term.GetSize(int(os.Stdout.Fd())); err == nil && w > 0 {
 		s.columns = min(w, 100)

@@ -2,150 +2,192 @@ package washday
 
 import (
 	"fmt"
+	"strconv"
 
 	"washeve/model"
 	"washeve/model/quantity"
 )
 
-// Entries is all that the log is to hold of a wash by now: each step that water ran
-// in or that was gone on from, each reading, and the wash itself when it is over.
-// What came out otherwise after it was gone back to is struck out and written anew.
-// The identifiers follow from the wash's and from the deed, so asking twice gives
-// the same, and what the log has already can be told from what it lacks. A
+// Lacks is what a log does not hold yet of a wash: each step that water ran in or
+// that was gone on from, each reading, and the wash itself when it is over. What
+// came out otherwise after it was gone back to is struck out and written anew. The
+// identifiers follow from the wash's and from what is written, so that what was
+// appended before the program was killed is found again and not appended twice. A
 // rehearsal has none.
-func Entries(u *model.Underway) []model.Entry {
-	if u.Unlogged == model.Yes {
+func Lacks(u *model.Underway, log model.Log) []model.Entry {
+	if u.Unlogged == model.Yes || len(u.Deeds) == 0 {
 		return nil
 	}
-	w := writing{u: u, stands: map[int]written{}}
-	before := standBefore(u, 0)
-	for n := range u.Deeds {
-		if before.Over {
-			break
-		}
-		after := standBefore(u, n+1)
-		if u.Deeds[n].Does == model.TakeRead {
-			w.entries = append(w.entries, readingEntry(u, before, n))
-		}
-		if after.At != before.At || after.Over {
-			w.step(n, before.At, after)
-			w.step(n, after.At, after)
-		}
-		if after.Over {
-			w.entries = append(w.entries, washEntry(u, after, n))
-		}
-		before = after
+	w := writing{u: u, state: StandAtLast(u), held: heldOf(u.ID, log)}
+	w.readings()
+	w.stages()
+	if w.state.Over {
+		w.add(model.Entry{ID: u.ID, At: w.state.Now(), Note: early(w.state), Body: w.wash()})
 	}
-	return w.entries
+	w.strikes()
+	return w.lacks
 }
 
-// writing is the log of a wash as it grows.
+// writing is what the log lacks, as it is gathered.
 type writing struct {
-	u       *model.Underway
-	entries []model.Entry
-	stands  map[int]written // by step
+	u      *model.Underway
+	state  State
+	held   held
+	wanted map[string]bool
+	lacks  []model.Entry
 }
 
-// written is what the log says of a step.
-type written struct {
-	id   string
-	done Done
+// held is what of a wash a log holds.
+type held struct {
+	ids    map[string]bool
+	stages []string // identifiers of its stages, struck ones too
+	struck map[string]bool
 }
 
-// step makes the log say of a step what stands after deed n.
-func (w *writing) step(n, i int, after State) {
-	if i >= len(w.u.Steps) {
-		return
+func heldOf(wash string, log model.Log) held {
+	h := held{ids: map[string]bool{}, struck: map[string]bool{}}
+	for i := range log {
+		h.ids[log[i].ID] = true
+		switch b := log[i].Body.(type) {
+		case *model.StageDone:
+			if b.Wash == wash {
+				h.stages = append(h.stages, log[i].ID)
+			}
+		case *model.Correction:
+			if b.Strike == model.Yes {
+				h.struck[b.Of] = true
+			}
+		}
 	}
-	was, stands := w.stands[i]
-	done := after.Done[i]
-	worth := done.Used > 0 || w.u.Steps[i].Kind == model.Work && (done.Spent > 0 || done.Passed && !done.Skipped)
-	if stands && worth && was.done.Spent == done.Spent && was.done.Used == done.Used {
-		return
-	}
-	if stands {
-		w.entries = append(w.entries, strike(w.u, n, was.id))
-		delete(w.stands, i)
-	}
-	if worth {
-		e := stageEntry(w.u, i, done, n)
-		w.entries = append(w.entries, e)
-		w.stands[i] = written{e.ID, done}
+	return h
+}
+
+func (w *writing) add(e model.Entry) {
+	if !w.held.ids[e.ID] {
+		w.lacks = append(w.lacks, e)
 	}
 }
 
-// standBefore is where the wash stood just before deed n.
-func standBefore(u *model.Underway, n int) State {
-	part := *u
-	part.Deeds = u.Deeds[:n]
-	now := model.Instant{}
-	if n > 0 {
-		now = u.Deeds[n-1].At
+// id makes an identifier from what is written.
+func (w *writing) id(what string) string {
+	return model.DerivedID(w.state.Began, w.u.ID+"\n"+what)
+}
+
+func (w *writing) readings() {
+	for n := range w.u.Deeds {
+		d := &w.u.Deeds[n]
+		if d.Does != model.TakeRead {
+			continue
+		}
+		part := *w.u
+		part.Deeds = w.u.Deeds[:n+1]
+		w.add(model.Entry{ID: w.id("reading " + strconv.Itoa(n)), At: StandAtLast(&part).Now(), Body: &model.Sample{
+			Point: model.AfterBed, Reading: d.Reading, Place: w.u.Plan.Place, Bed: w.u.Plan.Bed, Pen: d.Pen,
+			Flushed: model.Yes, Flow: d.Flow, SoFar: d.SoFar,
+		}})
 	}
-	return Stand(&part, now)
 }
 
-// idFor makes the identifier of what deed n writes.
-func idFor(u *model.Underway, n int, what string) string {
-	return model.DerivedID(u.Deeds[n].At.Moment(), fmt.Sprintf("%s %d %s", u.ID, n, what))
+// stages writes the steps that were left.
+func (w *writing) stages() {
+	w.wanted = map[string]bool{}
+	for i := range w.state.Steps {
+		s, done := &w.state.Steps[i], w.state.Done[i]
+		worth := done.Used > 0 || s.Kind == model.Work && (done.Spent > 0 || done.Passed && !done.Skipped)
+		if !worth || i == w.state.At && !w.state.Over {
+			continue
+		}
+		e := model.Entry{At: w.state.moment(done.Left), Note: string(s.Face), Body: w.stage(s, done)}
+		for n := 0; e.ID == "" || w.held.struck[e.ID]; n++ {
+			e.ID = w.id(fmt.Sprintf("step %d, %d\n%s", i, n, (&model.Entry{Body: e.Body}).Content()))
+		}
+		w.wanted[e.ID] = true
+		w.add(e)
+	}
 }
 
-// stageEntry is a step as it stands after deed n.
-func stageEntry(u *model.Underway, i int, done Done, n int) model.Entry {
-	s := &u.Steps[i]
+// stage is a step as the log has it. The area teaches a pace, so it stands only
+// where the time was taken.
+func (w *writing) stage(s *model.DayStep, done Done) *model.StageDone {
 	body := &model.StageDone{
-		Wash: u.ID, Stage: s.Stage, Place: u.Plan.Place, Vehicle: u.Plan.Vehicle, Sprayer: s.Sprayer, Water: s.Water,
-		Flow: s.Flow, Area: s.Area, PlannedUsed: s.Volume, PlannedDuration: s.Duration,
+		Wash: w.u.ID, Stage: s.Stage, Place: w.u.Plan.Place, Vehicle: w.u.Plan.Vehicle, Sprayer: s.Sprayer, Water: s.Water,
+		Flow: s.Flow, PlannedUsed: planned(s.Volume, Hundredths), PlannedDuration: planned(s.Duration, seconds),
 	}
 	if s.Water == model.DI {
-		body.Bed = u.Plan.Bed
+		body.Bed = w.u.Plan.Bed
 	}
 	if s.Flow.Given() {
-		body.Used = quantity.Some(done.Used)
+		body.Used = Hundredths(done.Used)
 	}
 	if done.Spent > 0 {
-		body.Duration = quantity.Some(done.Spent)
+		body.Duration, body.Area = seconds(done.Spent), s.Area
 	}
-	return model.Entry{ID: idFor(u, n, fmt.Sprintf("step %d", i)), At: u.Deeds[n].At.Moment(), Note: string(s.Face), Body: body}
+	return body
 }
 
-func strike(u *model.Underway, n int, id string) model.Entry {
-	return model.Entry{
-		ID: idFor(u, n, "strike "+id), At: u.Deeds[n].At.Moment(), Note: "gone back to",
-		Body: &model.Correction{Of: id, Strike: model.Yes},
+// strikes takes back what the log says of steps that came out otherwise.
+func (w *writing) strikes() {
+	for _, id := range w.held.stages {
+		if w.wanted[id] || w.held.struck[id] {
+			continue
+		}
+		w.held.struck[id] = true
+		w.add(model.Entry{
+			ID: w.id("strike " + id), At: w.state.Now(), Note: "gone back to",
+			Body: &model.Correction{Of: id, Strike: model.Yes},
+		})
 	}
 }
 
-func readingEntry(u *model.Underway, before State, n int) model.Entry {
-	body := &model.Sample{
-		Point: model.AfterBed, Reading: u.Deeds[n].Reading, Place: u.Plan.Place, Bed: u.Plan.Bed, Flushed: model.Yes, Flow: u.Deeds[n].Flow,
-	}
-	if body.Flow.Given() || before.At >= len(u.Steps) {
-		return model.Entry{ID: idFor(u, n, "reading"), At: u.Deeds[n].At.Moment(), Body: body}
-	}
-	if s := &u.Steps[before.At]; s.Water == model.DI {
-		body.Flow = s.Flow
-	}
-	return model.Entry{ID: idFor(u, n, "reading"), At: u.Deeds[n].At.Moment(), Body: body}
-}
-
-// washEntry is the wash as it was done, ended by deed n.
-func washEntry(u *model.Underway, s State, n int) model.Entry {
-	body := u.Plan
-	t := s.Tally(u)
-	body.DI, body.Softened, body.Raw = quantity.Some(t.DI), quantity.Some(t.Softened), quantity.Some(t.Raw)
+// wash is the whole as it was done.
+func (w *writing) wash() *model.WashDone {
+	body := w.u.Plan
+	t := w.state.Tally()
+	body.DI, body.Softened, body.Raw = Hundredths(t.DI), Hundredths(t.Softened), Hundredths(t.Raw)
 	body.Flow = body.PlannedFlow
-	for i := range u.Steps {
-		if u.Steps[i].Water == model.DI && s.Done[i].Used > 0 {
-			body.Flow = u.Steps[i].Flow
+	spent := quantity.Duration(0)
+	for i := range w.state.Steps {
+		spent += w.state.Done[i].Spent
+		if w.state.Steps[i].Water == model.DI && w.state.Done[i].Used > 0 {
+			body.Flow = w.state.Steps[i].Flow
 		}
 	}
-	if took, sure := u.Deeds[n].At.Since(u.Deeds[0].At); sure {
-		body.Duration = quantity.Some(quantity.Duration(took.Seconds()))
-	}
-	e := model.Entry{ID: u.ID, At: u.Deeds[n].At.Moment(), Body: &body}
+	body.Duration = seconds(spent)
+	body.PlannedDI, body.PlannedSoftened, body.PlannedRaw = planned(body.PlannedDI, Hundredths), planned(body.PlannedSoftened, Hundredths), planned(body.PlannedRaw, Hundredths)
+	body.PlannedDuration = planned(body.PlannedDuration, seconds)
+	return &body
+}
+
+func early(s State) string {
 	if s.Early {
-		e.Note = "ended early"
+		return "ended early"
 	}
-	return e
+	return ""
+}
+
+// Hundredths is a volume as a person would write it down: in hundredths of a gallon.
+func Hundredths(v quantity.Volume) quantity.Opt[quantity.Volume] {
+	return written[quantity.Volume](v.Gallons(), 2, "gal")
+}
+
+// seconds is a duration as a person would write it down.
+func seconds(d quantity.Duration) quantity.Opt[quantity.Duration] {
+	return written[quantity.Duration](d.Seconds(), 0, "s")
+}
+
+// written is a number with so many decimals, as it reads.
+func written[Q quantity.Quantity](number float64, decimals int, unit string) quantity.Opt[Q] {
+	text := strconv.FormatFloat(number, 'f', decimals, 64) + " " + unit
+	v, err := quantity.Parse[Q](text)
+	if err != nil {
+		return quantity.Opt[Q]{}
+	}
+	return quantity.Typed(v, text)
+}
+
+func planned[Q quantity.Quantity](v quantity.Opt[Q], as func(Q) quantity.Opt[Q]) quantity.Opt[Q] {
+	if q, given := v.Get(); given {
+		return as(q)
+	}
+	return v
 }

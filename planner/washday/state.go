@@ -1,6 +1,7 @@
 package washday
 
 import (
+	"slices"
 	"time"
 
 	"washeve/model"
@@ -9,12 +10,17 @@ import (
 
 // State is where a wash stands at an instant.
 type State struct {
-	At      int    // the step that is at hand; past the last one when all are done
-	Running bool   // its time runs
-	Done    []Done // of each step
+	Steps   []model.DayStep // as they are in force: at the flows that were measured
+	At      int             // the step that is at hand; past the last one when all are done
+	Far     int             // the steps before this one were come to, or some of them done
+	Running bool            // its time runs
+	Done    []Done          // of each step
 	Over    bool
 	Early   bool // it was ended before its last step
 	Sure    bool // false where a clock went back and a stretch of time was lost
+
+	Began model.Moment      // of the first deed
+	Took  quantity.Duration // since then
 
 	// Reading is the last one since the step at hand was come to, or since a way out
 	// that asks for a new one; Accepted tells that it was taken as good enough.
@@ -27,106 +33,139 @@ type Done struct {
 	Spent   quantity.Duration
 	Passed  bool // gone on from
 	Skipped bool
-	Used    quantity.Volume // of its water
+	Used    quantity.Volume   // of its water
+	Left    quantity.Duration // when it was last gone on from, since the wash began
+}
+
+// Now is the moment to which the state was worked out. It goes on from the first
+// deed by the time that has passed, so a wall's clock that was set meanwhile does
+// not move it.
+func (s State) Now() model.Moment { return s.moment(s.Took) }
+
+func (s State) moment(since quantity.Duration) model.Moment {
+	return s.Began.Plus(int64(since.Seconds()))
 }
 
 // Stand works out from its deeds where a wash stands. Time is the difference of
 // moments: nothing is counted, so nothing drifts, and a program that was not there
 // meanwhile misses nothing.
 func Stand(u *model.Underway, now model.Instant) State {
-	f := folding{u: u, State: State{Done: make([]Done, len(u.Steps)), Sure: true}}
-	for i := range u.Deeds {
-		f.deed(&u.Deeds[i])
+	f := folding{u: u, State: State{Steps: slices.Clone(u.Steps), Done: make([]Done, len(u.Steps)), Sure: true}}
+	for n := range u.Deeds {
+		f.pass(u.Deeds[n].At)
+		f.deed(n)
 	}
-	if f.Running && !f.Over {
-		f.spend(now)
-	}
-	for i := range f.Done {
-		f.Done[i].Used = used(&u.Steps[i], f.Done[i])
+	if len(u.Deeds) > 0 && !f.Over {
+		f.pass(now)
 	}
 	return f.State
+}
+
+// StandAtLast is where a wash stood at its last deed.
+func StandAtLast(u *model.Underway) State {
+	now := model.Instant{}
+	if n := len(u.Deeds); n > 0 {
+		now = u.Deeds[n-1].At
+	}
+	return Stand(u, now)
 }
 
 // folding is a state on its way through the deeds.
 type folding struct {
 	State
-	u     *model.Underway
-	since model.Instant // the water runs, while Running
+	u  *model.Underway
+	at model.Instant // up to which it is worked out
 }
 
-func (f *folding) deed(d *model.Deed) {
+// pass lets time pass: while the water is on it is spent on the step at hand.
+func (f *folding) pass(now model.Instant) {
+	if !f.at.Given() {
+		f.at, f.Began = now, now.Moment()
+		return
+	}
+	d, sure := now.Since(f.at)
+	spent := quantity.Duration(d.Seconds())
+	f.at, f.Took, f.Sure = now, f.Took+spent, f.Sure && sure
+	if !f.Running || f.Over {
+		return
+	}
+	done := &f.Done[f.At]
+	done.Spent += spent
+	done.Used += quantity.Volume(float64(f.Steps[f.At].Flow.Or(0)) * float64(spent))
+	f.Far = max(f.Far, f.At+1)
+}
+
+func (f *folding) deed(n int) {
 	if f.Over {
 		return
 	}
-	switch d.Does {
+	switch d := &f.u.Deeds[n]; d.Does {
 	case model.WaterOn:
-		f.start(d.At)
+		f.Running = f.step() != nil
 	case model.WaterOff:
-		f.stop(d.At)
+		f.Running = false
 	case model.GoOn, model.Skip:
-		f.pass(d)
+		f.leave(d.Does == model.Skip)
 	case model.GoBack:
-		f.back(d.At)
+		f.back()
 	case model.TakeRead:
 		f.Reading, f.Accepted = d.Reading, false
+	case model.Measure:
+		f.Steps = measured(f.u.Steps, f.State, n, d.Flow.Or(0))
 	case model.TakeWay:
 		f.way(d)
 	case model.Accept:
 		f.Accepted = true
 	case model.EndEarly, model.Finish:
-		f.stop(d.At)
-		f.Over, f.Early = true, d.Does == model.EndEarly
+		f.Running, f.Over, f.Early = false, true, d.Does == model.EndEarly
+		if f.step() != nil {
+			f.Done[f.At].Left = f.Took
+		}
 	}
 }
 
 func (f *folding) step() *model.DayStep {
-	if f.At < len(f.u.Steps) {
-		return &f.u.Steps[f.At]
+	if f.At < len(f.Steps) {
+		return &f.Steps[f.At]
 	}
 	return nil
 }
 
-func (f *folding) start(at model.Instant) {
-	if !f.Running && f.step() != nil {
-		f.Running, f.since = true, at
-	}
-}
-
-func (f *folding) stop(at model.Instant) {
-	if f.Running {
-		f.spend(at)
-		f.Running = false
-	}
-}
-
-// spend adds the time since the water was turned on.
-func (f *folding) spend(now model.Instant) {
-	d, sure := now.Since(f.since)
-	f.Sure = f.Sure && sure
-	f.Done[f.At].Spent += quantity.Duration(d.Seconds())
-}
-
-// pass goes on to the next step. A drip begins by itself: nobody turns it on.
-func (f *folding) pass(d *model.Deed) {
-	f.stop(d.At)
-	if f.step() == nil {
+// leave goes on to the next step. One whose time was not taken counts as planned.
+// A drip begins by itself: nobody turns it on.
+func (f *folding) leave(skipped bool) {
+	f.Running = false
+	s := f.step()
+	if s == nil {
 		return
 	}
-	f.Done[f.At].Passed, f.Done[f.At].Skipped = true, d.Does == model.Skip
+	done := &f.Done[f.At]
+	done.Passed, done.Skipped, done.Left = true, skipped, f.Took
+	if done.Spent == 0 && !skipped && s.Flow.Given() {
+		done.Used = s.Volume.Or(0)
+	}
 	f.At++
+	f.Far = max(f.Far, f.At)
 	f.Reading, f.Accepted = quantity.Opt[quantity.Reading]{}, false
-	if s := f.step(); s != nil && s.Kind == model.LetDry && f.Done[f.At].Spent == 0 {
-		f.start(d.At)
+	if next := f.step(); next != nil && next.Kind == model.LetDry && f.Done[f.At].Spent == 0 {
+		f.Running = true
 	}
 }
 
-func (f *folding) back(at model.Instant) {
-	f.stop(at)
+func (f *folding) back() {
+	f.Running = false
+	if f.step() != nil {
+		f.Done[f.At].Left = f.Took
+	}
 	if f.At == 0 {
 		return
 	}
 	f.At--
-	f.Done[f.At].Passed, f.Done[f.At].Skipped = false, false
+	done := &f.Done[f.At]
+	done.Passed, done.Skipped = false, false
+	if done.Spent == 0 {
+		done.Used = 0
+	}
 	f.Reading, f.Accepted = quantity.Opt[quantity.Reading]{}, false
 }
 
@@ -138,19 +177,6 @@ func (f *folding) way(d *model.Deed) {
 		return
 	}
 	f.Accepted = true
-}
-
-// used is the water of a step: its flow over the time that it ran. A step that was
-// gone on from without its time taken counts as planned.
-func used(s *model.DayStep, d Done) quantity.Volume {
-	flow, flows := s.Flow.Get()
-	switch {
-	case flows && d.Spent > 0:
-		return quantity.Volume(float64(flow) * float64(d.Spent))
-	case flows && d.Passed && !d.Skipped:
-		return s.Volume.Or(0)
-	}
-	return 0
 }
 
 // Seconds is a duration for a clock to show, whole seconds rounded down.

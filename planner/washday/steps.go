@@ -37,7 +37,7 @@ func byStage(p planner.Plan) []model.DayStep {
 				if s.Final && n == 0 {
 					steps = append(steps, drip(p, side)...)
 				}
-				steps = append(steps, stepOf(s, use))
+				steps = append(steps, stepOf(p, s, use))
 			}
 		}
 	}
@@ -53,7 +53,7 @@ func byFace(p planner.Plan) []model.DayStep {
 				if s.Final {
 					steps = append(steps, drip(p, side)...)
 				}
-				steps = append(steps, stepOf(s, use))
+				steps = append(steps, stepOf(p, s, use))
 			}
 		}
 	}
@@ -85,7 +85,7 @@ func useOf(s *planner.StagePlan, side model.Side) (planner.FaceUse, bool) {
 	return planner.FaceUse{}, false
 }
 
-func stepOf(s *planner.StagePlan, use planner.FaceUse) model.DayStep {
+func stepOf(p planner.Plan, s *planner.StagePlan, use planner.FaceUse) model.DayStep {
 	step := model.DayStep{
 		Kind: model.Work, Stage: s.Name, Face: use.Side, Water: s.Water, Sprayer: s.Sprayer,
 		Area: quantity.Some(use.Area * quantity.Area(max(s.Passes, 0))), Duration: quantity.Some(use.Duration),
@@ -94,7 +94,35 @@ func stepOf(s *planner.StagePlan, use planner.FaceUse) model.DayStep {
 		step.Flow, step.Volume = quantity.Some(s.Flow), quantity.Some(use.Volume)
 	}
 	setValves(&step, s.Valves)
+	if s.Final && s.Water == model.DI {
+		step.Least = leastOn(p, use.Side)
+	} else {
+		step.Section = sectionOn(p, use)
+	}
 	return step
+}
+
+// leastOn is the water that replaces the film of a face.
+func leastOn(p planner.Plan, side model.Side) quantity.Opt[quantity.Volume] {
+	for _, f := range p.Faces {
+		if f.Name == side && f.ToDilute > 0 {
+			return quantity.Some(f.ToDilute)
+		}
+	}
+	return quantity.Opt[quantity.Volume]{}
+}
+
+// sectionOn is the most of a face to soap and rinse at a time, where the day asks
+// for less than the whole.
+func sectionOn(p planner.Plan, use planner.FaceUse) quantity.Opt[quantity.Area] {
+	if p.Day == nil {
+		return quantity.Opt[quantity.Area]{}
+	}
+	turn, _ := p.Day.Start.Turn(use.Side)
+	if most, given := turn.Section.Get(); given && most > 0 && most < use.Area {
+		return quantity.Some(most)
+	}
+	return quantity.Opt[quantity.Area]{}
 }
 
 func setValves(step *model.DayStep, valves []planner.Valve) {

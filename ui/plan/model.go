@@ -15,7 +15,6 @@ import (
 	"washeve/ui/layout"
 	"washeve/ui/screen"
 	"washeve/ui/theme"
-	"washeve/ui/trip"
 	"washeve/ui/washday"
 )
 
@@ -48,10 +47,9 @@ type Options struct {
 	Keeper  Keeper
 	Shelf   Shelf // nil where the other washes are kept nowhere
 	Make    Make
-	Sharing Sharing // nil where a short bed is not shared out
-	WashDay washday.Means
-	Book    entry.Book  // the log; without its Logger there is none
-	Trips   trip.Keeper // nil where there are no trips
+	Sharing Sharing    // nil where a short bed is not shared out
+	Book    entry.Book // the log; without its Logger there is none
+	Means   washday.Means
 	Theme   theme.Theme
 	Units   quantity.System
 	Notice  string // said at the start, such as a fault that was found in a file
@@ -65,6 +63,7 @@ type Model struct {
 	shelf  Shelf
 	make   Make
 	book   entry.Book
+	means  washday.Means
 
 	sharing Sharing
 	washDay washday.Means
@@ -105,9 +104,8 @@ type question struct {
 // New makes the screen. The first frame shows the whole answer.
 func New(o Options) Model {
 	m := Model{
-		th: o.Theme, sys: o.Units, keeper: o.Keeper, shelf: o.Shelf, make: o.Make, sharing: o.Sharing, washDay: o.WashDay, book: o.Book,
-		trips: o.Trips, seen: new(tripmath.Memory), size: layout.Least(),
-		now:    work{rig: o.Rig, places: o.Places, wash: o.Wash, others: o.Others, example: o.Example}.clone(),
+		th: o.Theme, sys: o.Units, keeper: o.Keeper, make: o.Make, sharing: o.Sharing, book: o.Book, means: o.Means, size: layout.Least(),
+		now:    work{rig: o.Rig, places: o.Places, wash: o.Wash, example: o.Example}.clone(),
 		status: o.Notice, alarm: o.Notice != "",
 	}
 	if o.Example && o.Notice == "" {

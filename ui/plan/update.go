@@ -120,8 +120,8 @@ func (m Model) see(does keys.Action) (screen.Screen, tea.Cmd) {
 		return m.openWashDay()
 	case shortBed:
 		return m, m.openShort()
-	case trips:
-		return m, m.openTrip()
+	case washNow:
+		return m, m.openWashDay()
 	case units:
 		return m.otherUnits(), nil
 	case adopt:

@@ -22,25 +22,26 @@ func (m Model) lookAtBed() Model {
 	if m.err != nil || m.state.Over {
 		return m
 	}
-	tally := m.state.Tally(&m.u)
+	tally := m.state.Tally()
 	ran := quantity.Volume(0)
 	if m.o.Rehearsal {
 		ran = tally.DI
 	} else if s := m.step(); s != nil && s.Water == model.DI {
 		ran = m.done().Used // of the step at hand, which is not in the log yet
 	}
-	plan, err := m.o.Rest(m.o.Rig, m.o.Places, m.o.Wash, ran, m.state.ToRun(&m.u), m.flowToCome())
+	plan, err := m.o.Rest(m.o.Rig, m.o.Places, m.o.Wash, ran, m.state.ToRun(), m.flowToCome())
 	if err != nil {
 		return m.warn("The bed could not be looked at: " + err.Error())
 	}
 	m.u.Outlook = outlookOf(plan, tally.DI)
+	m.u.Outlook.SoFar = some(plan.Bed.SoFar + ran)
 	return m.catchUp()
 }
 
 // flowToCome is the flow of the DI water that is still to run.
 func (m Model) flowToCome() quantity.Flow {
-	for i := m.state.At; i < len(m.u.Steps); i++ {
-		if s := &m.u.Steps[i]; s.Water == model.DI && s.Flow.Given() {
+	for i := m.state.At; i < len(m.state.Steps); i++ {
+		if s := &m.state.Steps[i]; s.Water == model.DI && s.Flow.Given() {
 			return s.Flow.Or(0)
 		}
 	}

@@ -7,25 +7,26 @@ import (
 )
 
 const (
-	run     keys.Action = "run"
-	next    keys.Action = "next"
-	before  keys.Action = "before"
-	skip    keys.Action = "skip"
-	read    keys.Action = "reading"
-	check   keys.Action = "flow check"
-	ways    keys.Action = "ways out"
-	anyway  keys.Action = "all the same"
-	end     keys.Action = "end"
-	units   keys.Action = "units"
-	back    keys.Action = "back"
-	resume  keys.Action = "go on"
-	accept  keys.Action = "accept"
-	abandon keys.Action = "abandon"
-	up      keys.Action = "up"
-	down    keys.Action = "down"
-	number  keys.Action = "number"
-	sayYes  keys.Action = "yes"
-	sayNo   keys.Action = "no"
+	run      keys.Action = "run"
+	next     keys.Action = "next"
+	before   keys.Action = "before"
+	skip     keys.Action = "skip"
+	read     keys.Action = "reading"
+	check    keys.Action = "flow check"
+	ways     keys.Action = "ways out"
+	anyway   keys.Action = "all the same"
+	end      keys.Action = "end"
+	units    keys.Action = "units"
+	back     keys.Action = "back"
+	resume   keys.Action = "go on"
+	setAside keys.Action = "set aside"
+	accept   keys.Action = "accept"
+	abandon  keys.Action = "abandon"
+	up       keys.Action = "up"
+	down     keys.Action = "down"
+	number   keys.Action = "number"
+	sayYes   keys.Action = "yes"
+	sayNo    keys.Action = "no"
 )
 
 // Keys lists the keys as the wash now stands. The first ones are those shown at
@@ -51,6 +52,8 @@ func (m Model) Keys() []keys.Binding {
 			keys.New("Pick", up, "up", "before", "up", "k"),
 			keys.New("Pick", abandon, "esc", "none of them", "esc"),
 		}
+	case m.broken != nil:
+		return []keys.Binding{keys.New("Go on", setAside, "k", "keep the file aside", "k").Explained("keep the file under another name, and start a new wash"), leave}
 	case m.offered:
 		return []keys.Binding{
 			keys.New("Go on", resume, "enter", "go on with it", "enter", " "),

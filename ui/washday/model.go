@@ -19,13 +19,15 @@ import (
 	"washeve/ui/theme"
 )
 
-// Means is what a wash day is done with, beside the desk.
+// Means is what a wash day is done with, beside the desk. Without its Instant there
+// is no wash day.
 type Means struct {
 	Instant func() model.Instant
-	Under   func() (u model.Underway, there bool, err error) // the wash that was left, if any
+	Left    func() (u model.Underway, there bool, err error) // the wash that is under way
 	Keep    func(model.Underway) error                       // for good, before anything is shown as done
 	Close   func() error                                     // the wash is over and in the log
-	Bell    func()                                           // at a step's end; nil for none
+	Aside   func() (kept string, err error)                  // keeps what Left could not read under another name
+	Bell    func()                                           // rings
 	Tick    time.Duration                                    // between two looks at the clock
 	Rest    func(rig model.Rig, places model.Places, wash model.Wash, ran, left quantity.Volume, flow quantity.Flow) (planner.Plan, error)
 	Ways    func(model.Rig, model.Places, model.Wash) (planner.Shortage, error)
@@ -52,16 +54,18 @@ type Model struct {
 	state washday.State
 	err   error // why there is no wash to do
 
-	offered bool // a wash that was left is offered to be gone on with
+	offered bool  // a wash that was left is offered to be gone on with
+	broken  error // why the wash that was left cannot be gone on with
 	asks    asking
 	edit    *form.Edit
 	ways    []planner.WayOut
 	picker  *form.Picker
 	ending  bool // asks whether to end early
 
-	kept   error // what could not be written; the next deed tries again
-	rung   int   // the step whose bell has rung, -1 for none
-	ticks  int   // of the clock that counts: one that was started before does not
+	kept   error    // what could not be written; the next deed tries again
+	rung   int      // the step whose bell has rung, -1 for none
+	after  []string // what was learned and what is next, once the wash is over
+	ticks  int      // of the clock that counts: one that was started before does not
 	status string
 	alarm  bool
 }
@@ -73,6 +77,23 @@ const (
 	aReading asking = "reading"
 	aFlow    asking = "flow"
 )
+
+// Open goes on with the wash that is under way, or starts one.
+func Open(o Options) screen.Screen {
+	if o.Rehearsal {
+		return New(o)
+	}
+	u, there, err := o.Left()
+	switch {
+	case err != nil:
+		m := blank(o)
+		m.broken = err
+		return m
+	case there:
+		return GoOn(o, u)
+	}
+	return New(o)
+}
 
 // New starts a wash with the plan's steps; nothing is written before the first
 // deed.
@@ -88,9 +109,21 @@ func New(o Options) Model {
 
 // GoOn offers to go on with a wash that was left.
 func GoOn(o Options, u model.Underway) Model {
+	for _, name := range []struct {
+		of *string
+		as string
+	}{{&o.Wash.Place, u.Plan.Place}, {&o.Wash.Vehicle, u.Plan.Vehicle}, {&o.Wash.Bed, u.Plan.Bed}} {
+		if name.as != "" {
+			*name.of = name.as
+		}
+	}
 	m := blank(o)
 	m.u, m.offered = u, true
-	return m.look()
+	if m = m.look(); m.state.Over {
+		m.offered = false
+		return m.catchUp()
+	}
+	return m
 }
 
 func blank(o Options) Model {
@@ -127,7 +160,7 @@ func (m Model) begin(p planner.Plan) (model.Underway, error) {
 func outlookOf(p planner.Plan, after quantity.Volume) model.BedLeft {
 	scale := p.Limit.Scale
 	return model.BedLeft{
-		After: quantity.Some(after), Chance: quantity.Some(p.Bed.ChanceLasts), Cap: quantity.Some(p.Cap.Flow),
+		After: quantity.Some(after), SoFar: some(p.Bed.SoFar), Chance: quantity.Some(p.Bed.ChanceLasts), Cap: quantity.Some(p.Cap.Flow),
 		Low: some(p.Bed.Remaining.P10), Mid: some(p.Bed.Remaining.P50), High: some(p.Bed.Remaining.P90),
 		End: quantity.Some(quantity.PPM(p.Bed.OutletAtEnd.P50, scale)), EndHigh: quantity.Some(quantity.PPM(p.Bed.OutletAtEnd.P90, scale)),
 	}
@@ -164,8 +197,8 @@ func (m Model) look() Model {
 
 // step is the one at hand; nil when all are done.
 func (m Model) step() *model.DayStep {
-	if m.state.At < len(m.u.Steps) {
-		return &m.u.Steps[m.state.At]
+	if m.state.At < len(m.state.Steps) {
+		return &m.state.Steps[m.state.At]
 	}
 	return nil
 }

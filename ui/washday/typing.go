@@ -13,6 +13,16 @@ import (
 	"washeve/ui/keys"
 )
 
+// soFar is the DI water that the fill has given by now, as far as is known.
+func (m Model) soFar() quantity.Opt[quantity.Volume] {
+	o := &m.u.Outlook
+	before, known := o.SoFar.Get()
+	if !known {
+		return o.SoFar
+	}
+	return washday.Hundredths(before + m.state.Tally().DI - o.After.Or(0))
+}
+
 // ask begins to type what the pen shows, or how long a gallon takes.
 func (m Model) ask(what asking) Model {
 	example := entry.Bare("6", m.o.Known().Scale)
@@ -98,7 +108,7 @@ func (m Model) takeReading(text string) Model {
 	if err != nil {
 		return m.warn(err.Error())
 	}
-	m = m.do(model.Deed{Does: model.TakeRead, Reading: quantity.Some(reading), Flow: m.step().Flow}).lookAtBed()
+	m = m.do(model.Deed{Does: model.TakeRead, Reading: quantity.Some(reading), Flow: m.step().Flow, Pen: m.o.Pen(), SoFar: m.soFar()}).lookAtBed()
 	switch m.state.Gate(&m.u) {
 	case washday.Go:
 		return m.say("GO: the pen shows no more than the limit. enter goes on.")
@@ -115,7 +125,6 @@ func (m Model) takeFlow(text string) Model {
 	if err != nil {
 		return m.warn(err.Error())
 	}
-	m.u.Steps = washday.Measured(m.u.Steps, m.state, flow)
 	m = m.do(model.Deed{Does: model.Measure, Flow: quantity.Some(flow)}).lookAtBed()
 	return m.say("Measured: " + quantity.Show(flow, m.sys) + ". The steps from here on go by it.")
 }

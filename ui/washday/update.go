@@ -35,9 +35,9 @@ func (m Model) Update(msg tea.Msg) (screen.Screen, tea.Cmd) {
 		if msg.of != m.ticks {
 			return m, nil
 		}
-		m = m.look()
-		return m.ring(), m.tick()
-	case tea.ResumeMsg, screen.Again:
+		m, bell := m.look().ring()
+		return m, tea.Batch(bell, m.tick())
+	case screen.Again:
 		m.ticks++
 		return m.look(), m.tick()
 	case tea.KeyMsg:
@@ -48,16 +48,22 @@ func (m Model) Update(msg tea.Msg) (screen.Screen, tea.Cmd) {
 	return m, nil
 }
 
-// ring rings once when the time of a step is over.
-func (m Model) ring() Model {
-	if s := m.step(); s != nil && m.state.Running && s.Timed() && m.done().Spent >= s.Duration.Or(0) && m.rung != m.state.At {
-		m.rung = m.state.At
-		if m.o.Bell != nil {
-			m.o.Bell()
-		}
-		return m.say("The planned time of this step is over.")
+// ring tells once when the time of a step is over: by the bell, unless the rig says
+// no, and in words.
+func (m Model) ring() (Model, tea.Cmd) {
+	s := m.step()
+	if s == nil || !m.state.Running || !s.Timed() || m.done().Spent < s.Duration.Or(0) || m.rung == m.state.At {
+		return m, nil
 	}
-	return m
+	m.rung = m.state.At
+	m = m.say("The planned time of this step is over.")
+	if m.o.Bell == nil || m.o.Rig.Defaults.Bell == model.No {
+		return m, nil
+	}
+	return m, func() tea.Msg {
+		m.o.Bell()
+		return nil
+	}
 }
 
 func (m Model) key(msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
@@ -88,6 +94,8 @@ func (m Model) act(does keys.Action, msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 	case resume:
 		m.offered = false
 		return m.catchUp(), nil
+	case setAside:
+		return m.aside(), nil
 	case run:
 		return m.turn(), nil
 	case next:
@@ -141,7 +149,7 @@ func (m Model) leaveStep(how model.DeedKind) Model {
 	m.rung = -1
 	left := m.step()
 	m = m.do(model.Deed{Does: how})
-	if m.state.At >= len(m.u.Steps) && !m.state.Over {
+	if m.step() == nil && !m.state.Over {
 		m = m.do(model.Deed{Does: model.Finish})
 	}
 	if left != nil && left.Kind == model.Flush && !m.state.Over {
@@ -163,7 +171,7 @@ func (m Model) catchUp() Model {
 	m.state = washday.Stand(&m.u, m.now)
 	m.kept = nil
 	if m.o.Rehearsal {
-		return m
+		return m.lookBack()
 	}
 	if m.kept = m.o.Keep(m.u); m.kept == nil {
 		m.kept = m.log()
@@ -171,18 +179,21 @@ func (m Model) catchUp() Model {
 	if m.kept == nil && m.state.Over {
 		m.kept = m.o.Close()
 	}
-	return m
+	return m.lookBack()
+}
+
+// aside keeps a file that cannot be read under another name, and starts a wash.
+func (m Model) aside() Model {
+	kept, err := m.o.Aside()
+	if err != nil {
+		return m.warn(err.Error())
+	}
+	return New(m.o).say("Kept as " + kept + ", beside the rig. This is a new wash.")
 }
 
 // log appends what the log lacks of the wash.
 func (m Model) log() error {
-	has := m.o.Logger.Log().Holding()
-	var lacks []model.Entry
-	for _, e := range washday.Entries(&m.u) {
-		if !has(e) {
-			lacks = append(lacks, e)
-		}
-	}
+	lacks := washday.Lacks(&m.u, m.o.Logger.Log())
 	if len(lacks) == 0 {
 		return nil
 	}

@@ -41,7 +41,7 @@ func (m Model) titleLine(width int) string {
 	}
 	where := ""
 	if m.step() != nil {
-		where = fmt.Sprintf("step %d of %d  ", m.state.At+1, len(m.u.Steps))
+		where = fmt.Sprintf("step %d of %d  ", m.state.At+1, len(m.state.Steps))
 	}
 	where += m.now.Wall.Format("15:04")
 	words = cells.Clip(cells.Safe(words), width-cells.Width(where)-2, m.th.Marks.More)
@@ -57,14 +57,16 @@ func (m Model) page(at layout.Rect) []string {
 	switch {
 	case m.err != nil:
 		return m.wrapped(m.th.Doubt, "There is no wash to do yet: "+m.err.Error(), at.W)
+	case m.broken != nil:
+		return m.wrapped(m.th.Doubt, "A wash is under way, but its file cannot be gone on with, and is left as it is: "+m.broken.Error()+". Mend the line and come back, or k keeps the file under another name and starts a new wash.", at.W)
+	case m.ending:
+		return append(lines, m.wrapped(m.th.Doubt, "End the wash here? What was done stays, and goes into the log. y or n", at.W)...)
 	case m.offered:
 		return append(lines, m.offerLines(at.W)...)
 	case m.state.Over:
 		return append(lines, m.summary(at.W)...)
 	case m.picker != nil:
 		return append(lines, m.picker.Lines(m.th, at.W, at.H-len(lines))...)
-	case m.ending:
-		return append(lines, m.wrapped(m.th.Doubt, "End the wash here? What was done stays, and goes into the log. y or n", at.W)...)
 	}
 	at.H -= len(lines)
 	return append(lines, m.stepLines(at)...)
@@ -245,10 +247,14 @@ func (m Model) statusLine(width int) string {
 }
 
 func (m Model) offerLines(width int) []string {
-	words := m.offerWords()
-	lines := m.wrapped(m.th.Strong, words[0], width)
-	for _, w := range words[1:] {
-		lines = append(lines, m.wrapped(m.th.Text, w, width)...)
+	words := fmt.Sprintf("A wash is under way: %s, begun %s.", m.u.Plan.Vehicle, begun(&m.u))
+	lines := m.wrapped(m.th.Strong, words, width)
+	if s := m.step(); s != nil {
+		where := fmt.Sprintf("It stands at step %d of %d: %s %s, %s.", m.state.At+1, len(m.state.Steps), s.Stage, s.Face, m.clock())
+		if m.state.Running {
+			where = fmt.Sprintf("It stands at step %d of %d: %s %s, with the time still running: %s. If the water was off meanwhile, go on, then space stops it.", m.state.At+1, len(m.state.Steps), s.Stage, s.Face, m.clock())
+		}
+		lines = append(lines, m.wrapped(m.th.Text, where, width)...)
 	}
 	return append(append(lines, ""), m.wrapped(m.th.Text, "enter goes on where it was; x ends it and keeps what was done; esc leaves it for later.", width)...)
 }

@@ -123,8 +123,8 @@ func (m Model) gallons(v quantity.Volume) string {
 }
 
 func (m Model) waters() string {
-	t := m.state.Tally(&m.u)
-	words := "So far: DI " + m.gallons(t.DI)
+	t := m.state.Tally()
+	words := "So far: DI " + quantity.Show(t.DI, m.sys)
 	if m.u.Plan.Softener != "" {
 		words += ", softened " + m.gallons(t.Softened)
 	}
@@ -139,24 +139,19 @@ func (m Model) bedWords() string {
 	if left == "" {
 		return ""
 	}
-	return "Left in the bed: " + left
-}
-
-// endWords is what the bed will read when the DI water has run, if its flow goes on.
-func (m Model) endWords() string {
-	end, given := m.u.Outlook.End.Get()
-	if !given || m.state.ToRun(&m.u) <= 0 {
-		return ""
+	words := "Left in the bed: " + left
+	if end, given := m.u.Outlook.End.Get(); given && m.state.ToRun() > 0 {
+		words += fmt.Sprintf("; at this flow the pen ends at about %s ppm, lasts: %s", report.PPM(end.Number), m.chanceWords())
 	}
 	return fmt.Sprintf("The pen at the end, at this flow: %s, one in ten over %s; lasts %s",
 		report.PPM(end.Number), report.PPM(m.u.Outlook.EndHigh.Or(end).Number), m.chanceWords())
 }
 
 func (m Model) nextWords() string {
-	if m.state.At+1 >= len(m.u.Steps) {
+	if m.state.At+1 >= len(m.state.Steps) {
 		return "This is the last step."
 	}
-	n := &m.u.Steps[m.state.At+1]
+	n := &m.state.Steps[m.state.At+1]
 	words := "Then: " + n.Stage
 	if n.Face != "" {
 		words += ", " + string(n.Face)
@@ -189,17 +184,34 @@ func (m Model) summaryWords() []string {
 	row := func(what, planned, done string) {
 		words = append(words, fmt.Sprintf("  %-16s %14s %14s", what, planned, done))
 	}
-	t, p := m.state.Tally(&m.u), &m.u.Plan
-	row("", "planned", "done")
-	row("DI water", quantity.Show(p.PlannedDI.Or(0), m.sys), m.gallons(t.DI))
-	row("softened water", quantity.Show(p.PlannedSoftened.Or(0), m.sys), m.gallons(t.Softened))
-	row("raw water", quantity.Show(p.PlannedRaw.Or(0), m.sys), m.gallons(t.Raw))
+	lines := m.wrapped(m.th.Strong, head, width)
+	t, p := m.state.Tally(), &m.u.Plan
+	row := func(what, planned, actual string) {
+		lines = append(lines, m.th.Text.On(fmt.Sprintf("  %-16s %14s %14s", what, planned, actual)))
+	}
+	lines = append(lines, "", m.th.Muted.On(fmt.Sprintf("  %-16s %14s %14s", "", "planned", "done")))
+	row("DI water", quantity.Show(p.PlannedDI.Or(0), m.sys), quantity.Show(t.DI, m.sys))
+	row("softened water", quantity.Show(p.PlannedSoftened.Or(0), m.sys), quantity.Show(t.Softened, m.sys))
+	row("raw water", quantity.Show(p.PlannedRaw.Or(0), m.sys), quantity.Show(t.Raw, m.sys))
 	spent := quantity.Duration(0)
 	for _, d := range m.state.Done {
 		spent += d.Spent
 	}
-	row("time at work", minutes(washday.Seconds(p.PlannedDuration.Or(0))), minutes(washday.Seconds(spent)))
-	return append(words, m.afterwards()...)
+	row("water on, hands", minutes(washday.Seconds(p.PlannedDuration.Or(0))), minutes(washday.Seconds(spent)))
+	lines = append(lines, "")
+	add := func(ink theme.Ink, text string) { lines = append(lines, m.wrapped(ink, text, width)...) }
+	for _, text := range m.after {
+		add(m.th.Text, m.th.Marks.Dot+" "+text)
+	}
+	return lines
+}
+
+// lookBack works out once, when the wash is over, what was learned and what is next.
+func (m Model) lookBack() Model {
+	if m.state.Over && m.kept == nil && m.after == nil {
+		m.after = m.afterwards()
+	}
+	return m
 }
 
 // afterwards is what was learned and what is next.

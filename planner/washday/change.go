@@ -1,0 +1,76 @@
+package washday
+
+import (
+	"slices"
+
+	"washeve/model"
+	"washeve/model/quantity"
+	"washeve/planner"
+)
+
+// Replaced is a wash whose steps beyond those that were come to are those of another
+// plan: what was done stays, and faces that are done are not done again. A read step
+// at hand stays; a flush that is past is not asked for again, except after new resin.
+func Replaced(u model.Underway, s State, p planner.Plan, way string) model.Underway {
+	keep := max(s.Far, s.At)
+	if at := s.At; at < len(s.Steps) && keep == at && (s.Steps[at].Kind == model.Read || s.Steps[at].Kind == model.SetUp) {
+		keep++
+	}
+	done := map[model.DayStep]bool{}
+	for i := range keep {
+		done[taskOf(&u.Steps[i])] = true
+	}
+	steps := slices.Clone(u.Steps[:keep])
+	for _, step := range Steps(p) {
+		again := way == planner.WayResin && (step.Kind == model.Flush || step.Kind == model.Read)
+		if step.Kind == model.SetUp || done[taskOf(&step)] && !again {
+			continue
+		}
+		step.Since = quantity.Some(len(u.Deeds))
+		steps = append(steps, step)
+	}
+	u.Steps = steps
+	return u
+}
+
+// taskOf is what a step is about, whatever water and time it takes.
+func taskOf(s *model.DayStep) model.DayStep {
+	return model.DayStep{Kind: s.Kind, Stage: s.Stage, Face: s.Face}
+}
+
+// measured is the steps when deed n measured a flow in the step at hand: that step
+// and those after it that draw the same water with the same sprayer run at it. A
+// hand goes over a face in the same time, so the water changes; but no face gets
+// less than what replaces its film.
+func measured(planned []model.DayStep, s State, n int, flow quantity.Flow) []model.DayStep {
+	if s.At >= len(s.Steps) || !(flow > 0) {
+		return s.Steps
+	}
+	out := slices.Clone(s.Steps)
+	at := out[s.At]
+	for i := s.At; i < len(out); i++ {
+		if step := &out[i]; step.Since.Or(0) <= n && sameWater(step, &at) {
+			run(step, &planned[i], flow)
+		}
+	}
+	return out
+}
+
+// sameWater tells whether two steps draw the same water with the same sprayer.
+func sameWater(a, b *model.DayStep) bool {
+	return a.Sprayer == b.Sprayer && a.Bed == b.Bed && a.Softener == b.Softener && a.Flow.Given()
+}
+
+// run makes a step, planned so, run at a flow.
+func run(step, planned *model.DayStep, flow quantity.Flow) {
+	step.Flow = quantity.Some(flow)
+	switch volume := planned.Volume.Or(0); {
+	case volume <= 0:
+	case step.Kind == model.Flush:
+		step.Duration = quantity.Some(flow.Time(volume))
+	default:
+		volume = max(flow.Volume(planned.Duration.Or(0)), planned.Least.Or(0))
+		step.Volume = quantity.Some(volume)
+		step.Duration = quantity.Some(max(flow.Time(volume), planned.Duration.Or(0)))
+	}
+}
