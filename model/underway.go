@@ -42,9 +42,14 @@ func (u *Underway) Fields() []Field {
 		reading("outlet_at_end", "outlet at the end", "that is expected at this flow", 5000, &o.End),
 		reading("outlet_at_end_high", "outlet at the end, most", "one in ten reads more", 5000, &o.EndHigh),
 		measure("chance", "chance of lasting", "that the bed lasts the wash", "90 %", "0 %", "100 %", &o.Chance),
-		measure("cap", "flow cap", "the most through the bed; none where no flow keeps the limit", "2.5 gpm", "0 gpm", "1000 gpm", &o.Cap),
+		anyFlow("cap", "flow cap", "the most through the bed; 0 gpm where no flow keeps the limit", &o.Cap),
 	}
 	return append(fields, u.Plan.Fields()...)
+}
+
+// anyFlow is a flow that a plan may come to, however odd.
+func anyFlow(key, label, help string, at *quantity.Opt[quantity.Flow]) Field {
+	return measure(key, label, help, "1.3 gpm", "0 gpm", "1000 gpm", at)
 }
 
 // StepKind is what a step of a wash day asks for.
@@ -93,7 +98,7 @@ func (s *DayStep) Fields() []Field {
 		name("sprayer", "sprayer", "sprayer of this step", "small pressure washer", &s.Sprayer),
 		choice("through_softener", "through the softener", "yes, or no where it is bypassed", []Answer{Yes, No}, &s.Softener),
 		choice("through_bed", "through the DI bed", "yes, or no where it is bypassed", []Answer{Yes, No}, &s.Bed),
-		flow("flow", "flow", "planned flow", &s.Flow),
+		anyFlow("flow", "flow", "planned flow", &s.Flow),
 		gallons("volume", "water", "planned water", &s.Volume),
 		minutes("duration", "time", "planned time", &s.Duration),
 		measure("area", "area", "area gone over, times the passes", "450 ft2", "0 ft2", "100000 ft2", &s.Area),
@@ -140,7 +145,7 @@ func (d *Deed) Fields() []Field {
 		choice("does", "deed", "what was done", kinds, &d.Does).required(),
 		instantField("at", "when", "moment of it", &d.At).required(),
 		reading("reading", "reading", "what the pen showed", 5000, &d.Reading),
-		flow("flow", "flow", "flow that was measured, or that the pen was read at", &d.Flow),
+		anyFlow("flow", "flow", "flow that was measured, or that the pen was read at", &d.Flow),
 		name("pen", "pen", "pen that was used", "yellow pen", &d.Pen),
 		gallons("gallons_so_far", "gallons so far", "DI water that this fill had given", &d.SoFar),
 		name("way", "way out", "what was done about a short bed", "slower", &d.Way),

@@ -41,8 +41,9 @@ func (s *Store) SaveUnderway(u model.Underway) error {
 	s.mu.Lock()
 	defer s.mu.Unlock()
 	data := whole(underwaySchema(&u))
-	if !holds(data, &u, underwaySchema) {
-		return fmt.Errorf("%s was not saved: the wash holds a figure that cannot be written down, so what was there is as it was; please report it with that file", underwayFile)
+	var back model.Underway
+	if faults := parse(underwayFile, data).underway(&back); len(faults) > 0 {
+		return fmt.Errorf("the wash under way was not saved, since it would not be read back: %w", faults[0])
 	}
 	return s.put(underwayFile, data)
 }

@@ -3,6 +3,7 @@ package washday
 import (
 	"fmt"
 	"strconv"
+	"strings"
 
 	"washeve/model"
 	"washeve/model/quantity"
@@ -83,7 +84,7 @@ func (w *writing) readings() {
 		part.Deeds = w.u.Deeds[:n+1]
 		w.add(model.Entry{ID: w.id("reading " + strconv.Itoa(n)), At: StandAtLast(&part).Now(), Body: &model.Sample{
 			Point: model.AfterBed, Reading: d.Reading, Place: w.u.Plan.Place, Bed: w.u.Plan.Bed, Pen: d.Pen,
-			Flushed: model.Yes, Flow: d.Flow, SoFar: d.SoFar,
+			Flushed: model.Yes, Flow: Loggable(d.Flow.Or(0)), SoFar: d.SoFar,
 		}})
 	}
 }
@@ -111,7 +112,7 @@ func (w *writing) stages() {
 func (w *writing) stage(s *model.DayStep, done Done) *model.StageDone {
 	body := &model.StageDone{
 		Wash: w.u.ID, Stage: s.Stage, Place: w.u.Plan.Place, Vehicle: w.u.Plan.Vehicle, Sprayer: s.Sprayer, Water: s.Water,
-		Flow: s.Flow, PlannedUsed: planned(s.Volume, Hundredths), PlannedDuration: planned(s.Duration, seconds),
+		Flow: Loggable(s.Flow.Or(0)), PlannedUsed: planned(s.Volume, Hundredths), PlannedDuration: planned(s.Duration, seconds),
 	}
 	if s.Water == model.DI {
 		body.Bed = w.u.Plan.Bed
@@ -149,13 +150,22 @@ func (w *writing) wash() *model.WashDone {
 	for i := range w.state.Steps {
 		spent += w.state.Done[i].Spent
 		if w.state.Steps[i].Water == model.DI && w.state.Done[i].Used > 0 {
-			body.Flow = w.state.Steps[i].Flow
+			body.Flow = Loggable(w.state.Steps[i].Flow.Or(0))
 		}
 	}
 	body.Duration = seconds(spent)
 	body.PlannedDI, body.PlannedSoftened, body.PlannedRaw = planned(body.PlannedDI, Hundredths), planned(body.PlannedSoftened, Hundredths), planned(body.PlannedRaw, Hundredths)
 	body.PlannedDuration = planned(body.PlannedDuration, seconds)
 	return &body
+}
+
+// Loggable is a flow as a log can hold it: to the thousandth of a gallon a minute, and
+// none that no hose gives.
+func Loggable(f quantity.Flow) quantity.Opt[quantity.Flow] {
+	if f < 0.05*quantity.GPM || f > 100*quantity.GPM {
+		return quantity.Opt[quantity.Flow]{}
+	}
+	return written[quantity.Flow](f.GPM(), 3, "gpm")
 }
 
 func early(s State) string {
@@ -177,7 +187,11 @@ func seconds(d quantity.Duration) quantity.Opt[quantity.Duration] {
 
 // written is a number with so many decimals, as it reads.
 func written[Q quantity.Quantity](number float64, decimals int, unit string) quantity.Opt[Q] {
-	text := strconv.FormatFloat(number, 'f', decimals, 64) + " " + unit
+	text := strconv.FormatFloat(number, 'f', decimals, 64)
+	if decimals > 0 {
+		text = strings.TrimRight(strings.TrimRight(text, "0"), ".")
+	}
+	text += " " + unit
 	v, err := quantity.Parse[Q](text)
 	if err != nil {
 		return quantity.Opt[Q]{}

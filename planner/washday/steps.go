@@ -88,7 +88,7 @@ func useOf(s *planner.StagePlan, side model.Side) (planner.FaceUse, bool) {
 func stepOf(p planner.Plan, s *planner.StagePlan, use planner.FaceUse) model.DayStep {
 	step := model.DayStep{
 		Kind: model.Work, Stage: s.Name, Face: use.Side, Water: s.Water, Sprayer: s.Sprayer,
-		Area: quantity.Some(use.Area * quantity.Area(max(s.Passes, 0))), Duration: quantity.Some(use.Duration),
+		Area: quantity.Some(use.Area * quantity.Area(max(s.Passes, 0))), Duration: quantity.Some(min(use.Duration, quantity.Day)),
 	}
 	if s.Flow > 0 && use.Volume > 0 {
 		step.Flow, step.Volume = quantity.Some(s.Flow), quantity.Some(use.Volume)
@@ -149,10 +149,11 @@ func drip(p planner.Plan, side model.Side) []model.DayStep {
 	return nil
 }
 
-// dry marks the last step of each face that is to be dried by towel.
+// dry marks the last step of each face that is to be dried by towel. Nobody is sent
+// onto a roof for it.
 func dry(p planner.Plan, steps []model.DayStep) []model.DayStep {
 	for _, f := range p.Faces {
-		if f.Spots != planner.Towel {
+		if f.Spots != planner.Towel || f.Name == model.Roof {
 			continue
 		}
 		for i := len(steps) - 1; i >= 0; i-- {
@@ -180,7 +181,10 @@ func withFlush(p planner.Plan, steps []model.DayStep) []model.DayStep {
 	}
 	flush := model.DayStep{
 		Kind: model.Flush, Stage: "flush", Water: model.DI, Sprayer: di.Sprayer, Softener: di.Softener, Bed: di.Bed, Flow: di.Flow,
-		Volume: quantity.Some(p.Flush.Volume), Duration: quantity.Some(p.Flush.Duration),
+		Volume: quantity.Some(p.Flush.Volume),
+	}
+	if p.Flush.Duration < quantity.Day {
+		flush.Duration = quantity.Some(p.Flush.Duration)
 	}
 	read := model.DayStep{Kind: model.Read, Stage: "read the pen", Water: model.DI, Sprayer: di.Sprayer, Softener: di.Softener, Bed: di.Bed, Flow: di.Flow}
 	return slices.Insert(steps, at, flush, read)

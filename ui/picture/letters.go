@@ -28,18 +28,21 @@ func drawnLetters() map[rune]string {
 }
 
 // Letters draws text large, as large as fits into the cells and whole multiples
-// allow. False where it does not fit, has a letter that cannot be drawn, or the
-// theme is plain.
+// allow: a cell is about twice as high as broad, so letters are up to twice as many
+// cells broad as high. False where it does not fit, has a letter that cannot be drawn,
+// or the theme is plain.
 func Letters(th theme.Theme, text string, ink theme.Ink, width, height int) ([]string, bool) {
 	rows, ok := letterRows(strings.ToUpper(text))
 	if !ok || th.Plain {
 		return nil, false
 	}
-	times := min(width/max(cells.Width(rows[0]), 1), height/letterHeight, 3)
-	if times < 1 {
+	across, down := width/max(cells.Width(rows[0]), 1), min(height/letterHeight, 3)
+	if across < 1 || down < 1 {
 		return nil, false
 	}
-	lines := make([]string, 0, letterHeight*times)
+	down = min(down, across)
+	across = min(across, 2*down)
+	lines := make([]string, 0, letterHeight*down)
 	for _, row := range rows {
 		var b strings.Builder
 		for _, dot := range row {
@@ -47,10 +50,10 @@ func Letters(th theme.Theme, text string, ink theme.Ink, width, height int) ([]s
 			if dot == '#' {
 				mark = th.Marks.Block
 			}
-			b.WriteString(strings.Repeat(mark, times))
+			b.WriteString(strings.Repeat(mark, across))
 		}
 		line := ink.On(strings.TrimRight(b.String(), " "))
-		for range times {
+		for range down {
 			lines = append(lines, line)
 		}
 	}

@@ -14,6 +14,7 @@ import (
 	"washeve/ui/keys"
 	"washeve/ui/report"
 	"washeve/ui/screen"
+	"washeve/ui/theme"
 )
 
 // lookAtBed asks the planner what the bed still gives, by the log as it stands and
@@ -54,10 +55,14 @@ func (m Model) listWays() Model {
 	if err != nil {
 		return m.warn("NO-GO. The ways out could not be worked out: " + err.Error())
 	}
-	m.ways = nil
+	m.ways, m.noWays = nil, nil
 	var options []form.Option
 	for _, w := range short.Ways {
-		if w.Not.Code != "" || w.Code == planner.WayBuy {
+		switch {
+		case w.Code == planner.WayBuy:
+			continue
+		case w.Not.Code != "":
+			m.noWays = append(m.noWays, w.Name+": "+w.Not.Text(m.sys))
 			continue
 		}
 		m.ways = append(m.ways, w)
@@ -70,6 +75,46 @@ func (m Model) listWays() Model {
 	p := form.Open("NO-GO: the pen is over the limit. Ways out, with the chance that the bed lasts:", options, "")
 	m.picker = &p
 	return m
+}
+
+// wayLines lists the ways, what the one under the hand is, and what is none and why.
+func (m Model) wayLines(width, height int) []string {
+	lines := append(m.picker.Lines(m.th, width, min(len(m.ways)+1, height)), "")
+	add := func(ink theme.Ink, text string) { lines = append(lines, m.wrapped(ink, text, width)...) }
+	if w := m.wayOf(m.picker.At); w != nil {
+		add(m.th.Text, m.wayWords(w))
+	}
+	if len(m.noWays) > 0 {
+		lines = append(lines, "")
+		add(m.th.Muted, "No way out here:")
+	}
+	for _, why := range m.noWays {
+		add(m.th.Muted, m.th.Marks.Dot+" "+why)
+	}
+	return lines
+}
+
+func (m Model) wayOf(i int) *planner.WayOut {
+	if i < 0 || i >= len(m.ways) {
+		return nil
+	}
+	return &m.ways[i]
+}
+
+// wayWords is a way with what it takes.
+func (m Model) wayWords(w *planner.WayOut) string {
+	words := w.Name
+	if does := w.Does.Text(m.sys); does != "" {
+		words += ": " + does
+	}
+	if lost := w.Lost.Text(m.sys); lost != "" {
+		words += ". It costs " + lost
+	}
+	words += fmt.Sprintf(". DI water %s in %s, other water %s", m.gallons(w.DI.Volume), report.Time(w.DI.Duration), m.gallons(w.Softened.Volume))
+	if w.Towels > 0 {
+		words += fmt.Sprintf(", %s to dry by towel in about %s", quantity.Show(w.Towels, m.sys), report.Time(w.Towel))
+	}
+	return words + "."
 }
 
 func (m Model) wayNote(w planner.WayOut) string {
@@ -98,7 +143,8 @@ func (m Model) softened() (planner.WayOut, error) {
 		}
 	}
 	return planner.WayOut{
-		Code: washday.WaySoftened, Name: "softened water and a towel", Wash: &wash, DI: p.DI, Softened: p.Soft,
+		Code: washday.WaySoftened, Name: "softened water and a towel", Wash: &wash,
+		Does: planner.Note{Code: washday.WaySoftened, Format: "the bed is bypassed from here on, and each face is dried by hand before it spots"}, DI: p.DI, Softened: p.Soft,
 		Chance: 1, Verdict: p.Verdict, Towels: area, Towel: quantity.Duration(area / quantity.Area(planner.TowelRate)),
 	}, nil
 }

@@ -81,6 +81,9 @@ func (m Model) stepKeys() []keys.Binding {
 	case washday.NoGo:
 		noNext = "the pen is over the limit: w lists the ways out, a goes on all the same"
 	}
+	if gate == washday.AskPen {
+		noNext = "there is no reading yet: r writes it down, s goes on without one"
+	}
 	if !m.drawsDI() {
 		noRead = "no DI water runs in this step"
 	}

@@ -59,6 +59,7 @@ type Model struct {
 	asks    asking
 	edit    *form.Edit
 	ways    []planner.WayOut
+	noWays  []string // what is none, and why
 	picker  *form.Picker
 	ending  bool // asks whether to end early
 
@@ -143,7 +144,7 @@ func (m Model) begin(p planner.Plan) (model.Underway, error) {
 		Plan: model.WashDone{
 			Plan: p.Wash, Place: p.Place, Vehicle: p.Vehicle, Bed: p.BedName, Sprayer: p.Sprayer.Name, Feed: m.o.Wash.Feed,
 			PlannedDI: quantity.Some(di), PlannedSoftened: quantity.Some(p.Soft.Volume), PlannedRaw: quantity.Some(p.Untreated.Volume),
-			PlannedFlow: quantity.Some(p.Sprayer.Flow), PlannedDuration: quantity.Some(p.DI.Duration + p.Soft.Duration + p.Untreated.Duration),
+			PlannedFlow: washday.Loggable(p.Sprayer.Flow), PlannedDuration: quantity.Some(min(p.DI.Duration+p.Soft.Duration+p.Untreated.Duration, 3*quantity.Day)),
 		},
 	}
 	if p.Softener != nil {
@@ -158,11 +159,17 @@ func (m Model) begin(p planner.Plan) (model.Underway, error) {
 
 // outlookOf is what a plan thinks of the bed, after so much DI water of the wash.
 func outlookOf(p planner.Plan, after quantity.Volume) model.BedLeft {
-	scale := p.Limit.Scale
+	ppm := func(v float64) quantity.Opt[quantity.Reading] {
+		if !(v >= 0) {
+			return quantity.Opt[quantity.Reading]{}
+		}
+		return quantity.Some(quantity.PPM(min(v, 5000), p.Limit.Scale))
+	}
 	return model.BedLeft{
-		After: quantity.Some(after), SoFar: some(p.Bed.SoFar), Chance: quantity.Some(p.Bed.ChanceLasts), Cap: quantity.Some(p.Cap.Flow),
+		After: quantity.Some(after), SoFar: some(p.Bed.SoFar), Chance: quantity.Some(max(min(p.Bed.ChanceLasts, 1), 0)),
+		Cap: quantity.Some(min(p.Cap.Flow, 1000*quantity.GPM)),
 		Low: some(p.Bed.Remaining.P10), Mid: some(p.Bed.Remaining.P50), High: some(p.Bed.Remaining.P90),
-		End: quantity.Some(quantity.PPM(p.Bed.OutletAtEnd.P50, scale)), EndHigh: quantity.Some(quantity.PPM(p.Bed.OutletAtEnd.P90, scale)),
+		End: ppm(p.Bed.OutletAtEnd.P50), EndHigh: ppm(p.Bed.OutletAtEnd.P90),
 	}
 }
 

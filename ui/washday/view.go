@@ -27,8 +27,18 @@ func (m Model) View(size layout.Size) string {
 		{At: title, Lines: []string{m.titleLine(title.W)}},
 		{At: rest, Lines: m.page(rest)},
 		{At: status, Lines: []string{m.statusLine(status.W)}},
-		{At: hint, Lines: []string{keys.Hint(append(m.Keys(), keys.New("", "", "?", "all keys")), m.th, hint.W)}},
+		{At: hint, Lines: []string{keys.Hint(m.hints(), m.th, hint.W)}},
 	})
+}
+
+// hints are the keys at the foot: those that are pressed most, then help.
+func (m Model) hints() []keys.Binding {
+	all := m.Keys()
+	if m.edit != nil || m.picker != nil || m.ending {
+		return all
+	}
+	first := min(len(all), 4)
+	return append(append(all[:first:first], keys.New("", "", "?", "all keys")), all[first:]...)
 }
 
 func (m Model) titleLine(width int) string {
@@ -66,7 +76,7 @@ func (m Model) page(at layout.Rect) []string {
 	case m.state.Over:
 		return append(lines, m.summary(at.W)...)
 	case m.picker != nil:
-		return append(lines, m.picker.Lines(m.th, at.W, at.H-len(lines))...)
+		return append(lines, m.wayLines(at.W, at.H-len(lines))...)
 	}
 	at.H -= len(lines)
 	return append(lines, m.stepLines(at)...)
@@ -75,22 +85,26 @@ func (m Model) page(at layout.Rect) []string {
 func (m Model) stepLines(at layout.Rect) []string {
 	facts := m.factLines(at.W)
 	if m.edit != nil {
-		facts = append([]string{m.editLine(at.W), ""}, facts...)
+		facts = append(append(m.editLines(at.W), ""), facts...)
 	}
 	head := m.headLines(layout.Rect{W: at.W, H: at.H - len(facts) - 1})
 	return append(append(head, ""), facts...)
 }
 
-func (m Model) editLine(width int) string {
+// editLines are what is typed, and what is wrong with it.
+func (m Model) editLines(width int) []string {
 	ask := "The pen shows: "
 	if m.asks == aFlow {
 		ask = "A gallon takes, or the flow is: "
 	}
-	line := m.th.Strong.On(ask) + m.edit.View(m.th, 20)
-	if says := m.edit.Says(); says != "" && m.edit.Text() != "" {
-		line += "  " + m.th.Muted.On(cells.Clip(cells.Safe(says), max(width-cells.Width(ask)-23, 0), m.th.Marks.More))
+	says := m.edit.Says()
+	switch {
+	case m.edit.Text() == "":
+		says = ""
+	case m.edit.Offer != "":
+		says = "enter takes it as " + m.edit.Offer
 	}
-	return line
+	return []string{m.th.Strong.On(ask) + m.edit.View(m.th, 20), m.th.Muted.On(cells.Clip(cells.Safe(says), width, m.th.Marks.More))}
 }
 
 // headLines are what is read from two steps away: what to do, which face, and the
@@ -286,7 +300,7 @@ func (m Model) leftWords() string {
 	if !known {
 		return ""
 	}
-	return fmt.Sprintf("%s (%s to %s)", quantity.Show(left.P50, m.sys), quantity.Show(left.P10, m.sys), quantity.Show(left.P90, m.sys))
+	return fmt.Sprintf("about %s (%s to %s)", m.gallons(left.P50), m.gallons(left.P10), m.gallons(left.P90))
 }
 
 func (m Model) chanceWords() string {

@@ -39,6 +39,9 @@ func (m Model) task() string {
 	if s.Sprayer == model.ByHand {
 		words = "By hand" + strings.Replace(face, " the ", ", the ", 1) + ", section by section, kept wet."
 	}
+	if most, given := s.Section.Get(); given {
+		words += " No more than " + quantity.Show(most, m.sys) + " at a time through soap and rinse: it dries."
+	}
 	if s.Towel == model.Yes {
 		words += " Then dry it by towel: this water leaves spots."
 	}
@@ -124,7 +127,7 @@ func (m Model) gallons(v quantity.Volume) string {
 
 func (m Model) waters() string {
 	t := m.state.Tally()
-	words := "So far: DI " + quantity.Show(t.DI, m.sys)
+	words := "So far: DI " + m.gallons(t.DI)
 	if m.u.Plan.Softener != "" {
 		words += ", softened " + m.gallons(t.Softened)
 	}
@@ -134,17 +137,33 @@ func (m Model) waters() string {
 	return words
 }
 
+// gallons is a volume with as many decimals as a running number can bear.
+func (m Model) gallons(v quantity.Volume) string {
+	if m.sys == quantity.Metric {
+		return fmt.Sprintf("%.0f L", v.Litres())
+	}
+	return fmt.Sprintf("%.1f gal", v.Gallons())
+}
+
 func (m Model) bedWords() string {
 	left := m.leftWords()
 	if left == "" {
 		return ""
 	}
-	words := "Left in the bed: " + left
-	if end, given := m.u.Outlook.End.Get(); given && m.state.ToRun() > 0 {
-		words += fmt.Sprintf("; at this flow the pen ends at about %s ppm, lasts: %s", report.PPM(end.Number), m.chanceWords())
+	return "Left in the bed: " + left
+}
+
+// endWords is what the bed will give at the end, if this flow goes on.
+func (m Model) endWords() string {
+	end, given := m.u.Outlook.End.Get()
+	if !given || m.state.ToRun() <= 0 {
+		return ""
 	}
-	return fmt.Sprintf("The pen at the end, at this flow: %s, one in ten over %s; lasts %s",
-		report.PPM(end.Number), report.PPM(m.u.Outlook.EndHigh.Or(end).Number), m.chanceWords())
+	words := "At the end, at this flow: " + report.PPM(end.Number)
+	if limit, given := m.u.Limit.Get(); given {
+		words += ", limit " + report.PPM(limit.Number)
+	}
+	return words + "; lasts: " + m.chanceWords()
 }
 
 func (m Model) nextWords() string {
@@ -190,9 +209,9 @@ func (m Model) summaryWords() []string {
 		lines = append(lines, m.th.Text.On(fmt.Sprintf("  %-16s %14s %14s", what, planned, actual)))
 	}
 	lines = append(lines, "", m.th.Muted.On(fmt.Sprintf("  %-16s %14s %14s", "", "planned", "done")))
-	row("DI water", quantity.Show(p.PlannedDI.Or(0), m.sys), quantity.Show(t.DI, m.sys))
-	row("softened water", quantity.Show(p.PlannedSoftened.Or(0), m.sys), quantity.Show(t.Softened, m.sys))
-	row("raw water", quantity.Show(p.PlannedRaw.Or(0), m.sys), quantity.Show(t.Raw, m.sys))
+	row("DI water", m.gallons(p.PlannedDI.Or(0)), m.gallons(t.DI))
+	row("softened water", m.gallons(p.PlannedSoftened.Or(0)), m.gallons(t.Softened))
+	row("raw water", m.gallons(p.PlannedRaw.Or(0)), m.gallons(t.Raw))
 	spent := quantity.Duration(0)
 	for _, d := range m.state.Done {
 		spent += d.Spent
