@@ -11,6 +11,9 @@ import (
 const asProgram = "WASHEVE_TEST_AS_PROGRAM"
 
 func TestMain(m *testing.M) {
+	if os.Getenv(asShell) != "" {
+		os.Exit(shell())
+	}
 	if os.Getenv(asProgram) != "" {
 		s := terminal()
 		if path := os.Getenv(inClockFile); path != "" {

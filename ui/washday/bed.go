@@ -2,6 +2,7 @@ package washday
 
 import (
 	"fmt"
+	"strings"
 
 	tea "github.com/charmbracelet/bubbletea"
 
@@ -34,8 +35,9 @@ func (m Model) lookAtBed() Model {
 	if err != nil {
 		return m.warn("The bed could not be looked at: " + err.Error())
 	}
+	before := m.u.Outlook.SoFar
 	m.u.Outlook = outlookOf(plan, tally.DI)
-	m.u.Outlook.SoFar = some(plan.Bed.SoFar + ran)
+	m.u.Outlook.SoFar = before
 	return m.catchUp()
 }
 
@@ -64,6 +66,9 @@ func (m Model) listWays() Model {
 		case w.Not.Code != "":
 			m.noWays = append(m.noWays, w.Name+": "+w.Not.Text(m.sys))
 			continue
+		case w.Code == planner.WayResin:
+			w.Name = "change the resin now"
+			w.Does.Format = strings.Replace(w.Does.Format, "before the wash", "now, step by step, then flush and read again", 1)
 		}
 		m.ways = append(m.ways, w)
 		options = append(options, form.Option{Text: w.Name, Note: m.wayNote(w), Pick: w.Code})

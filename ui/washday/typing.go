@@ -7,20 +7,24 @@ import (
 
 	"washeve/model"
 	"washeve/model/quantity"
+	"washeve/planner"
 	"washeve/planner/washday"
 	"washeve/ui/entry"
 	"washeve/ui/form"
 	"washeve/ui/keys"
 )
 
-// soFar is the DI water that the fill has given by now, as far as is known.
+// soFar is the DI water that the fill has given by now; not known after a change of
+// resin in the middle of the wash.
 func (m Model) soFar() quantity.Opt[quantity.Volume] {
-	o := &m.u.Outlook
-	before, known := o.SoFar.Get()
-	if !known {
-		return o.SoFar
+	before, known := m.u.Outlook.SoFar.Get()
+	for i := range m.u.Deeds {
+		known = known && m.u.Deeds[i].Way != planner.WayResin
 	}
-	return washday.Hundredths(before + m.state.Tally().DI - o.After.Or(0))
+	if !known {
+		return quantity.Opt[quantity.Volume]{}
+	}
+	return washday.Hundredths(before + m.state.Tally().DI)
 }
 
 // ask begins to type what the pen shows, or how long a gallon takes.
