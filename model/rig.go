@@ -129,7 +129,6 @@ const (
 // Defaults are the user's own settings: what a wash uses where it does not say.
 type Defaults struct {
 	Units    Units
-	Bell     Answer // No: no sound at a step's end on a wash day
 	Vehicle  string
 	Bed      string
 	Softener string
@@ -156,7 +155,6 @@ func (d *Defaults) Fields() []Field {
 		choice("bell", "bell", "no keeps the terminal quiet when the time of a step is over", []Answer{Yes, No}, &d.Bell),
 		field("di_water_price", "DI water bought", "price of a gallon of DI water where you can buy it", "$0.75", &d.DIPrice, quantity.ParseMoney, quantity.Money.String),
 		number("washes_a_year", "washes a year", "how often a year you wash like this, where the log does not tell", "20", 0.1, 400, &d.Washes),
-		choice("bell", "bell", "no for no sound at a step's end on a wash day", []Answer{Yes, No}, &d.Bell),
 	}
 }
 

@@ -39,17 +39,19 @@ func NewApp(th theme.Theme, screens ...screen.Screen) App {
 	return App{th: th, size: layout.Least(), screens: screens}
 }
 
-// over is the root with another screen over the first.
-func (a App) over(s screen.Screen) App {
-	a.screens = append(a.screens[:len(a.screens):len(a.screens)], s)
-	return a
-}
-
 // continued tells that the program goes on after it was stopped.
 type continued struct{}
 
-// Init starts the screen that is seen.
-func (a App) Init() tea.Cmd { return a.top().Init() }
+// Init starts the first screen.
+func (a App) Init() tea.Cmd { return tea.Batch(a.top().Init(), a.learns()) }
+
+// learns begins what the last message made due.
+func (a App) learns() tea.Cmd {
+	if a.learn == nil {
+		return nil
+	}
+	return a.learn()
+}
 
 func (a App) top() screen.Screen { return a.screens[len(a.screens)-1] }
 

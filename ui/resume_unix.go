@@ -24,6 +24,7 @@ func whenContinued(program *tea.Program) (end func()) {
 			case <-told:
 				_ = program.ReleaseTerminal()
 				_ = program.RestoreTerminal()
+				program.Send(tea.EnableMouseCellMotion())
 				program.Send(continued{})
 			}
 		}

@@ -25,11 +25,8 @@ func Run(ctx context.Context, o Options) error {
 	if o.Theme.Plain {
 		return plan.Prompt(o.Options, o.In, o.Out)
 	}
-	first := plan.New(o.Options)
-	app := NewApp(o.Theme, first)
-	if page, left := first.LeftWash(); left {
-		app = app.over(page)
-	}
+	app := NewApp(o.Theme, first(o)...)
+	app.learn, app.unsized = o.Book.Learn, true
 	program := tea.NewProgram(app,
 		tea.WithContext(ctx), tea.WithInput(o.In), tea.WithOutput(o.Out),
 		tea.WithAltScreen(), tea.WithMouseCellMotion())
@@ -40,21 +37,11 @@ func Run(ctx context.Context, o Options) error {
 	return nil
 }
 
-// first is the plan and, over it, a wash that is under way. What keeps that from
-// being gone on with is said on the plan.
+// first is the plan and, over it, a wash that is under way.
 func first(o Options) []screen.Screen {
-	if o.WashDay.Under == nil || o.Example {
-		return []screen.Screen{plan.New(o.Options)}
-	}
-	_, there, err := o.WashDay.Under()
-	if err != nil {
-		o.Notice = err.Error()
-	}
 	home := plan.New(o.Options)
-	if there && err == nil {
-		if day, err := home.WashDay(); err == nil {
-			return []screen.Screen{home, day}
-		}
+	if page, left := home.LeftWash(); left {
+		return []screen.Screen{home, page}
 	}
 	return []screen.Screen{home}
 }

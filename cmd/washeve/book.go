@@ -9,7 +9,6 @@ import (
 	tea "github.com/charmbracelet/bubbletea"
 
 	"washeve/model"
-	"washeve/model/quantity"
 	"washeve/model/store/journal"
 	"washeve/planner"
 	"washeve/ui/entry"
@@ -99,7 +98,7 @@ func (b *book) sharing(rig model.Rig, places model.Places, wash model.Wash) (*pl
 // entries is the book as the screens take it.
 func (p *program) entries(b *book) entry.Book {
 	return entry.Book{
-		Logger: b, Past: b.past, Clock: p.now,
+		Logger: b, Past: b.past, Learn: b.learn, Lag: b.lag, Clock: p.now,
 		NewID: func(at model.Moment) (string, error) { return model.NewID(at, rand.Reader) },
 	}
 }
@@ -163,16 +162,17 @@ func (b *book) learn() tea.Cmd {
 	}
 }
 
-// rest looks at the bed in the middle of a wash, with what the log teaches by now.
-func (b *book) rest(rig model.Rig, places model.Places, wash model.Wash, ran, left quantity.Volume, flow quantity.Flow) (planner.Plan, error) {
-	b.memory.Past = b.past(rig, places)
-	return b.memory.Rest(rig, places, wash, ran, left, flow)
-}
-
-// ways works the ways out of a short bed out, with what the log teaches by now.
-func (b *book) ways(rig model.Rig, places model.Places, wash model.Wash) (planner.Shortage, error) {
-	b.memory.Past = b.past(rig, places)
-	return b.memory.Shorten(rig, places, wash)
+// pastNow is past, worked out before anything else: for a wash day, where an answer
+// without the log's last lesson would be a wrong one.
+func (b *book) pastNow(rig model.Rig, places model.Places) *planner.Past {
+	b.load()
+	b.mu.Lock()
+	defer b.mu.Unlock()
+	of := lessonsOf(rig, places)
+	if past, known := b.find(of); known {
+		return past
+	}
+	return b.keep(b.task(of).learned())
 }
 
 // release lets the work beside begin. It locks the book.

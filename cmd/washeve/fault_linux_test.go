@@ -283,7 +283,7 @@ func TestTheClockIsSetBack(t *testing.T) {
 	require.NoError(t, err)
 	at := func(when time.Time, args ...string) string {
 		var o, e bytes.Buffer
-		s := streams{in: strings.NewReader(""), out: &o, errs: &e, columns: pageColumns, env: func(string) string { return "" }, clock: func() time.Time { return when }}
+		s := streams{in: strings.NewReader(""), out: &o, errs: &e, columns: pageColumns, env: func(string) string { return "" }, clock: stopped{when}}
 		require.Zero(t, run(append(args, "--dir", dir), s), e.String())
 		return o.String()
 	}

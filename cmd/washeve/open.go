@@ -51,7 +51,8 @@ func (p *program) open(ctx context.Context) error {
 		In: p.in, Out: p.out,
 		Options: plan.Options{
 			Rig: lib.Rig, Places: lib.Places, Wash: wash, Example: lib.example,
-			Keeper: k, Make: b.plan, Sharing: b.sharing, Book: p.entries(b), Means: p.means(b, lib.keep.Dir()), Theme: theme.Detect(p.out, p.plain), Units: sys, Notice: lib.notice,
+			Others: others, Keeper: k, Shelf: k, Make: b.plan, Sharing: b.sharing, Means: p.means(b, lib.keep.Dir()), Book: p.entries(b), Trips: t,
+			Theme: theme.Detect(p.out, p.plain || p.env("TERM") == "dumb"), Units: sys, Notice: lib.notice,
 		},
 	})
 }

@@ -17,6 +17,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"washeve/model"
 	"washeve/model/store"
 )
 
@@ -29,6 +30,10 @@ func pictures() []picture {
 		{file: "day.svg", keys: []string{"D"}, see: "no face hurries you"},
 		{file: "bed.svg", season: true, keys: []string{"B"}, see: "r reading"},
 		{file: "refill.svg", season: true, keys: []string{"B", "c"}, see: "Old resin out"},
+		{file: "washday.svg", keys: []string{"W", "enter", "space"}, see: "the time runs"},
+		{file: "short.svg", keys: []string{"S"}, see: "two fills"},
+		{file: "trip.svg", keys: []string{"T"}, see: "order"},
+		{file: "rig.svg", keys: []string{"R"}, see: "What you own"},
 		{file: "compare.svg", keys: []string{"C"}, see: "as planned"},
 		{file: "guide.svg", keys: []string{"?", "tab"}, see: "breakthrough"},
 	}
@@ -46,7 +51,7 @@ type picture struct {
 // until they are drawn anew: go test ./cmd/washeve -run Pictures -pictures
 func TestPicturesShowTheScreensOfToday(t *testing.T) {
 	for _, p := range pictures() {
-		s := start(t, setup{width: 120, height: 36, args: p.args(t), env: []string{clockFile + "=" + p.clock(t)}})
+		s := start(t, setup{width: 120, height: 36, args: p.args(t), env: []string{inClockFile + "=" + p.clock(t)}})
 		s.sees("flow cap")
 		for _, k := range p.keys {
 			s.settles()
@@ -83,9 +88,8 @@ func (p picture) args(t *testing.T) []string {
 // clock stands in the evening after the season's last wash, so that a picture is
 // the same on any day.
 func (p picture) clock(t *testing.T) string {
-	c := newTestClock(t)
-	evening := time.Date(2026, 9, 12, 20, 0, 0, 0, time.FixedZone("", -6*3600))
-	c.set(evening.Sub(noon).Seconds(), 0)
+	c := fileClock{filepath.Join(t.TempDir(), "clock")}
+	c.set(t, model.Instant{Wall: time.Date(2026, 9, 12, 20, 0, 0, 0, time.FixedZone("", -6*3600))})
 	return c.path
 }
 

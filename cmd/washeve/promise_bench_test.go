@@ -22,7 +22,7 @@ import (
 func opened(b *testing.B) tea.Model {
 	dir := b.TempDir()
 	require.NoError(b, decade.Write(dir))
-	p := &program{streams: streams{out: io.Discard, errs: io.Discard, env: func(string) string { return "" }, clock: func() time.Time { return noon }}, dir: dir}
+	p := &program{streams: streams{out: io.Discard, errs: io.Discard, env: func(string) string { return "" }, clock: stopped{noon}}, dir: dir}
 	lib, err := p.load()
 	require.NoError(b, err)
 	book := p.bookBeside()

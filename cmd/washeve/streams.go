@@ -3,10 +3,9 @@ package main
 import (
 	"io"
 	"os"
+	"strings"
 
 	"golang.org/x/term"
-
-	"washeve/model"
 	"washeve/ui/cells"
 )
 

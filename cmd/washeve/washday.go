@@ -48,12 +48,12 @@ func errorOf(faults []store.Fault) error {
 
 // rest looks at the bed in the middle of a wash, with what the log teaches.
 func (b *book) rest(rig model.Rig, places model.Places, wash model.Wash, ran, left quantity.Volume, flow quantity.Flow) (planner.Plan, error) {
-	b.past(rig, places)
+	b.memory.Past = b.pastNow(rig, places)
 	return b.memory.Rest(rig, places, wash, ran, left, flow)
 }
 
 // shorten works the ways out of a short bed out, with what the log teaches.
 func (b *book) shorten(rig model.Rig, places model.Places, wash model.Wash) (planner.Shortage, error) {
-	b.past(rig, places)
+	b.memory.Past = b.pastNow(rig, places)
 	return b.memory.Shorten(rig, places, wash)
 }

@@ -186,6 +186,6 @@ func withFlush(p planner.Plan, steps []model.DayStep) []model.DayStep {
 	if p.Flush.Duration < quantity.Day {
 		flush.Duration = quantity.Some(p.Flush.Duration)
 	}
-	read := model.DayStep{Kind: model.Read, Stage: "read the pen", Water: model.DI, Sprayer: di.Sprayer, Softener: di.Softener, Bed: di.Bed, Flow: di.Flow}
+	read := model.DayStep{Kind: model.Read, Stage: "read the pen", Water: model.DI, Softener: di.Softener, Bed: di.Bed, Flow: di.Flow}
 	return slices.Insert(steps, at, flush, read)
 }

@@ -25,12 +25,11 @@ const (
 	sideBySide keys.Action = "compare"
 	bedLog     keys.Action = "bed and log"
 	shortBed   keys.Action = "short bed"
-	washDay    keys.Action = "wash day"
+	washNow    keys.Action = "wash day"
 	trips      keys.Action = "trips"
 	rigList    keys.Action = "rig"
 	full       keys.Action = "full"
 	units      keys.Action = "units"
-	washNow    keys.Action = "wash day"
 	adopt      keys.Action = "adopt"
 	fresh      keys.Action = "fresh"
 	saveAgain  keys.Action = "save again"
@@ -153,21 +152,15 @@ func (m Model) seeKeys() []keys.Binding {
 		keys.New("See", sideBySide, "C", "compare ways", "C").Explained("ways of the same wash side by side: other sprayers, tanks, water, drip; one key makes a way the plan").Unless(notStated),
 		keys.New("See", bedLog, "B", "bed and log", "B").Explained("what is left in the bed, when it ends, and the log: add readings and washes, change the resin").Unless(noLog),
 		keys.New("See", shortBed, "S", "short bed", "S").Explained("who gets DI water when the bed is short, and every other way out, each with its numbers").Unless(m.noShare()),
-		keys.New("See", washNow, "W", "wash day", "W").Explained("do the wash: one step at a time in large letters, the log written as it goes; or go on with the one under way").Unless(m.noWashDay()),
+		keys.New("See", washNow, "W", "wash day", "W").Explained("do the wash: one step at a time, with valves, seconds and gallons; the log is written as it goes").Unless(m.noWashDay()),
+		keys.New("See", trips, "T", "trips", "T").Explained("does the resin last a whole trip: stops and washes by date, where to change it, when to order").Unless(m.noTrips()),
+		keys.New("See", rigList, "R", "rig and places", "R").Explained("everything you own and every place: add, copy, rename, take out"),
 		keys.New("See", full, "f", "the plan in full", "f").Unless(noPlan),
 		keys.New("See", units, "m", "US or metric units", "m"),
 		keys.New("Keep", adopt, "a", "make the example yours", "a").Unless(notExample),
 		keys.New("Keep", fresh, "e", "start your own, empty", "e").Unless(notExample),
 		keys.New("Keep", saveAgain, "s", "save again", "s").Unless(saved),
 	}
-}
-
-// noWashDay says why the wash cannot be done from here.
-func (m Model) noWashDay(noPlan string) string {
-	if m.washDay.Instant == nil || m.book.Logger == nil {
-		return "there is no log to write in"
-	}
-	return noPlan
 }
 
 func (m Model) noShare() string {

@@ -15,6 +15,7 @@ import (
 	"washeve/ui/layout"
 	"washeve/ui/screen"
 	"washeve/ui/theme"
+	"washeve/ui/trip"
 	"washeve/ui/washday"
 )
 
@@ -47,9 +48,10 @@ type Options struct {
 	Keeper  Keeper
 	Shelf   Shelf // nil where the other washes are kept nowhere
 	Make    Make
-	Sharing Sharing    // nil where a short bed is not shared out
-	Book    entry.Book // the log; without its Logger there is none
-	Means   washday.Means
+	Sharing Sharing       // nil where a short bed is not shared out
+	Means   washday.Means // of a wash day
+	Book    entry.Book    // the log; without its Logger there is none
+	Trips   trip.Keeper   // nil where there are no trips
 	Theme   theme.Theme
 	Units   quantity.System
 	Notice  string // said at the start, such as a fault that was found in a file
@@ -63,10 +65,9 @@ type Model struct {
 	shelf  Shelf
 	make   Make
 	book   entry.Book
-	means  washday.Means
 
 	sharing Sharing
-	washDay washday.Means
+	means   washday.Means
 	size    layout.Size
 	trips   trip.Keeper
 	seen    *tripmath.Memory // of the trips planned so far
@@ -104,8 +105,9 @@ type question struct {
 // New makes the screen. The first frame shows the whole answer.
 func New(o Options) Model {
 	m := Model{
-		th: o.Theme, sys: o.Units, keeper: o.Keeper, make: o.Make, sharing: o.Sharing, book: o.Book, means: o.Means, size: layout.Least(),
-		now:    work{rig: o.Rig, places: o.Places, wash: o.Wash, example: o.Example}.clone(),
+		th: o.Theme, sys: o.Units, keeper: o.Keeper, shelf: o.Shelf, make: o.Make, sharing: o.Sharing, means: o.Means, book: o.Book,
+		trips: o.Trips, seen: new(tripmath.Memory), size: layout.Least(),
+		now:    work{rig: o.Rig, places: o.Places, wash: o.Wash, others: o.Others, example: o.Example}.clone(),
 		status: o.Notice, alarm: o.Notice != "",
 	}
 	if o.Example && o.Notice == "" {

@@ -102,11 +102,7 @@ func (p *prompt) doWash() {
 		p.say("Not now: " + b.Blocked + ".")
 		return
 	}
-	page, err := p.m.WashDay()
-	if err == nil {
-		err = washday.Talk(page, p.ask, p.say)
-	}
-	if err != nil {
+	if err := washday.Talk(washday.Open(p.m.washDay()), p.ask, p.say); err != nil {
 		p.say(err.Error())
 	}
 	p.m = p.m.replan(p.m.now)

@@ -116,12 +116,12 @@ func (m Model) see(does keys.Action) (screen.Screen, tea.Cmd) {
 		return m, m.openRig(rig.Spot{})
 	case bedLog:
 		return m, m.openBed()
-	case washDay:
-		return m.openWashDay()
-	case shortBed:
-		return m, m.openShort()
 	case washNow:
 		return m, m.openWashDay()
+	case shortBed:
+		return m, m.openShort()
+	case trips:
+		return m, m.openTrip()
 	case units:
 		return m.otherUnits(), nil
 	case adopt:

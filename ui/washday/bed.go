@@ -172,6 +172,7 @@ func (m Model) pick(does keys.Action, msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 		if o, ok := p.Numbered(msg.String()); ok {
 			return m.takeWay(o.Pick)
 		}
+		return m.warn(fmt.Sprintf("There are %d ways.", len(m.ways))), nil
 	}
 	m.picker = &p
 	return m, nil
@@ -185,13 +186,13 @@ func (m Model) takeWay(code string) (screen.Screen, tea.Cmd) {
 			continue
 		}
 		if w.Wash != nil {
-			plan, err := m.o.Make(m.o.Rig, m.o.Places, *w.Wash)
-			if err != nil {
-				return m.warn(err.Error()), nil
-			}
-			m.u = washday.Replaced(m.u, m.state, plan, code)
 			m.o.Wash = *w.Wash
 		}
+		plan, err := m.o.Make(m.o.Rig, m.o.Places, m.o.Wash)
+		if err != nil {
+			return m.warn(err.Error()), nil
+		}
+		m.u = washday.Replaced(m.u, m.state, plan, code)
 		m = m.do(model.Deed{Does: model.TakeWay, Way: code}).lookAtBed().say("Taken: " + w.Name + ". " + cells.Safe(w.Does.Text(m.sys)))
 		if code == planner.WayResin || code == planner.WayTwoFills {
 			return m.changeResin()

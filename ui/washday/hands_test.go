@@ -1,137 +1,184 @@
 package washday
 
 import (
+	"errors"
+	"fmt"
 	"strings"
 	"testing"
 	"time"
 
+	tea "github.com/charmbracelet/bubbletea"
 	"github.com/charmbracelet/x/ansi"
 	"github.com/muesli/termenv"
+	"github.com/stretchr/testify/require"
 
 	"washeve/model"
-	"washeve/model/quantity"
 	"washeve/model/store"
 	"washeve/planner"
 	"washeve/ui/cells"
 	"washeve/ui/entry"
 	"washeve/ui/internal/hands"
 	"washeve/ui/layout"
+	"washeve/ui/screen"
 	"washeve/ui/theme"
 )
 
-// shore is all that a wash day touches: a clock that the test moves, a log and the
-// wash under way, both in memory, each of which may fail.
-type shore struct {
-	clock  time.Duration
-	log    model.Log
-	kept   []model.Underway
-	closed int
-	bells  int
-	fail   error
+// bay is a clock to be moved, a log in memory, and the file of the wash under way.
+type bay struct {
+	at    time.Duration
+	log   model.Log
+	kept  *model.Underway
+	fail  error // why nothing can be written
+	left  error // why the file of the wash cannot be read
+	bells int
 }
 
-func (s *shore) Append(entries ...model.Entry) error {
-	if s.fail != nil {
-		return s.fail
+var errFull = errors.New("no space left on the disk: free some and try again")
+
+func (b *bay) Append(entries ...model.Entry) error {
+	if b.fail != nil {
+		return b.fail
 	}
-	s.log = model.Merge(s.log, model.Log(entries))
+	for i := range entries {
+		if faults := entries[i].Faults(); len(faults) > 0 {
+			return faults[0]
+		}
+	}
+	b.log = model.Merge(b.log, model.NewLog(entries))
 	return nil
 }
 
-func (s *shore) Log() model.Log { return s.log }
+func (b *bay) Log() model.Log { return b.log }
 
-var morning = time.Date(2026, 6, 12, 8, 0, 0, 0, time.FixedZone("", -6*3600))
-
-func (s *shore) now() model.Instant {
-	return model.Instant{Wall: morning.Add(s.clock), Boot: "b", Up: time.Hour + s.clock}
+func (b *bay) instant() model.Instant {
+	wall := time.Date(2026, 5, 16, 6, 15, 0, 0, time.FixedZone("", -6*3600)).Add(b.at)
+	return model.Instant{Wall: wall, Boot: "b", Up: time.Hour + b.at}
 }
 
-// options is the built-in example as a person's own.
-func (s *shore) options() Options {
+func (b *bay) keep(u model.Underway) error {
+	if b.fail == nil {
+		b.kept = &u
+	}
+	return b.fail
+}
+
+func (b *bay) close() error {
+	if b.fail == nil {
+		b.kept = nil
+	}
+	return b.fail
+}
+
+// options is the built-in example made one's own.
+func (b *bay) options() Options {
 	lib := store.Example()
-	memory := &planner.Memory{}
-	past := func() *planner.Past {
-		memory.Past = planner.Recall(s.log, lib.Rig, lib.Places)
-		return memory.Past
+	ids := 0
+	memory := func() *planner.Memory { return &planner.Memory{Past: planner.Recall(b.log, lib.Rig, lib.Places)} }
+	desk := entry.Desk{
+		Rig: lib.Rig, Places: lib.Places, Wash: lib.Washes[0].Wash, Logger: b,
+		Clock: func() time.Time { return b.instant().Wall },
+		NewID: func(model.Moment) (string, error) { ids++; return fmt.Sprintf("wash%04d", ids), nil },
+		Theme: theme.New(theme.Options{Profile: termenv.Ascii}), Size: layout.Least(),
 	}
-	return Options{
-		Desk: entry.Desk{
-			Rig: lib.Rig, Places: lib.Places, Wash: lib.Washes[0].Wash, Logger: s,
-			Answer: func() (planner.Plan, *planner.Past, error) {
-				from := past()
-				p, err := memory.Make(lib.Rig, lib.Places, lib.Washes[0].Wash)
-				return p, from, err
-			},
-			Clock: func() time.Time { return s.now().Wall },
-			NewID: func(model.Moment) (string, error) { return "washid", nil },
-			Theme: theme.New(theme.Options{Profile: termenv.Ascii}), Size: layout.Size{W: 80, H: 24},
-		},
-		Means: Means{
-			Instant: s.now,
-			Keep: func(u model.Underway) error {
-				if s.fail == nil {
-					s.kept = append(s.kept, u)
-				}
-				return s.fail
-			},
-			Close: func() error { s.closed++; return s.fail },
-			Bell:  func() { s.bells++ },
-			Rest: func(r model.Rig, ps model.Places, w model.Wash, ran, left quantity.Volume, f quantity.Flow) (planner.Plan, error) {
-				past()
-				return memory.Rest(r, ps, w, ran, left, f)
-			},
-			Ways: memory.Shorten, Make: memory.Make,
-		},
+	desk.Answer = func() (planner.Plan, *planner.Past, error) {
+		m := memory()
+		p, err := m.Make(desk.Rig, desk.Places, desk.Wash)
+		return p, m.Past, err
 	}
+	return Options{Desk: desk, Means: Means{
+		Instant: b.instant, Keep: b.keep, Close: b.close, Bell: func() { b.bells++ }, Tick: time.Second,
+		Left: func() (model.Underway, bool, error) {
+			if b.kept == nil {
+				return model.Underway{}, false, b.left
+			}
+			return *b.kept, true, b.left
+		},
+		Aside: func() (string, error) { b.left = nil; return "underway-kept.toml", b.fail },
+		Rest:  memory().Rest,
+		Ways: func(r model.Rig, p model.Places, w model.Wash) (planner.Shortage, error) {
+			return memory().Shorten(r, p, w)
+		},
+		Make: func(r model.Rig, p model.Places, w model.Wash) (planner.Plan, error) { return memory().Make(r, p, w) },
+	}}
 }
 
-// player presses keys, lets time pass, and looks at what is seen.
+// player presses keys and looks at what is seen.
 type player struct {
 	t testing.TB
-	*shore
-	m    Model
-	size layout.Size
+	b *bay
+	m Model
+	s layout.Size
 }
 
-func play(t testing.TB, script string) *player {
-	s := &shore{}
-	p := &player{t: t, shore: s, m: New(s.options()), size: layout.Size{W: 80, H: 24}}
+func play(t testing.TB, b *bay, o Options, script string) *player {
+	p := &player{t: t, b: b, m: Open(o).(Model), s: layout.Least()}
 	return p.keys(script)
 }
 
+// fresh begins a wash of the example.
+func fresh(t testing.TB, script string) *player {
+	b := &bay{}
+	return play(t, b, b.options(), script)
+}
+
+// keys presses keys by their names; "5s" lets five seconds pass, "5m" minutes.
 func (p *player) keys(script string) *player {
-	for _, key := range hands.Keys(script) {
-		next, _ := p.m.Update(key)
-		p.m = next.(Model)
+	for i, part := range strings.Split(script, "'") {
+		if i%2 == 1 {
+			for _, k := range hands.Keys("'" + part + "'") {
+				p.send(k)
+			}
+			continue
+		}
+		for _, word := range strings.Fields(part) {
+			if d, err := time.ParseDuration(word); err == nil && len(word) > 1 {
+				p.b.at += d
+				p.send(ticked{p.m.ticks})
+				continue
+			}
+			if word == "space" {
+				word = " "
+			}
+			p.send(hands.Key(word))
+		}
 	}
 	return p
 }
 
-// blank is the space key, which a script of names cannot hold.
-func (p *player) blank() *player {
-	next, _ := p.m.Update(hands.Key(" "))
+func (p *player) send(msg tea.Msg) tea.Cmd {
+	next, cmd := p.m.Update(msg)
 	p.m = next.(Model)
-	return p
-}
-
-func (p *player) pass(d time.Duration) *player {
-	p.clock += d
-	next, _ := p.m.Update(ticked{p.m.ticks})
-	p.m = next.(Model)
-	return p
+	return cmd
 }
 
 func (p *player) seen() string {
-	frame := ansi.Strip(p.m.View(p.size))
-	lines := strings.Split(frame, "\n")
-	if len(lines) > p.size.H {
-		p.t.Fatalf("%d lines on a screen of %d:\n%s", len(lines), p.size.H, frame)
-	}
-	for _, line := range lines {
-		if cells.Width(line) > p.size.W {
-			p.t.Fatalf("%q is wider than %d", line, p.size.W)
-		}
-	}
+	frame := ansi.Strip(p.m.View(p.s))
+	fits(p.t, frame, p.s)
 	return frame
 }
 
+// to goes on until a step of a kind.
+func (p *player) to(kind model.StepKind) *player {
+	for range 60 {
+		if s := p.m.step(); s == nil || s.Kind == kind {
+			return p
+		}
+		p.keys("s")
+	}
+	require.Fail(p.t, "there is no such step")
+	return p
+}
+
+func fits(t interface{ Fatalf(string, ...any) }, frame string, size layout.Size) {
+	lines := strings.Split(frame, "\n")
+	if len(lines) > size.H {
+		t.Fatalf("%d lines on a screen of %d:\n%s", len(lines), size.H, frame)
+	}
+	for _, line := range lines {
+		if cells.Width(line) > size.W {
+			t.Fatalf("%q is wider than %d", line, size.W)
+		}
+	}
+}
+
+var _ screen.Screen = Model{}

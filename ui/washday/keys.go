@@ -75,10 +75,7 @@ func (m Model) stepKeys() []keys.Binding {
 	if m.state.At == 0 {
 		noBack = "this is the first step"
 	}
-	switch gate {
-	case washday.AskPen:
-		noNext = "read the pen first (r); s leaves the reading out"
-	case washday.NoGo:
+	if gate == washday.NoGo {
 		noNext = "the pen is over the limit: w lists the ways out, a goes on all the same"
 	}
 	if gate == washday.AskPen {

@@ -21,9 +21,17 @@ func Talk(s screen.Screen, ask func(string) (string, bool), say func(...string))
 		return nil
 	}
 	t := talk{Model: m.look(), ask: ask, say: say}
-	if t.err != nil {
+	switch {
+	case t.err != nil:
 		say("There is no wash to do yet: " + t.err.Error())
 		return nil
+	case t.broken != nil:
+		say("A wash is under way, but its file cannot be gone on with, and is left as it is: " + t.broken.Error())
+		if answer, _ := ask("k keeps the file under another name and starts a new wash; anything else leaves it"); answer != "k" {
+			return nil
+		}
+		t.Model = t.aside()
+		say(t.status)
 	}
 	if t.offered && !t.offer() {
 		return t.Leave()
@@ -72,7 +80,7 @@ func (t *talk) tell() {
 	if s == nil {
 		return
 	}
-	head := fmt.Sprintf("Step %d of %d: %s", t.state.At+1, len(t.u.Steps), s.Stage)
+	head := fmt.Sprintf("Step %d of %d: %s", t.state.At+1, len(t.state.Steps), s.Stage)
 	if s.Face != "" {
 		head += ", " + string(s.Face)
 	}

@@ -66,8 +66,19 @@ func (m Model) readingOf(text string) (quantity.Reading, error) {
 	return s.Reading.Or(quantity.Reading{}), nil
 }
 
-// flowOf reads a flow, or the time that a gallon takes.
+// flowOf reads a flow, the time that a gallon takes, or "5 gal in 230 s" of a bucket.
 func flowOf(text string) (quantity.Flow, error) {
+	if bucket, time, of := strings.Cut(text, " in "); of {
+		v, err := quantity.Parse[quantity.Volume](bucket)
+		if err != nil {
+			return 0, err
+		}
+		d, err := quantity.Parse[quantity.Duration](time)
+		if err != nil {
+			return 0, err
+		}
+		return bounded(quantity.Flow(float64(v)/float64(d)), text)
+	}
 	if f, err := quantity.Parse[quantity.Flow](text); err == nil {
 		return bounded(f, text)
 	}
@@ -82,8 +93,8 @@ func flowOf(text string) (quantity.Flow, error) {
 }
 
 func bounded(f quantity.Flow, text string) (quantity.Flow, error) {
-	if f < 0.05*quantity.GPM || f > 100*quantity.GPM {
-		return 0, &quantity.ParseError{What: "flow", Text: text, Reason: "is no flow between 0.05 gpm and 100 gpm", Example: "46 s for a gallon, or 1.3 gpm"}
+	if !(f >= 0.05*quantity.GPM && f <= 100*quantity.GPM) {
+		return 0, &quantity.ParseError{What: "flow", Text: text, Reason: "is no flow between 0.05 gpm and 100 gpm", Example: "46 s for a gallon, 5 gal in 230 s, or 1.3 gpm"}
 	}
 	return f, nil
 }

@@ -95,7 +95,7 @@ func (m Model) stepLines(at layout.Rect) []string {
 func (m Model) editLines(width int) []string {
 	ask := "The pen shows: "
 	if m.asks == aFlow {
-		ask = "A gallon takes, or the flow is: "
+		ask = "A gallon takes (or 5 gal in 230 s, or 1.3 gpm): "
 	}
 	says := m.edit.Says()
 	switch {
@@ -261,14 +261,10 @@ func (m Model) statusLine(width int) string {
 }
 
 func (m Model) offerLines(width int) []string {
-	words := fmt.Sprintf("A wash is under way: %s, begun %s.", m.u.Plan.Vehicle, begun(&m.u))
-	lines := m.wrapped(m.th.Strong, words, width)
-	if s := m.step(); s != nil {
-		where := fmt.Sprintf("It stands at step %d of %d: %s %s, %s.", m.state.At+1, len(m.state.Steps), s.Stage, s.Face, m.clock())
-		if m.state.Running {
-			where = fmt.Sprintf("It stands at step %d of %d: %s %s, with the time still running: %s. If the water was off meanwhile, go on, then space stops it.", m.state.At+1, len(m.state.Steps), s.Stage, s.Face, m.clock())
-		}
-		lines = append(lines, m.wrapped(m.th.Text, where, width)...)
+	words := m.offerWords()
+	lines := m.wrapped(m.th.Strong, words[0], width)
+	for _, w := range words[1:] {
+		lines = append(lines, m.wrapped(m.th.Text, w, width)...)
 	}
 	return append(append(lines, ""), m.wrapped(m.th.Text, "enter goes on where it was; x ends it and keeps what was done; esc leaves it for later.", width)...)
 }
@@ -280,9 +276,9 @@ func (m Model) offerWords() []string {
 	if s == nil {
 		return words
 	}
-	where := fmt.Sprintf("It stands at step %d of %d: %s %s, %s.", m.state.At+1, len(m.u.Steps), s.Stage, s.Face, m.clock())
+	where := fmt.Sprintf("It stands at step %d of %d: %s %s, %s.", m.state.At+1, len(m.state.Steps), s.Stage, s.Face, m.clock())
 	if m.state.Running {
-		where = fmt.Sprintf("It stands at step %d of %d: %s %s, with the time still running: %s. If the water was off meanwhile, go on, then stop it.", m.state.At+1, len(m.u.Steps), s.Stage, s.Face, m.clock())
+		where = fmt.Sprintf("It stands at step %d of %d: %s %s, with the time still running: %s. If the water was off meanwhile, go on, then stop it.", m.state.At+1, len(m.state.Steps), s.Stage, s.Face, m.clock())
 	}
 	return append(words, where)
 }
@@ -294,7 +290,7 @@ func begun(u *model.Underway) string {
 	return u.Deeds[0].At.Wall.Format("2006-01-02 15:04")
 }
 
-// leftWords is what the bed still gives.
+// percentLeft is a band as words.
 func (m Model) leftWords() string {
 	left, known := m.state.Left(&m.u)
 	if !known {

@@ -1,185 +1,259 @@
 package washday
 
 import (
-	"bufio"
 	"errors"
-	"slices"
-	"strings"
 	"testing"
-	"time"
 
+	tea "github.com/charmbracelet/bubbletea"
 	"github.com/muesli/termenv"
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
 	"washeve/model"
+	"washeve/model/quantity"
+	"washeve/planner/washday"
+	"washeve/ui/entry"
 	"washeve/ui/internal/golden"
 	"washeve/ui/internal/hands"
 	"washeve/ui/layout"
+	"washeve/ui/screen"
 	"washeve/ui/theme"
 )
 
 var update = golden.Flag()
 
+// frames are the places of a wash that are stored.
+func frames(t *testing.T) map[string]*player {
+	return map[string]*player{
+		"set-up":  fresh(t, ""),
+		"running": fresh(t, "enter space 100s"),
+		"over":    fresh(t, "enter space 6m"),
+		"read":    fresh(t, "").to(model.Read).keys("r '14'"),
+		"no-go":   fresh(t, "").to(model.Read).keys("r '14 ppm NaCl' enter esc"),
+		"ways":    fresh(t, "").to(model.Read).keys("r '14 ppm NaCl' enter down"),
+		"rinse":   fresh(t, "").to(model.Read).keys("r '3 ppm NaCl' enter enter").to(model.LetDry).keys("enter space 130s"),
+		"done":    fresh(t, "enter space 5m enter").to(model.Flush).keys("space 4m enter r '3 ppm NaCl' enter").to(model.PackUp).keys("enter"),
+	}
+}
+
 func TestFrames(t *testing.T) {
-	for name, opt := range map[string]theme.Options{"dark": {Profile: termenv.ANSI256}, "plain": {Plain: true}} {
-		for sizeName, size := range map[string]layout.Size{"80x24": {W: 80, H: 24}, "140x40": {W: 140, H: 40}} {
-			p := play(t, "")
-			p.m.th, p.size = theme.New(opt), size
-			var all strings.Builder
-			shot := func() {
-				p.seen()
-				all.WriteString(strings.ReplaceAll(p.m.View(size), "\x1b", "^[") + "\n\n")
-			}
-			shot()
-			p.keys("enter").blank().pass(200 * time.Second)
-			shot()
-			p.pass(200 * time.Second)
-			shot()
-			p.keys("enter enter enter enter enter")
-			shot()
-			p.keys("r '14'")
-			shot()
-			p.keys("enter")
-			shot()
-			p.keys("esc a enter")
-			shot()
-			p.keys("x y")
-			shot()
-			golden.Check(t, *update, name+"-"+sizeName+".txt", all.String())
+	for name, p := range frames(t) {
+		for size, at := range map[string]layout.Size{"80x24": {W: 80, H: 24}, "140x40": {W: 140, H: 40}} {
+			p.s = at
+			golden.Check(t, *update, name+"-"+size+".txt", p.seen())
+		}
+		p.s = layout.Least()
+		p.m.th = theme.New(theme.Options{Plain: true})
+		plain := p.seen()
+		golden.Check(t, *update, name+"-plain.txt", plain)
+		for _, r := range plain {
+			require.Less(t, r, rune(0x7f), "%s: plain is ASCII", name)
 		}
 	}
 }
 
-func TestTheBellRingsOnceAtAStepsEnd(t *testing.T) {
-	p := play(t, "enter").blank()
-	p.pass(343 * time.Second)
-	assert.Zero(t, p.bells)
-	for range 3 {
-		p.pass(2 * time.Second)
-	}
-	assert.Equal(t, 1, p.bells)
-	assert.Contains(t, p.seen(), "The planned time of this step is over.", "never sound alone")
-	p.blank().blank().pass(time.Second)
-	assert.Equal(t, 1, p.bells, "a step that is over does not ring again")
-}
-
-func TestWhatCannotBeWrittenStaysAndIsTriedAgain(t *testing.T) {
-	p := play(t, "enter")
-	p.fail = errors.New("no space left on the disk")
-	p.blank().pass(10 * time.Second).keys("enter")
-	assert.Contains(t, p.seen(), "NOT WRITTEN")
-	assert.ErrorContains(t, p.m.Leave(), "no space left")
-	assert.Contains(t, p.seen(), "step 3 of")
-	p.fail = nil
+func TestNothingIsWrittenBeforeTheFirstDeed(t *testing.T) {
+	p := fresh(t, "")
+	assert.Nil(t, p.b.kept)
 	p.keys("enter")
-	require.NoError(t, p.m.Leave())
-	assert.Len(t, p.log, 2, "both steps are in the log")
-	assert.Len(t, p.kept[len(p.kept)-1].Deeds, 4)
+	require.NotNil(t, p.b.kept)
+	assert.Len(t, p.b.kept.Deeds, 1)
 }
 
-func TestAReadingOnlyWhereDIRuns(t *testing.T) {
-	p := play(t, "r")
-	assert.Contains(t, p.seen(), "Not now: no DI water runs in this step.")
-	p.keys("enter enter enter enter enter enter")
-	assert.Contains(t, p.seen(), "step 7 of")
+func TestAStepIsTimedAndLogged(t *testing.T) {
+	p := fresh(t, "enter space 90s")
+	assert.Contains(t, p.seen(), "This step: 1:30 of 5:44, 2.0 gal of 7.5 gal")
+	p.keys("space 60s space 30s")
+	assert.Contains(t, p.seen(), "2:00 of 5:44")
+	assert.Empty(t, p.b.log)
 	p.keys("enter")
-	assert.Contains(t, p.seen(), "read the pen first")
-	p.keys("r 'x' enter")
-	assert.Contains(t, p.seen(), "Not taken")
-	p.keys("ctrl+u '3' enter")
-	assert.Contains(t, p.seen(), "GO: the pen shows no more than")
-	assert.True(t, slices.ContainsFunc(p.log, func(e model.Entry) bool { return e.Kind() == model.ReadingKind }))
-	p.keys("enter")
-	assert.Contains(t, p.seen(), "step 8 of")
+	require.Len(t, p.b.log, 1)
+	s := p.b.log[0].Body.(*model.StageDone)
+	assert.InDelta(t, 120, s.Duration.Or(0).Seconds(), 1e-9)
+	assert.Equal(t, "2.6 gal", s.Used.Words())
+	p.keys("b space 30s enter")
+	require.Len(t, p.b.log, 3, "struck, and written anew")
+	assert.Len(t, p.b.log.Effective(), 1)
 }
 
-// A measured flow changes the water of the steps to come, not their time.
-func TestAFlowCheckChangesTheStepsToCome(t *testing.T) {
-	p := play(t, "enter f '30 s' enter")
-	assert.Contains(t, p.seen(), "Measured: 2 gpm")
-	assert.Contains(t, p.seen(), "of 11.5 gal")
-	assert.Contains(t, p.seen(), "0:00 of 5:44")
-	p.keys("f 'soon' enter")
-	assert.Contains(t, p.seen(), "Not taken")
-	p.keys("esc")
-	assert.NotContains(t, p.seen(), "A gallon takes")
-}
-
-func TestGoingOnWithAWashThatWasLeft(t *testing.T) {
-	p := play(t, "enter").blank()
-	p.pass(30 * time.Second)
-	left := p.kept[len(p.kept)-1]
-	p.clock += time.Minute
-	p.m = GoOn(p.options(), left)
-	assert.Contains(t, p.seen(), "with the time still running: 4:14")
-	p.keys("enter")
-	assert.Contains(t, p.seen(), "1:30 of 5:44")
-	p.m = GoOn(p.options(), left)
-	p.keys("x y")
-	assert.Contains(t, p.seen(), "ended early")
-	assert.Equal(t, 1, p.closed)
-	assert.Len(t, p.log.Washes(), 1)
-}
-
-func TestTheWholeWashByLines(t *testing.T) {
-	s := &shore{}
-	o := s.options()
-	o.Theme = theme.New(theme.Options{Plain: true})
-	input := bufio.NewScanner(strings.NewReader(strings.Join([]string{
-		"n", "o", "o", "zz", "r", "n", "n", "n", "n", "n", "r", "what", "14 ppm NaCl", "9", "w", "2", "r", "2 ppm NaCl", "n", "b", "t", "x", "n", "x", "y",
-	}, "\n")))
-	var out strings.Builder
-	ask := func(q string) (string, bool) {
-		out.WriteString(q + ": ")
-		if !input.Scan() {
-			return "", false
-		}
-		out.WriteString(input.Text() + "\n")
-		return input.Text(), true
-	}
-	say := func(lines ...string) { out.WriteString(strings.Join(lines, "\n") + "\n") }
-	require.NoError(t, Talk(New(o), ask, say))
-	for _, want := range []string{
-		"Step 1 of 32: set up.", "Step 2 of 32: pre-rinse, roof, 5:44, the time runs.", "There is no zz here.", "Not now: no DI water runs in this step.",
-		"Valves: softener THROUGH, DI bed bypassed", "NO-GO", "Read the pen again: r.", "GO: the pen shows no more than", "The wash was ended early",
-	} {
-		assert.Contains(t, out.String(), want)
-	}
-	for _, r := range out.String() {
-		assert.Less(t, r, rune(0x7f))
-	}
-	assert.Len(t, s.log.Effective().Washes(), 1)
-}
-
-func TestEveryKeyIsListedAndNoFrameBreaks(t *testing.T) {
-	for _, script := range []string{"", "enter", "enter enter enter enter enter enter", "x", "f", "x y", "enter enter enter enter enter enter r '20' enter"} {
-		p := play(t, script)
-		for _, b := range p.m.Keys() {
-			for _, key := range b.Binding.Keys() {
-				q := play(t, script)
-				next, _ := q.m.Update(hands.Key(key))
-				if m, ok := next.(Model); ok {
-					q.m = m
-					q.seen()
-				}
+func TestTheBellRingsOnceUnlessTheRigSaysNo(t *testing.T) {
+	ring := func(p *player) int {
+		for range 3 {
+			p.b.at += 6 * 60e9
+			for _, msg := range said(p.send(ticked{p.m.ticks})) {
+				_ = msg
 			}
 		}
+		assert.Contains(t, p.seen(), "The planned time of this step is over.", "it is told in words too")
+		return p.b.bells
 	}
+	assert.Equal(t, 1, ring(fresh(t, "enter space")))
+	b := &bay{}
+	o := b.options()
+	o.Rig.Defaults.Bell = model.No
+	assert.Equal(t, 0, ring(play(t, b, o, "enter space")))
 }
 
-func BenchmarkKeyToFrame(b *testing.B) {
-	p := play(b, "enter")
-	for b.Loop() {
-		next, _ := p.m.Update(hands.Key(" "))
-		_ = next.View(p.size)
+// said does a command, but for waiting for the clock.
+func said(cmd tea.Cmd) []tea.Msg {
+	if cmd == nil {
+		return nil
 	}
+	batch, ok := cmd().(tea.BatchMsg)
+	if !ok {
+		return nil
+	}
+	return []tea.Msg{batch[0]()}
 }
 
-func BenchmarkTick(b *testing.B) {
-	p := play(b, "enter").blank()
+func TestTheReadingDecides(t *testing.T) {
+	p := fresh(t, "").to(model.Read)
+	assert.Contains(t, p.keys("enter").seen(), "Not now: there is no reading yet")
+	p.keys("r '4 ppm NaCl' enter")
+	assert.Contains(t, p.seen(), "GO: the pen shows no more than the limit")
+	require.Len(t, p.b.log, 1)
+	sample := p.b.log[0].Body.(*model.Sample)
+	assert.Equal(t, model.Yes, sample.Flushed)
+	assert.Equal(t, "120 gal", sample.SoFar.Words(), "the flush was skipped, so nothing has run")
+	assert.Equal(t, "yellow pen", sample.Pen)
+	p.keys("r '30 ppm NaCl' enter esc enter")
+	assert.Contains(t, p.seen(), "Not now: the pen is over the limit")
+	p.keys("a enter")
+	assert.NotEqual(t, model.Read, p.m.step().Kind)
+}
+
+func TestWaysOutChangeTheStepsThatFollow(t *testing.T) {
+	p := fresh(t, "").to(model.Read).keys("r '14 ppm NaCl' enter")
+	frame := p.seen()
+	for _, words := range []string{"glass and paint only", "change the resin now", "softened water and a towel", "No way out here:", "slower flow"} {
+		assert.Contains(t, frame, words)
+	}
+	at := p.m.state.At
+	p.keys("3")
+	assert.Equal(t, at, p.m.state.At)
+	for _, s := range p.m.state.Steps[at+1:] {
+		assert.False(t, s.Kind == model.Work && s.Water == model.DI, "no face gets DI water any more")
+	}
+	towels := 0
+	for _, s := range p.m.state.Steps {
+		if s.Towel == model.Yes {
+			towels++
+			assert.NotEqual(t, model.Roof, s.Face, "nobody is sent onto a roof")
+		}
+	}
+	assert.Equal(t, 4, towels)
+	assert.Equal(t, washday.GoAlong, p.m.state.Gate(&p.m.u))
+}
+
+func TestNewResinOpensTheGuidedChangeAndFlushesAgain(t *testing.T) {
+	b := &bay{}
+	o := b.options()
+	opened := false
+	o.Refill = func(d entry.Desk) screen.Screen { opened = true; return New(o) }
+	p := play(t, b, o, "").to(model.Read).keys("r '14 ppm NaCl' enter")
+	cmd := p.send(hands.Key("2"))
+	require.NotNil(t, cmd)
+	_, isGo := cmd().(screen.Go)
+	assert.True(t, isGo && opened)
+	assert.Equal(t, washday.AskPen, p.m.state.Gate(&p.m.u))
+	kinds := []model.StepKind{p.m.state.Steps[p.m.state.At+1].Kind, p.m.state.Steps[p.m.state.At+2].Kind}
+	assert.Equal(t, []model.StepKind{model.Flush, model.Read}, kinds)
+	assert.False(t, p.m.soFar().Given(), "what a new fill has given is not known from here")
+}
+
+func TestAFlowCheckChangesWhatFollows(t *testing.T) {
+	p := fresh(t, "enter f '60 s' enter")
+	assert.Contains(t, p.seen(), "0.0 gal of 5.7 gal")
+	assert.Contains(t, p.seen(), "small pressure washer, 1 gpm")
+	p.keys("f '5 gal in 200 s' enter")
+	assert.Contains(t, p.seen(), "1.5 gpm")
+	p.keys("f '0.001 gpm' enter")
+	assert.Contains(t, p.seen(), "Not taken")
+	p.keys("esc").to(model.Flush).keys("f '40 s' enter")
+	assert.Contains(t, p.seen(), "1.5 gpm")
+	assert.Equal(t, p.m.u.Outlook.SoFar.Or(0), 120*quantity.Gallon)
+}
+
+func TestADiskThatIsFullIsToldAndTriedAgain(t *testing.T) {
+	p := fresh(t, "enter space")
+	p.b.fail = errFull
+	p.keys("60s enter")
+	assert.Contains(t, p.seen(), "NOT WRITTEN, but still here")
+	assert.Error(t, p.m.Leave())
+	p.b.fail = nil
+	p.keys("space")
+	assert.NotContains(t, p.seen(), "NOT WRITTEN")
+	assert.NoError(t, p.m.Leave())
+	assert.Len(t, p.b.log, 1)
+}
+
+func TestAWashThatWasLeftIsOffered(t *testing.T) {
+	p := fresh(t, "enter space 60s")
+	again := play(t, p.b, p.b.options(), "")
+	assert.Contains(t, again.seen(), "A wash is under way: Marigold, begun 2026-05-16 06:15.")
+	again.keys("30s enter")
+	assert.Contains(t, again.seen(), "1:30 of 5:44")
+	third := play(t, p.b, p.b.options(), "x")
+	assert.Contains(t, third.seen(), "End the wash here?")
+	third.keys("n")
+	assert.Contains(t, third.seen(), "goes on where it was")
+	third.keys("x y")
+	assert.Contains(t, third.seen(), "ended early")
+	assert.Nil(t, p.b.kept)
+	assert.Len(t, p.b.log.Effective().Washes(), 1)
+}
+
+// Killed between the last deed and the log: the next start writes what is lacking.
+func TestAWashThatIsOverIsFinished(t *testing.T) {
+	p := fresh(t, "enter space 60s x y")
+	over := p.m.u
+	b := &bay{kept: &over}
+	again := play(t, b, b.options(), "")
+	assert.Contains(t, again.seen(), "ended early")
+	assert.Nil(t, b.kept)
+	assert.Len(t, b.log, 2)
+}
+
+func TestAFileThatDoesNotReadIsSetAside(t *testing.T) {
+	b := &bay{left: errors.New("underway.toml:3: something")}
+	p := play(t, b, b.options(), "")
+	assert.Contains(t, p.seen(), "underway.toml:3")
+	p.keys("enter")
+	assert.Contains(t, p.seen(), "underway.toml:3")
+	p.keys("k")
+	assert.Contains(t, p.seen(), "Kept as underway-kept.toml")
+}
+
+func TestARehearsalIsKeptNowhere(t *testing.T) {
+	b := &bay{}
+	o := b.options()
+	o.Rehearsal = true
+	p := play(t, b, o, "enter space 60s x y")
+	assert.Contains(t, p.seen(), "This was a rehearsal")
+	assert.Nil(t, b.kept)
+	assert.Empty(t, b.log)
+}
+
+func TestNothingOfAnOldLookIsShown(t *testing.T) {
+	p := fresh(t, "enter space")
+	old := ticked{p.m.ticks}
+	p.send(screen.Again{})
+	assert.Nil(t, p.send(old), "one clock counts, not two")
+	assert.NotNil(t, p.send(ticked{p.m.ticks}))
+}
+
+var sink string
+
+// BenchmarkKey is a key that starts or stops the time, with all that follows: the
+// file, the log, the frame.
+func BenchmarkKey(b *testing.B) {
+	p := fresh(b, "enter")
+	p.m.th = theme.New(theme.Options{Profile: termenv.ANSI256})
 	for b.Loop() {
-		p.pass(time.Millisecond)
-		_ = p.m.View(p.size)
+		if len(p.m.u.Deeds) > 200 {
+			p.m.u.Deeds = p.m.u.Deeds[:1]
+		}
+		p.send(hands.Key(" "))
+		sink = p.m.View(p.s)
 	}
 }

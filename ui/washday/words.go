@@ -2,7 +2,6 @@ package washday
 
 import (
 	"fmt"
-	"math"
 	"strings"
 
 	"washeve/model"
@@ -19,9 +18,6 @@ func (m Model) task() string {
 	face := ""
 	if s.Face != "" {
 		face = " the " + string(s.Face)
-		if s.Face == model.Left || s.Face == model.Right {
-			face += " side"
-		}
 	}
 	switch s.Kind {
 	case model.SetUp:
@@ -115,16 +111,6 @@ func (m Model) progress() string {
 	return "This step: " + strings.Join(parts, ", ")
 }
 
-// gallons is water to a tenth of a gallon or a litre: no hand turns a tap finer.
-func (m Model) gallons(v quantity.Volume) string {
-	unit := quantity.Volume(quantity.Gallon)
-	if m.sys == quantity.Metric {
-		unit = quantity.Litre
-	}
-	tenths := math.Round(10*float64(v/unit)) / 10
-	return quantity.Show(quantity.Volume(tenths)*unit, m.sys)
-}
-
 func (m Model) waters() string {
 	t := m.state.Tally()
 	words := "So far: DI " + m.gallons(t.DI)
@@ -203,12 +189,8 @@ func (m Model) summaryWords() []string {
 	row := func(what, planned, done string) {
 		words = append(words, fmt.Sprintf("  %-16s %14s %14s", what, planned, done))
 	}
-	lines := m.wrapped(m.th.Strong, head, width)
 	t, p := m.state.Tally(), &m.u.Plan
-	row := func(what, planned, actual string) {
-		lines = append(lines, m.th.Text.On(fmt.Sprintf("  %-16s %14s %14s", what, planned, actual)))
-	}
-	lines = append(lines, "", m.th.Muted.On(fmt.Sprintf("  %-16s %14s %14s", "", "planned", "done")))
+	row("", "planned", "done")
 	row("DI water", m.gallons(p.PlannedDI.Or(0)), m.gallons(t.DI))
 	row("softened water", m.gallons(p.PlannedSoftened.Or(0)), m.gallons(t.Softened))
 	row("raw water", m.gallons(p.PlannedRaw.Or(0)), m.gallons(t.Raw))
@@ -217,12 +199,14 @@ func (m Model) summaryWords() []string {
 		spent += d.Spent
 	}
 	row("water on, hands", minutes(washday.Seconds(p.PlannedDuration.Or(0))), minutes(washday.Seconds(spent)))
-	lines = append(lines, "")
-	add := func(ink theme.Ink, text string) { lines = append(lines, m.wrapped(ink, text, width)...) }
-	for _, text := range m.after {
-		add(m.th.Text, m.th.Marks.Dot+" "+text)
+	return append(words, m.after...)
+}
+
+func readings(n int) string {
+	if n == 1 {
+		return "1 reading"
 	}
-	return lines
+	return fmt.Sprintf("%d readings", n)
 }
 
 // lookBack works out once, when the wash is over, what was learned and what is next.
@@ -247,7 +231,7 @@ func (m Model) afterwards() []string {
 	told = append(told, fmt.Sprintf("Left in the bed: about %s (%s to %s); a wash like this again: chance %s.",
 		quantity.Show(left.P50, m.sys), quantity.Show(left.P10, m.sys), quantity.Show(left.P90, m.sys), report.Percent(plan.Bed.ChanceLasts)))
 	if ahead.Used > 0 {
-		told = append(told, fmt.Sprintf("Learned from %d readings: the bed's capacity is %.2g times the stated one (%.2g to %.2g).", ahead.Used, ahead.Factor.P50, ahead.Factor.P10, ahead.Factor.P90))
+		told = append(told, fmt.Sprintf("Learned from %s of this fill: the bed's capacity is %.2g times the stated one (%.2g to %.2g).", readings(ahead.Used), ahead.Factor.P50, ahead.Factor.P10, ahead.Factor.P90))
 	} else {
 		told = append(told, "No reading of this fill counts yet: one after a flush makes the next plan surer.")
 	}

@@ -1,0 +1,66 @@
+package main
+
+import (
+	"fmt"
+	"os"
+	"strconv"
+	"strings"
+	"syscall"
+	"testing"
+	"time"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+// childOf is the only child of a process.
+func childOf(t *testing.T, pid int) int {
+	text, err := os.ReadFile(fmt.Sprintf("/proc/%d/task/%d/children", pid, pid))
+	require.NoError(t, err)
+	child, err := strconv.Atoi(strings.TrimSpace(string(text)))
+	require.NoError(t, err)
+	return child
+}
+
+// stateOf is the letter that the system has for what a process does: T for stopped.
+func stateOf(pid int) string {
+	text, err := os.ReadFile(fmt.Sprintf("/proc/%d/stat", pid))
+	if err != nil {
+		return ""
+	}
+	after := string(text[strings.LastIndexByte(string(text), ')')+1:])
+	return strings.Fields(after)[0]
+}
+
+// becomes waits until a process does what the letters say.
+func becomes(t *testing.T, pid int, letters string) {
+	t.Helper()
+	require.Eventually(t, func() bool { return strings.Contains(letters, stateOf(pid)) }, patience, 2*time.Millisecond, "state %s", letters)
+}
+
+// Stopped by the shell and continued, the seconds are those of the clock, and the
+// terminal is the program's again.
+func TestStoppedAndContinued(t *testing.T) {
+	b := newBay(t)
+	b.begin(asShell + "=1")
+	program := childOf(t, b.s.cmd.Process.Pid)
+	t.Cleanup(func() { _ = syscall.Kill(program, syscall.SIGKILL) })
+	b.s.press("enter")
+	b.s.sees("step 2 of")
+	b.s.press("space")
+	b.s.sees("the time runs")
+	b.clock.set(t, instantAt(30*time.Second))
+	b.s.sees("0:30 of 5:44")
+	for i := range 3 {
+		require.NoError(t, syscall.Kill(program, syscall.SIGTSTP))
+		becomes(t, program, "T")
+		b.clock.set(t, instantAt(time.Duration(i+1)*100*time.Second))
+		before := len(b.s.output())
+		require.NoError(t, syscall.Kill(program, syscall.SIGCONT))
+		b.s.sees([]string{"1:40 of 5:44", "3:20 of 5:44", "5:00 of 5:44"}[i])
+		b.s.await(func(string) bool { return strings.Contains(b.s.raw.String()[before:], "\x1b[?1049h") }, "the other screen should be taken again")
+	}
+	b.s.press("space")
+	b.s.await(func(shown string) bool { return !strings.Contains(shown, "the time runs") && strings.Contains(shown, "5:00 of") }, "keys should still be heard")
+	assert.Len(t, b.underway().Deeds, 3)
+}
