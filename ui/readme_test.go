@@ -39,6 +39,9 @@ func pages() [][2]string {
 		{"Compare", "C"},
 		{"Short bed", "S"},
 		{"Wash day", "W"},
+		{"Rig and places", "R"},
+		{"Trips", "T"},
+		{"Trips, with a trip", "T enter"},
 		{"A page to read", "f"},
 		{"The guide", "?"},
 	}
@@ -53,7 +56,18 @@ func (l *logbook) Append(entries ...model.Entry) error {
 }
 func (l *logbook) Log() model.Log { return l.log }
 
-// whole is the program with all that its screens need.
+// tripBook is trips in memory.
+type tripBook struct{ all []model.Trip }
+
+func (b *tripBook) Trips(bool) ([]model.Trip, int) { return b.all, 0 }
+func (b *tripBook) Keep(i int, t model.Trip) error {
+	b.all = append(b.all[:i:i], t)
+	return nil
+}
+func (b *tripBook) Like(string) (model.Wash, bool) { return model.Wash{}, false }
+func (b *tripBook) Names() []string                { return nil }
+
+// wholePage is the program with all that its screens need.
 func wholePage() tea.Model {
 	rig, places, wash := sample.Day()
 	memory, log := &planner.Memory{}, &logbook{}
@@ -62,6 +76,7 @@ func wholePage() tea.Model {
 	return NewApp(th, plan.New(plan.Options{
 		Rig: rig, Places: places, Wash: wash, Keeper: &full{}, Theme: th, Make: memory.Make, Sharing: memory.Sharing,
 		Means: washday.Means{Instant: func() model.Instant { return model.Instant{Wall: day} }, Left: func() (model.Underway, bool, error) { return model.Underway{}, false, nil }},
+		Trips: &tripBook{},
 		Book: entry.Book{
 			Logger: log, Clock: func() time.Time { return day },
 			Past:  func(r model.Rig, p model.Places) *planner.Past { return planner.Recall(log.log, r, p) },

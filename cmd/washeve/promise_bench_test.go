@@ -52,7 +52,8 @@ func benchmarkKeys(b *testing.B, open string, keys ...string) {
 	}
 	var times []time.Duration
 	b.ResetTimer()
-	for i := 0; i < max(b.N, 100); i++ {
+	presses := max(b.N, 100)
+	for i := range presses {
 		began := time.Now()
 		a, _ = a.Update(letters(keys[i%len(keys)]))
 		_ = a.View()

@@ -61,6 +61,8 @@ func TestStoppedAndContinued(t *testing.T) {
 		b.s.await(func(string) bool { return strings.Contains(b.s.raw.String()[before:], "\x1b[?1049h") }, "the other screen should be taken again")
 	}
 	b.s.press("space")
-	b.s.await(func(shown string) bool { return !strings.Contains(shown, "the time runs") && strings.Contains(shown, "5:00 of") }, "keys should still be heard")
+	b.s.await(func(shown string) bool {
+		return !strings.Contains(shown, "the time runs") && strings.Contains(shown, "5:00 of")
+	}, "keys should still be heard")
 	assert.Len(t, b.underway().Deeds, 3)
 }

@@ -21,11 +21,11 @@ func Talk(s screen.Screen, ask func(string) (string, bool), say func(...string))
 		return nil
 	}
 	t := talk{Model: m.look(), ask: ask, say: say}
-	switch {
-	case t.err != nil:
-		say("There is no wash to do yet: " + t.err.Error())
+	if why := t.err; why != nil {
+		say("There is no wash to do yet: " + why.Error())
 		return nil
-	case t.broken != nil:
+	}
+	if t.broken != nil {
 		say("A wash is under way, but its file cannot be gone on with, and is left as it is: " + t.broken.Error())
 		if answer, _ := ask("k keeps the file under another name and starts a new wash; anything else leaves it"); answer != "k" {
 			return nil

@@ -149,7 +149,7 @@ func TestNewResinOpensTheGuidedChangeAndFlushesAgain(t *testing.T) {
 	b := &bay{}
 	o := b.options()
 	opened := false
-	o.Refill = func(d entry.Desk) screen.Screen { opened = true; return New(o) }
+	o.Refill = func(entry.Desk) screen.Screen { opened = true; return New(o) }
 	p := play(t, b, o, "").to(model.Read).keys("r '14 ppm NaCl' enter")
 	cmd := p.send(hands.Key("2"))
 	require.NotNil(t, cmd)
