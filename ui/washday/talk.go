@@ -21,9 +21,8 @@ func Talk(s screen.Screen, ask func(string) (string, bool), say func(...string))
 		return nil
 	}
 	t := talk{Model: m.look(), ask: ask, say: say}
-	if why := t.err; why != nil {
-		say("There is no wash to do yet: " + why.Error())
-		return nil
+	if t.err != nil {
+		return fmt.Errorf("there is no wash to do yet: %w", t.err)
 	}
 	if t.broken != nil {
 		say("A wash is under way, but its file cannot be gone on with, and is left as it is: " + t.broken.Error())
