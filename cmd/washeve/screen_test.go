@@ -123,12 +123,25 @@ func TestNoColourMeansNoColour(t *testing.T) {
 	assert.NotRegexp(t, "\x1b\\[[0-9;]*(3[0-8]|4[0-8]|9[0-7])[0-9;]*m", s.output())
 }
 
+// A terminal that cannot draw, and one that is asked not to, get a line at a time,
+// the wash day included; a command prints.
 func TestDumbAndPlainTerminalsGetWords(t *testing.T) {
-	for _, s := range []setup{{env: []string{"TERM=dumb"}}, {args: []string{"plan", "--plain"}}} {
+	for _, s := range []setup{{env: []string{"TERM=dumb"}}, {args: []string{"--plain"}}} {
 		run := start(t, s)
-		run.await(func(string) bool { return strings.Contains(run.raw.String(), "THE BED LASTS THIS WASH") }, "the plan should be printed")
+		run.sees("The bed lasts this wash", "q quit:")
+		run.press("W\n")
+		run.sees("Step 1 of 32: set up.", "l later:")
+		run.press("n\n")
+		run.sees("Step 2 of 32: pre-rinse, roof")
+		run.press("l\n")
+		run.sees("q quit:")
+		run.press("q\n")
+		assert.Zero(t, run.ends())
 		assert.NotContains(t, run.output(), "\x1b[?1049h")
+		assert.NotRegexp(t, `\x1b\[[0-9;]*m`, run.output())
 	}
+	run := start(t, setup{args: []string{"plan", "--plain"}})
+	run.await(func(string) bool { return strings.Contains(run.raw.String(), "THE BED LASTS THIS WASH") }, "the plan should be printed")
 }
 
 // A reading typed while the example is on the screen is kept nowhere, and that is
