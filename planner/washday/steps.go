@@ -22,6 +22,12 @@ func Steps(p planner.Plan) []model.DayStep {
 	if p.Day != nil && len(p.Day.Start.Turns) > 0 {
 		work = byFace(p)
 	}
+	for i := range work {
+		if s := &work[i]; s.Flow.Given() {
+			steps[0].Water, steps[0].Softener, steps[0].Bed = s.Water, s.Softener, s.Bed
+			break
+		}
+	}
 	steps = append(steps, withFlush(p, work)...)
 	return append(steps, model.DayStep{Kind: model.PackUp, Stage: "drain and pack"})
 }

@@ -63,7 +63,7 @@ func (m Model) hints() []keys.Binding {
 	ends := []keys.Binding{
 		keys.New("", "", "?", "all keys"), keys.New("", "", "q", "quit"),
 		keys.New("", "", "tab", "next step"), keys.New("", "", "D", "the day"),
-		keys.New("", "", "B", "bed and log"),
+		keys.New("", "", "B", "bed and log"), keys.New("", "", "W", "wash day"),
 	}
 	if m.now.example {
 		ends = append(ends, keys.New("", "", "a", "make it yours"), keys.New("", "", "e", "start empty"))

@@ -77,7 +77,11 @@ func (m Model) listWays() Model {
 		m.ways = append(m.ways, w)
 		options = append(options, form.Option{Text: w.Name, Note: m.wayNote(w), Pick: w.Code})
 	}
-	p := form.Open("NO-GO: the pen is over the limit. Ways out, with the chance that the bed lasts:", options, "")
+	title := "Ways out, with the chance that the bed lasts:"
+	if m.state.Exceeds(&m.u) {
+		title = "NO-GO: the pen is over the limit. " + title
+	}
+	p := form.Open(title, options, "")
 	m.picker = &p
 	return m
 }

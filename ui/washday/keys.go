@@ -99,13 +99,19 @@ func (m Model) stepKeys() []keys.Binding {
 		keys.New("Step", skip, "s", "skip", "s").Explained("leave this step out: none of its water is counted"),
 		keys.New("See", units, "m", "units", "m").Explained("US or metric units"),
 	}
-	if gate == washday.NoGo {
-		out := []keys.Binding{
-			keys.New("No-go", ways, "w", "ways out", "w"),
-			keys.New("No-go", anyway, "a", "go all the same", "a").Explained("take this reading as good enough"),
-		}
+	noWays, fine := "", "the last reading is within the limit"
+	if m.state.ToRun() <= 0 {
+		noWays = "no DI water is left to run"
+	}
+	out := []keys.Binding{
+		keys.New("No-go", ways, "w", "ways out", "w").Explained("what there is to do where the bed is short, each way with its numbers").Unless(noWays),
+		keys.New("No-go", anyway, "a", "go all the same", "a").Explained("take this reading as good enough").Unless(fine),
+	}
+	if m.state.Exceeds(&m.u) {
+		out[1] = out[1].Unless("")
 		return append(out, all...)
 	}
+	all = append(all, out...)
 	if gate == washday.AskPen {
 		all[0], all[3] = all[3], all[0]
 	}

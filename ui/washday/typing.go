@@ -124,13 +124,25 @@ func (m Model) takeReading(text string) Model {
 		return m.warn(err.Error())
 	}
 	m = m.do(model.Deed{Does: model.TakeRead, Reading: quantity.Some(reading), Flow: m.step().Flow, Pen: m.o.Pen(), SoFar: m.soFar()}).lookAtBed()
-	switch m.state.Gate(&m.u) {
-	case washday.Go:
-		return m.say("GO: the pen shows no more than the limit. enter goes on.")
-	case washday.NoGo:
+	switch gate := m.state.Gate(&m.u); {
+	case gate == washday.NoGo:
 		return m.listWays()
+	case m.state.Exceeds(&m.u):
+		return m.warn("OVER THE LIMIT: " + reading.String() + ". w lists the ways out, a goes on all the same.")
+	case m.endsOver():
+		return m.warn("GO for now, but at this flow it ends over the limit: w lists what there is to do.")
+	case gate == washday.Go:
+		return m.say("GO: the pen shows no more than the limit. enter goes on.")
 	}
 	return m.say("Written: " + reading.String() + ".")
+}
+
+// endsOver tells that the outlet is expected to pass the limit before the DI water has
+// run.
+func (m Model) endsOver() bool {
+	end, known := m.u.Outlook.End.Get()
+	limit, limited := m.u.Limit.Get()
+	return known && limited && m.state.ToRun() > 0 && end.Number > limit.Number
 }
 
 // takeFlow makes the steps that follow go by a measured flow: the hand is as fast

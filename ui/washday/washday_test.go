@@ -145,6 +145,17 @@ func TestWaysOutChangeTheStepsThatFollow(t *testing.T) {
 	assert.Equal(t, washday.GoAlong, p.m.state.Gate(&p.m.u))
 }
 
+// In the middle of the rinse the pen may pass the limit: then the ways are there too.
+func TestAReadingOverTheLimitInTheRinse(t *testing.T) {
+	p := fresh(t, "").to(model.LetDry).keys("enter space 30s r '14 ppm NaCl' enter")
+	assert.Contains(t, p.seen(), "OVER THE LIMIT: 14 ppm NaCl.")
+	p.keys("w 3")
+	assert.True(t, p.m.state.Running, "the step at hand runs on")
+	for _, s := range p.m.state.Steps[p.m.state.At+1:] {
+		assert.False(t, s.Kind == model.Work && s.Water == model.DI)
+	}
+}
+
 func TestNewResinOpensTheGuidedChangeAndFlushesAgain(t *testing.T) {
 	b := &bay{}
 	o := b.options()

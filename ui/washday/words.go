@@ -88,7 +88,7 @@ func (m Model) tool() string {
 	}
 	if limit, given := m.u.Outlook.Cap.Get(); given && s.Bed == model.Yes {
 		if limit > 0 {
-			words += fmt.Sprintf("; cap %s: a gallon takes %s or longer", quantity.Show(limit, m.sys), report.Time(limit.Time(quantity.Gallon)))
+			words += fmt.Sprintf("; cap %s: a gallon jug takes %s or longer", quantity.Show(limit, m.sys), report.Time(limit.Time(quantity.Gallon)))
 		} else {
 			words += "; no flow keeps the limit to the end"
 		}
@@ -234,6 +234,9 @@ func (m Model) afterwards() []string {
 		told = append(told, fmt.Sprintf("Learned from %s of this fill: the bed's capacity is %.2g times the stated one (%.2g to %.2g).", readings(ahead.Used), ahead.Factor.P50, ahead.Factor.P10, ahead.Factor.P90))
 	} else {
 		told = append(told, "No reading of this fill counts yet: one after a flush makes the next plan surer.")
+	}
+	if s := plan.Softener; s != nil && !s.Lasts {
+		told = append(told, fmt.Sprintf("Regenerate the softener before the next wash: it has %s left, and a wash like this sends %s through it.", m.gallons(s.Remaining), m.gallons(s.Takes)))
 	}
 	if day, known := ahead.OrderBy.Get(); known {
 		told = append(told, "Order resin by "+day.String()+".")

@@ -1,0 +1,45 @@
+package plan
+
+import (
+	"errors"
+	"testing"
+	"time"
+
+	"github.com/charmbracelet/x/ansi"
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"washeve/model"
+	"washeve/planner"
+	"washeve/ui/entry"
+	"washeve/ui/internal/hands"
+	"washeve/ui/screen"
+	"washeve/ui/washday"
+)
+
+func TestTheWashDayIsOneKeyAway(t *testing.T) {
+	o := ours(t)
+	assert.Contains(t, play(t, o, "W").seen(), "Not now: there is no log to write in.")
+	at := time.Date(2026, 6, 12, 7, 0, 0, 0, time.UTC)
+	d := &diary{}
+	o.Book = entry.Book{
+		Logger: d, Clock: func() time.Time { return at },
+		Past:  func(r model.Rig, ps model.Places) *planner.Past { return planner.Recall(d.log, r, ps) },
+		NewID: func(model.Moment) (string, error) { return "abc", nil },
+	}
+	var left error
+	o.Means = washday.Means{
+		Instant: func() model.Instant { return model.Instant{Wall: at} },
+		Left:    func() (model.Underway, bool, error) { return model.Underway{}, false, left },
+	}
+	msg, ok := play(t, o, "").send(hands.Key("W")).(screen.Go)
+	require.True(t, ok)
+	assert.Contains(t, ansi.Strip(msg.To.View(play(t, o, "").s)), "step 1 of")
+
+	_, there := New(o).LeftWash()
+	assert.False(t, there, "nothing was left under way")
+	left = errors.New("underway.toml:3: something")
+	page, there := New(o).LeftWash()
+	require.True(t, there)
+	assert.Contains(t, ansi.Strip(page.View(play(t, o, "").s)), "underway.toml:3")
+}
