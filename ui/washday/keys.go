@@ -66,32 +66,47 @@ func (m Model) Keys() []keys.Binding {
 	return append(m.stepKeys(), leave)
 }
 
+// stepKeys are those of a step. What is called for comes first.
 func (m Model) stepKeys() []keys.Binding {
-	s, gate := m.step(), m.state.Gate(&m.u)
-	noRun, noBack, noNext, noRead := "", "", "", ""
-	if s == nil || !s.Timed() && !s.Flow.Given() {
-		noRun = "this step has no time of its own"
+	out, all := m.bedKeys(), m.walkKeys()
+	if m.state.Exceeds(&m.u) {
+		return append(out, all...)
 	}
+	if m.state.Gate(&m.u) == washday.AskPen {
+		all[0], all[3] = all[3], all[0]
+	}
+	return append(all, out...)
+}
+
+// bedKeys are for a bed that is short.
+func (m Model) bedKeys() []keys.Binding {
+	noWays, fine := "", "the last reading is within the limit"
+	if m.state.ToRun() <= 0 {
+		noWays = "no DI water is left to run"
+	}
+	if m.state.Exceeds(&m.u) {
+		fine = ""
+	}
+	return []keys.Binding{
+		keys.New("Bed", ways, "w", "ways out", "w").Explained("what there is to do where the bed is short, each way with its numbers").Unless(noWays),
+		keys.New("Bed", anyway, "a", "go all the same", "a").Explained("take this reading as good enough").Unless(fine),
+	}
+}
+
+func (m Model) walkKeys() []keys.Binding {
+	noBack, noRead, onOff := "", "", "start"
 	if m.state.At == 0 {
 		noBack = "this is the first step"
-	}
-	if gate == washday.NoGo {
-		noNext = "the pen is over the limit: w lists the ways out, a goes on all the same"
-	}
-	if gate == washday.AskPen {
-		noNext = "there is no reading yet: r writes it down, s goes on without one"
 	}
 	if !m.drawsDI() {
 		noRead = "no DI water runs in this step"
 	}
-	onOff := "start"
 	if m.state.Running {
 		onOff = "stop"
 	}
-	goOn := keys.New("Step", next, "enter", "next", "enter", "right").Explained("this step is done, on to the next").Unless(noNext)
-	all := []keys.Binding{
-		keys.New("Step", run, "space", onOff, " ").Explained("the water is on, or off: the time runs or stands").Unless(noRun),
-		goOn,
+	return []keys.Binding{
+		keys.New("Step", run, "space", onOff, " ").Explained("the water is on, or off: the time runs or stands").Unless(m.noTime()),
+		keys.New("Step", next, "enter", "next", "enter", "right").Explained("this step is done, on to the next").Unless(m.noNext()),
 		keys.New("Step", before, "b", "back", "b", "backspace", "left").Explained("back to the step before; its time goes on from where it was").Unless(noBack),
 		keys.New("Pen and flow", read, "r", "reading", "r").Explained("write down what the pen shows in the stream").Unless(noRead),
 		keys.New("Pen and flow", check, "f", "flow check", "f").Explained("time a jug or a bucket: the steps that follow go by the flow you measure").Unless(m.noFlow()),
@@ -99,23 +114,25 @@ func (m Model) stepKeys() []keys.Binding {
 		keys.New("Step", skip, "s", "skip", "s").Explained("leave this step out: none of its water is counted"),
 		keys.New("See", units, "m", "units", "m").Explained("US or metric units"),
 	}
-	noWays, fine := "", "the last reading is within the limit"
-	if m.state.ToRun() <= 0 {
-		noWays = "no DI water is left to run"
+}
+
+// noTime says why no time can be taken.
+func (m Model) noTime() string {
+	if s := m.step(); s == nil || !s.Timed() && !s.Flow.Given() {
+		return "this step has no time of its own"
 	}
-	out := []keys.Binding{
-		keys.New("No-go", ways, "w", "ways out", "w").Explained("what there is to do where the bed is short, each way with its numbers").Unless(noWays),
-		keys.New("No-go", anyway, "a", "go all the same", "a").Explained("take this reading as good enough").Unless(fine),
+	return ""
+}
+
+// noNext says why the step cannot be gone on from.
+func (m Model) noNext() string {
+	switch m.state.Gate(&m.u) {
+	case washday.NoGo:
+		return "the pen is over the limit: w lists the ways out, a goes on all the same"
+	case washday.AskPen:
+		return "there is no reading yet: r writes it down, s goes on without one"
 	}
-	if m.state.Exceeds(&m.u) {
-		out[1] = out[1].Unless("")
-		return append(out, all...)
-	}
-	all = append(all, out...)
-	if gate == washday.AskPen {
-		all[0], all[3] = all[3], all[0]
-	}
-	return all
+	return ""
 }
 
 // drawsDI tells whether DI water runs in the step at hand.

@@ -1,0 +1,90 @@
+package washday_test
+
+import (
+	"slices"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
+
+	"washeve/model"
+	"washeve/model/quantity"
+	"washeve/planner/washday"
+)
+
+// However often the program was killed on the way, what counts in the log in the end
+// is the same, no identifier is there twice, and nothing is lacking.
+func TestTheLogIsTheSameHoweverOftenItWasTakenUp(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		u := underway(t)
+		u.Deeds = append(drawDeeds(t), model.Deed{Does: model.EndEarly, At: after(1e5)})
+		var log model.Log
+		for _, n := range append(rapid.SliceOf(rapid.IntRange(0, len(u.Deeds))).Draw(t, "written after"), len(u.Deeds)) {
+			part := u
+			part.Deeds = u.Deeds[:n]
+			log = model.Merge(log, model.NewLog(washday.Lacks(&part, log)))
+			require.Empty(t, washday.Lacks(&part, log), "nothing is written twice")
+		}
+		ids := map[string]bool{}
+		for _, e := range log {
+			require.False(t, ids[e.ID], "one identifier, one entry")
+			ids[e.ID] = true
+			require.Empty(t, e.Faults())
+		}
+		assert.Equal(t, counts(model.NewLog(washday.Lacks(&u, nil))), counts(log))
+	})
+}
+
+// counts is what of a log counts, in words, without identifiers, moments and
+// the readings: a step that was gone back to and left again as it was stays as written.
+func counts(log model.Log) []string {
+	var words []string
+	for _, e := range log.Effective() {
+		if e.Kind() != model.ReadingKind {
+			words = append(words, (&model.Entry{Note: e.Note, Body: e.Body}).Content())
+		}
+	}
+	slices.Sort(words)
+	return words
+}
+
+// The log's gallons are the screen's: what the stages say adds up to what the wash
+// says, with what was struck left out.
+func TestTheLogAddsUp(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		u := underway(t)
+		u.Deeds = append(drawDeeds(t), model.Deed{Does: model.EndEarly, At: after(1e5)})
+		log := model.NewLog(washday.Lacks(&u, nil)).Effective()
+		washes := log.Washes()
+		require.Len(t, washes, 1)
+		sums := map[model.Water]quantity.Volume{}
+		for _, s := range washes[0].Stages {
+			sums[s.Water] += s.Used.Or(0)
+		}
+		tally := washday.StandAtLast(&u).Tally()
+		w := washes[0].Wash
+		for water, pair := range map[model.Water][2]quantity.Volume{model.DI: {w.DI.Or(0), tally.DI}, model.Softened: {w.Softened.Or(0), tally.Softened}} {
+			assert.InDelta(t, sums[water].Gallons(), pair[0].Gallons(), 0.2, "each step is written to the hundredth")
+			assert.InDelta(t, pair[1].Gallons(), pair[0].Gallons(), 0.0051)
+		}
+	})
+}
+
+func drawDeeds(t *rapid.T) []model.Deed {
+	kinds := []model.DeedKind{model.WaterOn, model.WaterOff, model.GoOn, model.GoOn, model.GoOn, model.Skip, model.GoBack, model.TakeRead, model.Accept, model.Measure}
+	n := rapid.IntRange(0, 60).Draw(t, "deeds")
+	deeds := make([]model.Deed, n)
+	at := 0.0
+	for i := range deeds {
+		at += rapid.Float64Range(0.1, 300).Draw(t, "seconds")
+		deeds[i] = model.Deed{Does: rapid.SampledFrom(kinds).Draw(t, "deed"), At: after(at)}
+		if deeds[i].Does == model.Measure {
+			deeds[i].Flow = quantity.Some(quantity.Flow(rapid.Float64Range(0.2, 4).Draw(t, "gpm")) * quantity.GPM)
+		}
+		if deeds[i].Does == model.TakeRead {
+			deeds[i].Reading = quantity.Some(quantity.PPM(rapid.Float64Range(0, 40).Draw(t, "ppm"), quantity.ScaleNaCl))
+		}
+	}
+	return deeds
+}
