@@ -3,6 +3,7 @@ package washday_test
 import (
 	"slices"
 	"testing"
+	"time"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -87,4 +88,40 @@ func drawDeeds(t *rapid.T) []model.Deed {
 		}
 	}
 	return deeds
+}
+
+// A file that a person has edited may hold any steps and any deeds, with clocks that
+// went anywhere: nothing panics, nothing is below zero, and the log takes it.
+func TestAnyStepsAndDeeds(t *testing.T) {
+	kinds := []model.StepKind{model.SetUp, model.Work, model.LetDry, model.Flush, model.Read, model.PackUp}
+	rapid.Check(t, func(t *rapid.T) {
+		u := model.Underway{ID: "x"}
+		for range rapid.IntRange(1, 6).Draw(t, "steps") {
+			s := model.DayStep{Kind: rapid.SampledFrom(kinds).Draw(t, "kind"), Stage: "rinse", Water: rapid.SampledFrom([]model.Water{"", model.DI, model.Raw}).Draw(t, "water")}
+			if rapid.Bool().Draw(t, "flows") {
+				s.Flow = quantity.Some(quantity.Flow(rapid.Float64Range(0, 1000).Draw(t, "gpm")) * quantity.GPM)
+				s.Volume = quantity.Some(quantity.Volume(rapid.Float64Range(0, 1e5).Draw(t, "gal")) * quantity.Gallon)
+			}
+			if rapid.Bool().Draw(t, "timed") {
+				s.Duration = quantity.Some(quantity.Duration(rapid.Float64Range(0, 86400).Draw(t, "s")))
+			}
+			u.Steps = append(u.Steps, s)
+		}
+		for _, d := range drawDeeds(t) {
+			if d.Does == model.Measure && rapid.Bool().Draw(t, "no flow") {
+				d.Flow = quantity.Opt[quantity.Flow]{}
+			}
+			d.At.Wall = d.At.Wall.Add(-time.Duration(rapid.Int64Range(0, 1e13).Draw(t, "wall back")))
+			d.At.Boot = rapid.SampledFrom([]string{"", "b1", "b2"}).Draw(t, "boot")
+			u.Deeds = append(u.Deeds, d)
+		}
+		s := washday.StandAtLast(&u)
+		for _, done := range s.Done {
+			require.True(t, done.Spent >= 0 && done.Used >= 0 && done.Left >= 0)
+		}
+		require.True(t, s.At <= len(s.Steps) && s.Far <= len(s.Steps))
+		for _, e := range washday.Lacks(&u, nil) {
+			require.Empty(t, e.Faults())
+		}
+	})
 }

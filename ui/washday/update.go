@@ -105,6 +105,9 @@ func (m Model) act(does keys.Action, msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 	switch does {
 	case resume:
 		m.offered = false
+		if m.step() == nil {
+			return m.do(model.Deed{Does: model.Finish}), nil
+		}
 		return m.catchUp(), nil
 	case setAside:
 		return m.aside(), nil
@@ -160,9 +163,10 @@ func (m Model) goOn() Model { return m.leaveStep(model.GoOn) }
 func (m Model) leaveStep(how model.DeedKind) Model {
 	m.rung = -1
 	left := m.step()
-	m = m.do(model.Deed{Does: how})
-	if m.step() == nil && !m.state.Over {
-		m = m.do(model.Deed{Does: model.Finish})
+	if m.state.At+1 >= len(m.state.Steps) {
+		m = m.do(model.Deed{Does: how}, model.Deed{Does: model.Finish})
+	} else {
+		m = m.do(model.Deed{Does: how})
 	}
 	if left != nil && left.Kind == model.Flush && !m.state.Over {
 		return m.say("Read the pen in the stream, then r.")
@@ -170,11 +174,14 @@ func (m Model) leaveStep(how model.DeedKind) Model {
 	return m
 }
 
-// do does a deed: it is kept first, then shown, then what follows from it goes
-// into the log. What cannot be written is told, and tried again with the next.
-func (m Model) do(d model.Deed) Model {
-	d.At = m.now
-	m.u.Deeds = append(m.u.Deeds[:len(m.u.Deeds):len(m.u.Deeds)], d)
+// do does deeds at once: they are kept first, then shown, then what follows from them
+// goes into the log. What cannot be written is told, and tried again with the next.
+func (m Model) do(deeds ...model.Deed) Model {
+	m.u.Deeds = m.u.Deeds[:len(m.u.Deeds):len(m.u.Deeds)]
+	for _, d := range deeds {
+		d.At = m.now
+		m.u.Deeds = append(m.u.Deeds, d)
+	}
 	return m.catchUp()
 }
 

@@ -225,6 +225,21 @@ func TestAWashThatIsOverIsFinished(t *testing.T) {
 	assert.Len(t, b.log, 2)
 }
 
+// A file in which the last step is left but the wash is not ended is one that somebody
+// has edited; it is ended all the same.
+func TestAWashPastItsLastStepIsEnded(t *testing.T) {
+	p := fresh(t, "enter")
+	u := *p.b.kept
+	for range u.Steps {
+		u.Deeds = append(u.Deeds, u.Deeds[0])
+	}
+	b := &bay{kept: &u}
+	again := play(t, b, b.options(), "")
+	again.seen()
+	again.keys("enter")
+	assert.Contains(t, again.seen(), "The wash is done.")
+}
+
 func TestAFileThatDoesNotReadIsSetAside(t *testing.T) {
 	b := &bay{left: errors.New("underway.toml:3: something")}
 	p := play(t, b, b.options(), "")
