@@ -175,14 +175,15 @@ func early(s State) string {
 	return ""
 }
 
-// Hundredths is a volume as a person would write it down: in hundredths of a gallon.
+// Hundredths is a volume as a person would write it down: in hundredths of a gallon, and
+// no more than a log takes.
 func Hundredths(v quantity.Volume) quantity.Opt[quantity.Volume] {
-	return written[quantity.Volume](v.Gallons(), 2, "gal")
+	return written[quantity.Volume](min(v.Gallons(), 100000), 2, "gal")
 }
 
-// seconds is a duration as a person would write it down.
+// seconds is a duration as a person would write it down, and no more than a log takes.
 func seconds(d quantity.Duration) quantity.Opt[quantity.Duration] {
-	return written[quantity.Duration](d.Seconds(), 0, "s")
+	return written[quantity.Duration](min(d, 3*quantity.Day).Seconds(), 0, "s")
 }
 
 // written is a number with so many decimals, as it reads.

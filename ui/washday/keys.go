@@ -19,6 +19,7 @@ const (
 	units    keys.Action = "units"
 	back     keys.Action = "back"
 	resume   keys.Action = "go on"
+	wasOff   keys.Action = "was off"
 	setAside keys.Action = "set aside"
 	accept   keys.Action = "accept"
 	abandon  keys.Action = "abandon"
@@ -55,8 +56,13 @@ func (m Model) Keys() []keys.Binding {
 	case m.broken != nil:
 		return []keys.Binding{keys.New("Go on", setAside, "k", "keep the file aside", "k").Explained("keep the file under another name, and start a new wash"), leave}
 	case m.offered:
+		ran := ""
+		if !m.state.Running {
+			ran = "the water was off when it was left"
+		}
 		return []keys.Binding{
 			keys.New("Go on", resume, "enter", "go on with it", "enter", " "),
+			keys.New("Go on", wasOff, "o", "it was off", "o").Explained("the water was turned off right after the last key: go on without the time since then").Unless(ran),
 			keys.New("Go on", end, "x", "end it", "x").Explained("end it as it stands: what was done goes into the log"),
 			leave,
 		}

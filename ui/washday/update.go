@@ -109,6 +109,10 @@ func (m Model) act(does keys.Action, msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 			return m.do(model.Deed{Does: model.Finish}), nil
 		}
 		return m.catchUp(), nil
+	case wasOff:
+		m.offered = false
+		m.now = m.u.Deeds[len(m.u.Deeds)-1].At
+		return m.do(model.Deed{Does: model.WaterOff}).look(), nil
 	case setAside:
 		return m.aside(), nil
 	case run:

@@ -167,7 +167,8 @@ func (m Model) offerWords() []string {
 	}
 	where := fmt.Sprintf("It stands at step %d of %d: %s %s, %s.", m.state.At+1, len(m.state.Steps), s.Stage, s.Face, m.clock())
 	if m.state.Running {
-		where = fmt.Sprintf("It stands at step %d of %d: %s %s, with the time still running: %s. If the water was off meanwhile, go on, then stop it.", m.state.At+1, len(m.state.Steps), s.Stage, s.Face, m.clock())
+		where = fmt.Sprintf("It stands at step %d of %d: %s %s, with the time still running: %s. If the water was turned off meanwhile, o goes on without the time since %s.",
+			m.state.At+1, len(m.state.Steps), s.Stage, s.Face, m.clock(), m.u.Deeds[len(m.u.Deeds)-1].At.Wall.Format("15:04:05"))
 	}
 	return append(words, where)
 }
