@@ -56,12 +56,15 @@ type talk struct {
 // again.
 func (t *talk) offer() bool {
 	t.say(t.offerWords()...)
-	answer, more := t.ask("g go on, x end it, l later")
+	answer, more := t.ask("g go on, o go on but the water was off, x end it, l later")
 	switch {
 	case !more || answer == "l":
 		return false
 	case answer == "x":
 		t.Model = t.answer(sayYes)
+		return true
+	case answer == "o":
+		t.does(wasOff)
 		return true
 	}
 	t.offered = false
