@@ -35,10 +35,11 @@ func states(t testing.TB) map[string]func() *player {
 
 func TestEveryKeyDoesSomethingOrSaysWhyNot(t *testing.T) {
 	for name, state := range states(t) {
-		for _, b := range state().m.Keys() {
+		first := state()
+		for _, b := range first.m.Keys() {
 			assert.NotEmpty(t, b.Help().Key)
 			for _, k := range b.Binding.Keys() {
-				p := state()
+				p := *first
 				before := p.seen()
 				cmd := p.send(hands.Key(k))
 				after := p.seen()

@@ -3,8 +3,8 @@ package washday
 import (
 	"errors"
 	"testing"
+	"time"
 
-	tea "github.com/charmbracelet/bubbletea"
 	"github.com/muesli/termenv"
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -77,33 +77,23 @@ func TestAStepIsTimedAndLogged(t *testing.T) {
 }
 
 func TestTheBellRingsOnceUnlessTheRigSaysNo(t *testing.T) {
-	ring := func(p *player) int {
+	ring := func(says model.Answer) int {
+		b := &bay{}
+		o := b.options()
+		o.Rig.Defaults.Bell, o.Tick = says, 0
+		p := play(t, b, o, "enter space")
 		for range 3 {
-			p.b.at += 6 * 60e9
-			for _, msg := range said(p.send(ticked{p.m.ticks})) {
-				_ = msg
+			b.at += 6 * time.Minute
+			if bell := p.send(ticked{p.m.ticks}); bell != nil {
+				bell()
 			}
 		}
 		assert.Contains(t, p.seen(), "The planned time of this step is over.", "it is told in words too")
-		return p.b.bells
+		return b.bells
 	}
-	assert.Equal(t, 1, ring(fresh(t, "enter space")))
-	b := &bay{}
-	o := b.options()
-	o.Rig.Defaults.Bell = model.No
-	assert.Equal(t, 0, ring(play(t, b, o, "enter space")))
-}
-
-// said does a command, but for waiting for the clock.
-func said(cmd tea.Cmd) []tea.Msg {
-	if cmd == nil {
-		return nil
-	}
-	batch, ok := cmd().(tea.BatchMsg)
-	if !ok {
-		return nil
-	}
-	return []tea.Msg{batch[0]()}
+	assert.Equal(t, 1, ring(""))
+	assert.Equal(t, 1, ring(model.Yes))
+	assert.Equal(t, 0, ring(model.No))
 }
 
 func TestTheReadingDecides(t *testing.T) {
