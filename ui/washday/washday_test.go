@@ -11,6 +11,7 @@ import (
 
 	"washeve/model"
 	"washeve/model/quantity"
+	"washeve/planner"
 	"washeve/planner/washday"
 	"washeve/ui/entry"
 	"washeve/ui/internal/golden"
@@ -160,6 +161,28 @@ func TestNewResinOpensTheGuidedChangeAndFlushesAgain(t *testing.T) {
 	kinds := []model.StepKind{p.m.state.Steps[p.m.state.At+1].Kind, p.m.state.Steps[p.m.state.At+2].Kind}
 	assert.Equal(t, []model.StepKind{model.Flush, model.Read}, kinds)
 	assert.False(t, p.m.soFar().Given(), "what a new fill has given is not known from here")
+}
+
+// What the log teaches afterwards: the fill has given what it had before and all DI water
+// of this wash, and the reading stands where it was taken.
+func TestTheBedHasGivenWhatTheLogSays(t *testing.T) {
+	p := fresh(t, "").to(model.Flush).keys("space 283s enter r '3 ppm NaCl' enter")
+	given := func() *planner.FillPast {
+		past := planner.Recall(p.b.log, p.m.o.Rig, p.m.o.Places).Bed("half-foot tank")
+		require.NotNil(t, past)
+		return past.Present()
+	}
+	flushed := p.m.state.Tally().DI
+	assert.InDelta(t, 120+flushed.Gallons(), given().Gallons.Gallons(), 0.02, "under way")
+	p.keys("enter").to(model.LetDry).keys("enter space 300s enter space 60s x y")
+	di := p.m.state.Tally().DI.Gallons()
+	assert.Greater(t, di, flushed.Gallons()+6)
+	fill := given()
+	assert.InDelta(t, 120+di, fill.Gallons.Gallons(), 0.02)
+	require.Len(t, fill.Readings, 1)
+	assert.InDelta(t, 120+flushed.Gallons(), fill.Readings[0].Gallons.Gallons(), 0.02)
+	assert.Nil(t, fill.Readings[0].Suspect)
+	assert.Equal(t, 1, fill.Washes)
 }
 
 func TestAFlowCheckChangesWhatFollows(t *testing.T) {
