@@ -106,11 +106,11 @@ type event struct {
 
 func eventsOf(log model.Log) []event {
 	var events []event
-	washes := log.Washes()
+	washes := washEvents(log)
 	next := 0
 	for i := range log {
-		for next < len(washes) && washes[next].At.Compare(log[i].At) <= 0 {
-			events = append(events, event{id: washes[next].ID, at: washes[next].At, wash: &washes[next]})
+		for next < len(washes) && washes[next].at.Compare(log[i].At) <= 0 {
+			events = append(events, washes[next])
 			next++
 		}
 		switch log[i].Body.(type) {
@@ -119,10 +119,7 @@ func eventsOf(log model.Log) []event {
 			events = append(events, event{id: log[i].ID, at: log[i].At, body: log[i].Body})
 		}
 	}
-	for ; next < len(washes); next++ {
-		events = append(events, event{id: washes[next].ID, at: washes[next].At, wash: &washes[next]})
-	}
-	return events
+	return append(events, washes[next:]...)
 }
 
 func (p *Past) recallPaces(events []event) {

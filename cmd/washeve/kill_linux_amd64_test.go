@@ -58,6 +58,10 @@ func deeds() []deed {
 	}
 }
 
+func regenerated(id string) model.Entry {
+	return model.Entry{ID: id, At: model.MomentOf(noon), Body: &model.Regeneration{Softener: "portable softener"}}
+}
+
 func (d deed) child(dir string) *exec.Cmd {
 	c := exec.Command(os.Args[0], append(d.args, "--dir", dir)...)
 	c.Dir = dir

@@ -28,7 +28,7 @@ func (p *program) means(b *book, dir string) washday.Means {
 		Aside: func() (string, error) { return keep.SetUnderwayAside(p.now()) },
 		Bell:  func() { fmt.Fprint(p.out, "\a") },
 		Tick:  time.Second,
-		Rest:  b.rest, Ways: b.shorten, Make: b.plan,
+		Rest:  b.rest, Ways: b.shorten, Make: b.planNow, Past: b.pastNow,
 	}
 }
 
@@ -44,6 +44,12 @@ func errorOf(faults []store.Fault) error {
 		return nil
 	}
 	return errors.New(strings.Join(words, "; "))
+}
+
+// planNow makes a plan with all that the log teaches by now.
+func (b *book) planNow(rig model.Rig, places model.Places, wash model.Wash) (planner.Plan, error) {
+	b.memory.Past = b.pastNow(rig, places)
+	return b.memory.Make(rig, places, wash)
 }
 
 // rest looks at the bed in the middle of a wash, with what the log teaches.

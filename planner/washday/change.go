@@ -13,25 +13,45 @@ import (
 // at hand stays; a flush that is past is not asked for again, except after new resin.
 func Replaced(u model.Underway, s State, p planner.Plan, way string) model.Underway {
 	keep := max(s.Far, s.At)
-	if at := s.At; at < len(s.Steps) && keep == at && (s.Steps[at].Kind == model.Read || s.Steps[at].Kind == model.SetUp) {
+	if at := s.At; at < len(s.Steps) && keep == at && (s.Steps[at].Kind == model.Read && !ChangesResin(way) || s.Steps[at].Kind == model.SetUp) {
 		keep++
 	}
 	done := map[model.DayStep]bool{}
 	for i := range keep {
 		done[taskOf(&u.Steps[i])] = true
 	}
+	var towels []model.DayStep
 	steps := slices.Clone(u.Steps[:keep])
 	for _, step := range Steps(p) {
-		again := way == planner.WayResin && (step.Kind == model.Flush || step.Kind == model.Read)
-		if step.Kind == model.SetUp || done[taskOf(&step)] && !again {
-			continue
-		}
+		again := ChangesResin(way) && (step.Kind == model.Flush || step.Kind == model.Read)
 		step.Since = quantity.Some(len(u.Deeds))
-		steps = append(steps, step)
+		switch {
+		case step.Kind == model.SetUp:
+		case done[taskOf(&step)] && !again:
+			if step.Towel == model.Yes {
+				towels = append(towels, byTowel(&step))
+			}
+		case step.Kind == model.PackUp:
+			steps = append(append(steps, towels...), step)
+		default:
+			steps = append(steps, step)
+		}
 	}
 	u.Steps = steps
 	return u
 }
+
+// byTowel is the drying of a face whose water is on it already.
+func byTowel(step *model.DayStep) model.DayStep {
+	area := step.Area.Or(0)
+	return model.DayStep{
+		Kind: model.Work, Stage: "dry by towel", Face: step.Face, Sprayer: model.ByHand, Area: step.Area,
+		Duration: quantity.Some(quantity.Duration(area / quantity.Area(planner.TowelRate))), Since: step.Since,
+	}
+}
+
+// ChangesResin tells whether a way out puts new resin in the tank.
+func ChangesResin(way string) bool { return way == planner.WayResin || way == planner.WayTwoFills }
 
 // taskOf is what a step is about, whatever water and time it takes.
 func taskOf(s *model.DayStep) model.DayStep {

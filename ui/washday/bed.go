@@ -10,7 +10,6 @@ import (
 	"washeve/model/quantity"
 	"washeve/planner"
 	"washeve/planner/washday"
-	"washeve/ui/cells"
 	"washeve/ui/form"
 	"washeve/ui/keys"
 	"washeve/ui/report"
@@ -38,7 +37,15 @@ func (m Model) lookAtBed() Model {
 	before := m.u.Outlook.SoFar
 	m.u.Outlook = outlookOf(plan, tally.DI)
 	m.u.Outlook.SoFar = before
+	m.odd = m.overLimit() && plan.Bed.OutletNow.P90 <= plan.Limit.Number
 	return m.catchUp()
+}
+
+// overLimit tells whether the last reading at this step is over the limit.
+func (m Model) overLimit() bool {
+	s := m.state
+	s.Accepted = false
+	return s.Gate(&m.u) == washday.NoGo
 }
 
 // flowToCome is the flow of the DI water that is still to run.
@@ -151,8 +158,12 @@ func (m Model) softened() (planner.WayOut, error) {
 			area += f.Area
 		}
 	}
+	name := "softened water and a towel"
+	if m.u.Plan.Softener == "" {
+		name = "the water as it is and a towel"
+	}
 	return planner.WayOut{
-		Code: washday.WaySoftened, Name: "softened water and a towel", Wash: &wash,
+		Code: washday.WaySoftened, Name: name, Wash: &wash,
 		Does: planner.Note{Code: washday.WaySoftened, Format: "the bed is bypassed from here on, and each face is dried by hand before it spots"}, DI: p.DI, Softened: p.Soft,
 		Chance: 1, Verdict: p.Verdict, Towels: area, Towel: quantity.Duration(area / quantity.Area(planner.TowelRate)),
 	}, nil
@@ -197,8 +208,8 @@ func (m Model) takeWay(code string) (screen.Screen, tea.Cmd) {
 			return m.warn(err.Error()), nil
 		}
 		m.u = washday.Replaced(m.u, m.state, plan, code)
-		m = m.do(model.Deed{Does: model.TakeWay, Way: code}).lookAtBed().say("Taken: " + w.Name + ". " + cells.Safe(w.Does.Text(m.sys)))
-		if code == planner.WayResin || code == planner.WayTwoFills {
+		m = m.do(model.Deed{Does: model.TakeWay, Way: code}).lookAtBed().say("Taken: " + w.Name + ".")
+		if washday.ChangesResin(code) {
 			return m.changeResin()
 		}
 		return m, nil

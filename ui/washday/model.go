@@ -32,6 +32,7 @@ type Means struct {
 	Rest    func(rig model.Rig, places model.Places, wash model.Wash, ran, left quantity.Volume, flow quantity.Flow) (planner.Plan, error)
 	Ways    func(model.Rig, model.Places, model.Wash) (planner.Shortage, error)
 	Make    func(model.Rig, model.Places, model.Wash) (planner.Plan, error)
+	Past    func(model.Rig, model.Places) *planner.Past // nil to ask the desk
 }
 
 // Options is what the screen is made from.
@@ -63,6 +64,7 @@ type Model struct {
 	picker  *form.Picker
 	ending  bool // asks whether to end early
 
+	odd    bool     // the pen is over the limit, and no bed like this one would show it
 	kept   error    // what could not be written; the next deed tries again
 	rung   int      // the step whose bell has rung, -1 for none
 	after  []string // what was learned and what is next, once the wash is over
@@ -80,7 +82,17 @@ const (
 )
 
 // Open goes on with the wash that is under way, or starts one.
+//
+// What is begun here is written into the log, so it rests on all that the log
+// teaches by now: with a Past of its own the wash day does not ask the desk, which
+// may still be reading.
 func Open(o Options) screen.Screen {
+	if o.Past != nil {
+		o.Answer = func() (planner.Plan, *planner.Past, error) {
+			p, err := o.Make(o.Rig, o.Places, o.Wash)
+			return p, o.Past(o.Rig, o.Places), err
+		}
+	}
 	if o.Rehearsal {
 		return New(o)
 	}

@@ -61,7 +61,7 @@ func (t *talk) offer() bool {
 	case !more || answer == "l":
 		return false
 	case answer == "x":
-		t.Model = t.answer(sayYes)
+		t.Model = t.look().answer(sayYes)
 		return true
 	case answer == "o":
 		t.does(wasOff)

@@ -7,7 +7,6 @@ import (
 
 	"washeve/model"
 	"washeve/model/quantity"
-	"washeve/planner"
 	"washeve/planner/washday"
 	"washeve/ui/entry"
 	"washeve/ui/form"
@@ -19,7 +18,7 @@ import (
 func (m Model) soFar() quantity.Opt[quantity.Volume] {
 	before, known := m.u.Outlook.SoFar.Get()
 	for i := range m.u.Deeds {
-		known = known && m.u.Deeds[i].Way != planner.WayResin
+		known = known && !washday.ChangesResin(m.u.Deeds[i].Way)
 	}
 	if !known {
 		return quantity.Opt[quantity.Volume]{}

@@ -166,14 +166,18 @@ func (m Model) goOn() Model { return m.leaveStep(model.GoOn) }
 
 func (m Model) leaveStep(how model.DeedKind) Model {
 	m.rung = -1
-	left := m.step()
+	left, done := m.step(), m.done()
 	if m.state.At+1 >= len(m.state.Steps) {
 		m = m.do(model.Deed{Does: how}, model.Deed{Does: model.Finish})
 	} else {
 		m = m.do(model.Deed{Does: how})
 	}
-	if left != nil && left.Kind == model.Flush && !m.state.Over {
+	switch {
+	case m.state.Over:
+	case left.Kind == model.Flush:
 		return m.say("Read the pen in the stream, then r.")
+	case how == model.GoOn && done.Spent == 0 && left.Volume.Given():
+		return m.say("Not timed: counted as planned, " + m.gallons(left.Volume.Or(0)) + ". b goes back; s leaves a step out.")
 	}
 	return m
 }

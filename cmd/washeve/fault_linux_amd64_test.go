@@ -18,7 +18,6 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"washeve/model/store"
-	"washeve/model"
 	"washeve/model/store/journal"
 )
 
@@ -297,8 +296,4 @@ func TestTheClockIsSetBack(t *testing.T) {
 	assert.Contains(t, at(noon.AddDate(-5, 0, 0), "log", "list"), "(struck")
 	at(noon.AddDate(-5, 0, 0), "plan")
 	at(noon.AddDate(-5, 0, 0), "bed")
-}
-
-func regenerated(id string) model.Entry {
-	return model.Entry{ID: id, At: model.MomentOf(noon), Body: &model.Regeneration{Softener: "portable softener"}}
 }
