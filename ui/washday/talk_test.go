@@ -30,11 +30,11 @@ func TestTheWholeWashByLines(t *testing.T) {
 	b := &bay{}
 	o := b.options()
 	o.Theme = theme.New(theme.Options{Plain: true})
-	said := talked(t, Open(o), "n", "o", "o", "zz", "r", "n", "n", "n", "n", "n", "r", "what", "14 ppm NaCl", "9", "w", "2", "r", "2 ppm NaCl", "n", "b", "t", "l")
+	said := talked(t, Open(o), "n", "o", "o", "zz", "r", "n", "n", "n", "n", "n", "r", "what", "14 ppm NaCl", "9", "w", "2", "n", "r", "2 ppm NaCl", "n", "b", "t", "l")
 	said += talked(t, Open(o), "g", "f", "46 s", "x", "n", "x", "y")
 	for _, want := range []string{
 		"Step 1 of 32: set up.", "Step 2 of 32: pre-rinse, roof, 5:44, the time runs.", "There is no zz here.", "Not now: no DI water runs in this step.",
-		"Valves: softener THROUGH, DI bed bypassed", "NO-GO", "Read the pen again: r.", "GO: the pen shows no more than",
+		"Valves: softener THROUGH, DI bed bypassed", "NO-GO", "Not timed: counted as planned", "GO: the pen shows no more than",
 		"A wash is under way: Marigold", "Measured: 1.3 gpm", "The wash was ended early",
 	} {
 		assert.Contains(t, said, want)
