@@ -1,6 +1,7 @@
 package main
 
 import (
+	"errors"
 	"fmt"
 
 	"github.com/spf13/cobra"
@@ -17,6 +18,10 @@ func (p *program) initCommand() *cobra.Command {
 			written, err := store.WriteExample(store.Locate(p.dir, p.env("WASHEVE_DIR")))
 			for _, path := range written {
 				fmt.Fprintf(p.out, "wrote %s\n", path)
+			}
+			if own := new(store.OwnFileError); errors.As(err, &own) {
+				fmt.Fprintf(p.out, "Nothing written: %s is there already, and the example's wash and trip would not go with it.\n", own.File)
+				return nil
 			}
 			if err != nil {
 				return err

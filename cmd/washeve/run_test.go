@@ -76,6 +76,23 @@ func TestExitCodes(t *testing.T) {
 	}
 }
 
+func TestInitLeavesAFolderThatOpens(t *testing.T) {
+	dir := t.TempDir()
+	_, errs, code := ran(t, "init", "--dir", dir)
+	require.Equal(t, done, code, errs)
+	rig := filepath.Join(dir, "rig.toml")
+	own, err := os.ReadFile(rig)
+	require.NoError(t, err)
+	require.NoError(t, os.WriteFile(rig, bytes.ReplaceAll(own, []byte("Marigold"), []byte("Teasel")), 0o600))
+	require.NoError(t, os.Remove(filepath.Join(dir, "washes", "example.toml")))
+	require.NoError(t, os.Remove(filepath.Join(dir, "trips", "example.toml")))
+	out, errs, code := ran(t, "init", "--dir", dir)
+	assert.Equal(t, done, code, errs)
+	assert.Contains(t, out, "Nothing written: rig.toml is there already")
+	_, errs, code = ran(t, "bed", "--dir", dir)
+	assert.Equal(t, done, code, errs)
+}
+
 // The names are the contract with other programs: none may go.
 func TestJSONHasEveryFieldOfTheContract(t *testing.T) {
 	out, errs, code := ran(t, "plan", "--json", "--dir", t.TempDir())

@@ -1,8 +1,11 @@
 package store
 
 import (
+	"bytes"
 	"embed"
+	"errors"
 	"io/fs"
+	"os"
 	"path"
 	"path/filepath"
 	"strings"
@@ -39,11 +42,26 @@ func Example() Library {
 	return lib
 }
 
+// OwnFileError tells that a folder holds a rig or places of its own: the example's
+// wash and trip would name what is not in them.
+type OwnFileError struct{ File string }
+
+func (e *OwnFileError) Error() string {
+	return e.File + " is there already and is not the example's, so nothing of the example was written"
+}
+
 // WriteExample writes the commented files of [Example] into the folder, to start
 // from. It never writes over a file: those that are there stay as they are, and
-// only the names of the files written, relative to dir, are given back.
+// only the names of the files written, relative to dir, are given back. Where the
+// rig or the places are not the example's it writes nothing and gives an
+// [OwnFileError]; what an earlier call left half done is completed.
 func WriteExample(dir string) (written []string, err error) {
 	err = locked(dir, func() error {
+		for _, file := range []string{rigFile, placesFile} {
+			if err := exampleOrMissing(dir, file); err != nil {
+				return err
+			}
+		}
 		return fs.WalkDir(exampleFiles, exampleFolder, func(name string, entry fs.DirEntry, err error) error {
 			if err != nil || entry.IsDir() {
 				return err
@@ -61,4 +79,22 @@ func WriteExample(dir string) (written []string, err error) {
 		})
 	})
 	return written, err
+}
+
+// exampleOrMissing gives an error where the file is there and says something else
+// than the example's.
+func exampleOrMissing(dir, file string) error {
+	at := filepath.Join(dir, file)
+	if _, err := os.Lstat(at); errors.Is(err, fs.ErrNotExist) {
+		return nil
+	}
+	there, err := os.ReadFile(at)
+	if err != nil {
+		return err
+	}
+	ours, err := exampleFiles.ReadFile(path.Join(exampleFolder, file))
+	if err == nil && !bytes.Equal(there, ours) {
+		err = &OwnFileError{file}
+	}
+	return err
 }

@@ -41,15 +41,38 @@ func TestRightsOfFilesAndFolders(t *testing.T) {
 	assert.Equal(t, []string{"places.toml", "rig.toml", "trips", "washes"}, listed(t, dir))
 }
 
-func TestExampleIsNeverWrittenOverAFile(t *testing.T) {
+// The example's wash and trip name its vehicle and place: beside a rig or places of
+// somebody's own they would be faults that keep everything from opening.
+func TestExampleIsNotWrittenBesideOwnFiles(t *testing.T) {
+	for _, file := range []string{"rig.toml", "places.toml"} {
+		dir := t.TempDir()
+		require.NoError(t, os.WriteFile(filepath.Join(dir, file), []byte("mine"), 0o640))
+		made, err := WriteExample(dir)
+		own := new(OwnFileError)
+		require.ErrorAs(t, err, &own)
+		assert.Equal(t, file, own.File)
+		assert.Empty(t, made)
+		assert.Equal(t, []string{file}, listed(t, dir))
+		data, err := os.ReadFile(filepath.Join(dir, file))
+		require.NoError(t, err)
+		assert.Equal(t, "mine", string(data))
+	}
+}
+
+func TestExampleHalfWrittenIsCompleted(t *testing.T) {
 	dir := t.TempDir()
-	require.NoError(t, os.WriteFile(filepath.Join(dir, "rig.toml"), []byte("mine"), 0o640))
+	_, err := WriteExample(dir)
+	require.NoError(t, err)
+	lost := []string{filepath.Join("trips", "example.toml"), filepath.Join("washes", "example.toml")}
+	for _, file := range lost {
+		require.NoError(t, os.Remove(filepath.Join(dir, file)))
+	}
+	require.NoError(t, os.Remove(filepath.Join(dir, "rig.toml")))
 	made, err := WriteExample(dir)
 	require.NoError(t, err)
-	assert.Equal(t, []string{"places.toml", filepath.Join("trips", "example.toml"), filepath.Join("washes", "example.toml")}, made)
-	data, err := os.ReadFile(filepath.Join(dir, "rig.toml"))
-	require.NoError(t, err)
-	assert.Equal(t, "mine", string(data))
+	assert.Equal(t, append([]string{"rig.toml"}, lost...), made)
+	_, faults := Open(dir).Load()
+	assert.Empty(t, faults)
 	made, err = WriteExample(dir)
 	require.NoError(t, err)
 	assert.Empty(t, made)

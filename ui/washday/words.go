@@ -142,7 +142,7 @@ func (m Model) bedWords() string {
 // endWords is what the bed will give at the end, if this flow goes on.
 func (m Model) endWords() string {
 	if m.odd {
-		return "No bed like this would show that. Look at pen, scale and bypass; then read again."
+		return "No bed like this would show that. See to pen, scale and bypass; then read again."
 	}
 	end, given := m.u.Outlook.End.Get()
 	if !given || m.state.ToRun() <= 0 {
