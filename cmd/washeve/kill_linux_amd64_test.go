@@ -12,6 +12,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"washeve/model"
 	"washeve/model/store"
 	"washeve/model/store/journal"
 )
