@@ -1,6 +1,9 @@
 package trip
 
 import (
+	"fmt"
+	"strings"
+
 	"washeve/model"
 	"washeve/model/quantity"
 	"washeve/planner"
@@ -109,8 +112,8 @@ func (t *tripping) tell() {
 		if onHand, limited := s.OnHand.Get(); limited && s.Needs > onHand {
 			note("tank-runs-dry", name+": the washes take up to %s in all, and %s is on hand.", quantity.ValueOf(s.Needs), quantity.ValueOf(onHand))
 		}
-		if stop := &t.in.Trip.Stops[s.Index]; s.Unknown && s.Washes > 0 && !stop.LowTDS.Given() {
-			note("water-unknown", name+": nothing is known of its water. It is taken as anything from 100 to 600 ppm NaCl; state tds_low and tds_high where you know better.")
+		if stop := &t.in.Trip.Stops[s.Index]; s.Unknown && s.Washes > 0 {
+			bandNote(stop, name, note)
 		}
 	}
 	for k := range p.Washes {
@@ -131,6 +134,27 @@ func (t *tripping) tell() {
 	if lost := len(t.in.Trip.Washes) - len(t.legs); lost > 0 {
 		note("not-placed", "Some washes have no date yet, or are before the first stop: they are not counted.")
 	}
+}
+
+// bandNote tells what is taken of a water that is not stated at both ends.
+func bandNote(stop *model.Stop, name string, note func(code, format string, values ...quantity.Value)) {
+	low, high := tdsBand(stop)
+	band := fmt.Sprintf("It is taken as anything from %.3g to %.4g %s", low.Number, high.Number, unitOf(low))
+	switch {
+	case stop.LowTDS.Given() && stop.HighTDS.Given():
+	case stop.LowTDS.Given():
+		note("water-unknown", name+": the most that its water may show is not stated. "+band+"; state tds_high where you know better.")
+	case stop.HighTDS.Given():
+		note("water-unknown", name+": the least that its water may show is not stated. "+band+"; state tds_low where you know better.")
+	default:
+		note("water-unknown", name+": nothing is known of its water. "+band+"; state tds_low and tds_high where you know better.")
+	}
+}
+
+// unitOf is what stands behind the number of a reading.
+func unitOf(r quantity.Reading) string {
+	_, unit, _ := strings.Cut(r.String(), " ")
+	return unit
 }
 
 // plain keeps a name from being read as a format.

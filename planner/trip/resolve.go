@@ -9,6 +9,7 @@ import (
 	"washeve/model/quantity"
 	"washeve/planner"
 	"washeve/planner/rinse"
+	"washeve/planner/water"
 )
 
 // The band of a water that nobody knows, where none is stated. PRACTICE: most tap
@@ -145,9 +146,8 @@ func (in *Input) placesAt(s *model.Stop) []model.Place {
 		}
 		return []model.Place{p}
 	}
-	low := s.LowTDS.Or(quantity.PPM(unknownLow, quantity.ScaleNaCl))
-	high := s.HighTDS.Or(quantity.PPM(unknownHigh, quantity.ScaleNaCl))
-	soft, hard := s.LowHardness.Or(softest), s.HighHardness.Or(hardest)
+	low, high := tdsBand(s)
+	soft, hard := hardnessBand(s)
 	out := make([]model.Place, 3)
 	for k := range out {
 		u := float64(k) / 2
@@ -162,4 +162,35 @@ func (in *Input) placesAt(s *model.Stop) []model.Place {
 		}
 	}
 	return out
+}
+
+// tdsBand is what the pen may show at a stop, both ends on one scale. An end that is
+// not stated is the usual one, and never on the wrong side of the one that is.
+func tdsBand(s *model.Stop) (low, high quantity.Reading) {
+	usual := func(ppm float64, scale quantity.Scale) quantity.Reading {
+		ec := water.Conductivity(quantity.PPM(ppm, quantity.ScaleNaCl), quantity.ScaleNaCl)
+		return quantity.Reading{Number: water.PPM(ec, scale).Number, Scale: scale}
+	}
+	scale := s.HighTDS.Or(quantity.PPM(0, quantity.ScaleNaCl)).Scale
+	scale = s.LowTDS.Or(quantity.PPM(0, scale)).Scale
+	low, high = s.LowTDS.Or(usual(unknownLow, scale)), s.HighTDS.Or(usual(unknownHigh, scale))
+	if !s.LowTDS.Given() {
+		low.Number = min(low.Number, high.Number)
+	}
+	if !s.HighTDS.Given() {
+		high.Number = max(high.Number, low.Number)
+	}
+	return low, high
+}
+
+// hardnessBand is the same for the hardness.
+func hardnessBand(s *model.Stop) (soft, hard quantity.Hardness) {
+	soft, hard = s.LowHardness.Or(softest), s.HighHardness.Or(hardest)
+	if !s.LowHardness.Given() {
+		soft = min(soft, hard)
+	}
+	if !s.HighHardness.Given() {
+		hard = max(hard, soft)
+	}
+	return soft, hard
 }

@@ -163,7 +163,11 @@ func (p *page) together() {
 	part := func(b planner.Band[float64]) string {
 		return fmt.Sprintf("%s (%s to %s)", report.Percent(quantity.Fraction(b.P50)), report.Percent(quantity.Fraction(b.P10)), report.Percent(quantity.Fraction(b.P90)))
 	}
-	p.text(fmt.Sprintf("%d readings used. It holds %s of the stated capacity; the water meets %s of the resin that it should.", a.Used, part(a.Factor), part(a.Contact)))
+	readings := "readings"
+	if a.Used == 1 {
+		readings = "reading"
+	}
+	p.text(fmt.Sprintf("%d %s used. It holds %s of the stated capacity; the water meets %s of the resin that it should.", a.Used, readings, part(a.Factor), part(a.Contact)))
 }
 
 // whyLines is where the numbers of this screen come from.
