@@ -36,6 +36,23 @@ type Field struct {
 // Text is the value as it was typed, or "" where it was not given.
 func (f Field) Text() string { return f.text() }
 
+// Brief is the text to be looked at: a measure whose number has more digits than
+// anybody types, such as "322.99999999999994 ft2", is rounded to six of them.
+func (f Field) Brief() string {
+	const typed, kept = 9, 6
+	text := f.text()
+	if f.exact == nil {
+		return text
+	}
+	number, unit, _ := strings.Cut(text, " ")
+	v, err := strconv.ParseFloat(number, 64)
+	if err != nil || len(number) <= typed || !strings.Contains(number, ".") {
+		return text
+	}
+	v, _ = strconv.ParseFloat(strconv.FormatFloat(v, 'g', kept, 64), 64)
+	return strings.TrimSpace(strconv.FormatFloat(v, 'f', -1, 64) + " " + unit)
+}
+
 // Exact is the value in one way of writing: equal values have equal texts,
 // whatever unit they were typed in.
 func (f Field) Exact() string {

@@ -72,7 +72,7 @@ func entryLine(row model.Row) string {
 	parts := []string{e.ID, e.At.String(), string(row.Entry.Kind())}
 	for _, f := range e.Fields() {
 		if f.Key != "id" && f.Key != "at" && f.Given() {
-			parts = append(parts, f.Label+" "+f.Text())
+			parts = append(parts, f.Label+" "+f.Brief())
 		}
 	}
 	if row.Standing != "" && row.Standing != model.Counts {
