@@ -28,7 +28,7 @@ func (p *program) means(b *book, dir string) washday.Means {
 		Aside: func() (string, error) { return keep.SetUnderwayAside(p.now()) },
 		Bell:  func() { fmt.Fprint(p.out, "\a") },
 		Tick:  time.Second,
-		Rest:  b.rest, Ways: b.shorten, Make: b.planNow, Past: b.pastNow,
+		Rest:  b.rest, Ways: b.shorten, Make: b.planNow, Fresh: b.renewed, Past: b.pastNow,
 	}
 }
 
@@ -56,6 +56,12 @@ func (b *book) planNow(rig model.Rig, places model.Places, wash model.Wash) (pla
 func (b *book) rest(rig model.Rig, places model.Places, wash model.Wash, ran, left quantity.Volume, flow quantity.Flow) (planner.Plan, error) {
 	b.memory.Past = b.pastNow(rig, places)
 	return b.memory.Rest(rig, places, wash, ran, left, flow)
+}
+
+// renewed is a plan with new resin in the bed, with what the log teaches.
+func (b *book) renewed(rig model.Rig, places model.Places, wash model.Wash) (planner.Plan, error) {
+	b.memory.Past = b.pastNow(rig, places)
+	return b.memory.MakeIn(planner.Setting{Fresh: true}, rig, places, wash)
 }
 
 // shorten works the ways out of a short bed out, with what the log teaches.

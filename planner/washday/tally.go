@@ -14,27 +14,29 @@ type Tally struct{ DI, Softened, Raw quantity.Volume }
 func (s State) Tally() Tally {
 	var t Tally
 	for i := range s.Steps {
-		switch s.Steps[i].Water {
-		case model.DI:
-			t.DI += s.Done[i].Used
-		case model.Softened:
-			t.Softened += s.Done[i].Used
-		case model.Raw:
-			t.Raw += s.Done[i].Used
-		}
+		t.add(s.Steps[i].Water, s.Done[i].Used)
 	}
 	return t
 }
 
-// ToRun is the DI water that the steps still ask for, the one at hand included.
-func (s State) ToRun() quantity.Volume {
-	total := quantity.Volume(0)
+// ToRun is the water that the steps still ask for, the one at hand included.
+func (s State) ToRun() Tally {
+	var t Tally
 	for i := s.At; i < len(s.Steps); i++ {
-		if s.Steps[i].Water == model.DI {
-			total += max(s.Steps[i].Volume.Or(0)-s.Done[i].Used, 0)
-		}
+		t.add(s.Steps[i].Water, max(s.Steps[i].Volume.Or(0)-s.Done[i].Used, 0))
 	}
-	return total
+	return t
+}
+
+func (t *Tally) add(water model.Water, v quantity.Volume) {
+	switch water {
+	case model.DI:
+		t.DI += v
+	case model.Softened:
+		t.Softened += v
+	case model.Raw:
+		t.Raw += v
+	}
 }
 
 // Left is what the bed still gives: what it was thought to give when it was last

@@ -13,6 +13,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"washeve/model"
+	"washeve/model/quantity"
 	"washeve/model/store"
 	"washeve/planner"
 	"washeve/ui/cells"
@@ -94,7 +95,12 @@ func (b *bay) options() Options {
 			return *b.kept, true, b.left
 		},
 		Aside: func() (string, error) { b.left = nil; return "underway-kept.toml", b.fail },
-		Rest:  memory().Rest,
+		Rest: func(r model.Rig, p model.Places, w model.Wash, ran, left quantity.Volume, f quantity.Flow) (planner.Plan, error) {
+			return memory().Rest(r, p, w, ran, left, f)
+		},
+		Fresh: func(r model.Rig, p model.Places, w model.Wash) (planner.Plan, error) {
+			return memory().MakeIn(planner.Setting{Fresh: true}, r, p, w)
+		},
 		Ways: func(r model.Rig, p model.Places, w model.Wash) (planner.Shortage, error) {
 			return memory().Shorten(r, p, w)
 		},

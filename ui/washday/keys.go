@@ -87,7 +87,7 @@ func (m Model) stepKeys() []keys.Binding {
 // bedKeys are for a bed that is short.
 func (m Model) bedKeys() []keys.Binding {
 	noWays, fine := "", "the last reading is within the limit"
-	if m.state.ToRun() <= 0 {
+	if m.state.ToRun().DI <= 0 {
 		noWays = "no DI water is left to run"
 	}
 	if m.state.Exceeds(&m.u) {

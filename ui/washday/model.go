@@ -32,6 +32,7 @@ type Means struct {
 	Rest    func(rig model.Rig, places model.Places, wash model.Wash, ran, left quantity.Volume, flow quantity.Flow) (planner.Plan, error)
 	Ways    func(model.Rig, model.Places, model.Wash) (planner.Shortage, error)
 	Make    func(model.Rig, model.Places, model.Wash) (planner.Plan, error)
+	Fresh   func(model.Rig, model.Places, model.Wash) (planner.Plan, error) // with new resin in the bed
 	Past    func(model.Rig, model.Places) *planner.Past // nil to ask the desk
 }
 
@@ -59,7 +60,7 @@ type Model struct {
 	broken  error // why the wash that was left cannot be gone on with
 	asks    asking
 	edit    *form.Edit
-	ways    []planner.WayOut
+	ways    []wayOut
 	noWays  []string // what is none, and why
 	picker  *form.Picker
 	ending  bool // asks whether to end early

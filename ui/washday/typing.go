@@ -141,7 +141,7 @@ func (m Model) takeReading(text string) Model {
 func (m Model) endsOver() bool {
 	end, known := m.u.Outlook.End.Get()
 	limit, limited := m.u.Limit.Get()
-	return known && limited && m.state.ToRun() > 0 && end.Number > limit.Number
+	return known && limited && m.state.ToRun().DI > 0 && end.Number > limit.Number
 }
 
 // takeFlow makes the steps that follow go by a measured flow: the hand is as fast

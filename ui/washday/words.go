@@ -145,7 +145,7 @@ func (m Model) endWords() string {
 		return "No bed like this would show that. See to pen, scale and bypass; then read again."
 	}
 	end, given := m.u.Outlook.End.Get()
-	if !given || m.state.ToRun() <= 0 {
+	if !given || m.state.ToRun().DI <= 0 {
 		return ""
 	}
 	words := "At the end, at this flow: " + report.PPM(end.Number)
