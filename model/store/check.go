@@ -59,7 +59,7 @@ func follows(f model.Fault, t *table) bool {
 }
 
 // Check reads the file at path and gives every fault in it, changing nothing.
-// A rig, places, wash, trip or log is known by the file's name and folder or, failing
+// A rig, places, wash, trip, log or wash under way is known by the file's name and folder or, failing
 // that, by its sections. Names that it refers to are looked up in the files
 // beside it or in the folder above, where there are such.
 func Check(path string) []Fault {
@@ -96,6 +96,9 @@ func (d *document) checked(path string) (faults []Fault, known bool) {
 	case tripFolder:
 		var trip model.Trip
 		return d.trip(&trip, neighbours(path)), true
+	case underwayFile:
+		var u model.Underway
+		return d.underway(&u), true
 	}
 	return nil, false
 }
@@ -113,12 +116,12 @@ func checkLog(path string) []Fault {
 	return all
 }
 
-// kindOf tells rigFile, placesFile, washFolder, tripFolder or "".
+// kindOf tells rigFile, placesFile, washFolder, tripFolder, underwayFile or "".
 func kindOf(path string, d *document) string {
 	base := strings.ToLower(filepath.Base(path))
 	full, err := filepath.Abs(path)
 	switch {
-	case base == rigFile || base == placesFile:
+	case base == rigFile || base == placesFile || base == underwayFile:
 		return base
 	case err == nil && filepath.Base(filepath.Dir(full)) == washFolder:
 		return washFolder
@@ -130,9 +133,12 @@ func kindOf(path string, d *document) string {
 		places model.Places
 		wash   model.Wash
 		trip   model.Trip
+		day    model.Underway
 	)
 	for _, t := range d.tables {
 		switch {
+		case underwaySchema(&day).section(t.name) != nil:
+			return underwayFile
 		case tripSchema(&trip).section(t.name) != nil:
 			return tripFolder
 		case washSchema(&wash).section(t.name) != nil:

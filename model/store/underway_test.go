@@ -42,6 +42,7 @@ func TestAWashUnderWayIsReadAsItWasWritten(t *testing.T) {
 
 	u.Deeds = append(u.Deeds, model.Deed{Does: model.Finish, At: u.Deeds[0].At})
 	require.NoError(t, s.SaveUnderway(u))
+	assert.Empty(t, Check(filepath.Join(dir, underwayFile)))
 	require.NoError(t, s.CloseUnderway())
 	_, there, faults = s.Underway()
 	assert.False(t, there)
@@ -83,6 +84,7 @@ func TestAWashUnderWayThatDoesNotReadIsToldAndKept(t *testing.T) {
 		assert.Contains(t, told, want)
 		kept, err := s.SetUnderwayAside(time.Date(2026, 6, 12, 8, 0, 0, 0, time.UTC))
 		require.NoError(t, err)
+		assert.NotEmpty(t, Check(filepath.Join(dir, kept)))
 		data, err := os.ReadFile(filepath.Join(dir, kept))
 		require.NoError(t, err)
 		assert.Equal(t, text, string(data))

@@ -185,6 +185,12 @@ func TestTheBedHasGivenWhatTheLogSays(t *testing.T) {
 	assert.Equal(t, 1, fill.Washes)
 }
 
+func TestThePaceIsToldAtTheEnd(t *testing.T) {
+	p := fresh(t, "enter space 600s enter space 344s enter x y")
+	assert.Contains(t, p.seen(), "Your pace: pre-rinse 34.4 ft2/min (planned 60 ft2/min), soap 60 ft2/min")
+	assert.NotContains(t, fresh(t, "enter enter enter x y").seen(), "Your pace", "no time was taken, so there is none")
+}
+
 func TestAFlowCheckChangesWhatFollows(t *testing.T) {
 	p := fresh(t, "enter f '60 s' enter")
 	assert.Contains(t, p.seen(), "0.0 gal of 5.7 gal")

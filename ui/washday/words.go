@@ -1,7 +1,10 @@
 package washday
 
 import (
+	"cmp"
 	"fmt"
+	"math"
+	"slices"
 	"strings"
 
 	"washeve/model"
@@ -212,6 +215,21 @@ func readings(n int) string {
 	return fmt.Sprintf("%d readings", n)
 }
 
+// paceWords set the hand's pace against the plan's, in the two stages that differ most.
+func (m Model) paceWords() string {
+	paces := m.state.Paces()
+	off := func(p washday.Pace) float64 { return math.Abs(math.Log(float64(p.Done / p.Planned))) }
+	slices.SortStableFunc(paces, func(a, b washday.Pace) int { return cmp.Compare(off(b), off(a)) })
+	var parts []string
+	for _, p := range paces[:min(len(paces), 2)] {
+		parts = append(parts, fmt.Sprintf("%s %s (planned %s)", p.Stage, quantity.Show(p.Done, m.sys), quantity.Show(p.Planned, m.sys)))
+	}
+	if len(parts) == 0 {
+		return ""
+	}
+	return "Your pace: " + strings.Join(parts, ", ") + ". The next plan leans to it."
+}
+
 // lookBack works out once, when the wash is over, what was learned and what is next.
 func (m Model) lookBack() Model {
 	if m.state.Over && m.kept == nil && m.after == nil {
@@ -237,6 +255,9 @@ func (m Model) afterwards() []string {
 		told = append(told, fmt.Sprintf("Learned from %s of this fill: the bed's capacity is %.2g times the stated one (%.2g to %.2g).", readings(ahead.Used), ahead.Factor.P50, ahead.Factor.P10, ahead.Factor.P90))
 	} else {
 		told = append(told, "No reading of this fill counts yet: one after a flush makes the next plan surer.")
+	}
+	if words := m.paceWords(); words != "" {
+		told = append(told, words)
 	}
 	if s := plan.Softener; s != nil && !s.Lasts {
 		told = append(told, fmt.Sprintf("Regenerate the softener before the next wash: it has %s left, and a wash like this sends %s through it.", m.gallons(s.Remaining), m.gallons(s.Takes)))
