@@ -1,6 +1,7 @@
 package washday
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
 	"strings"
@@ -26,19 +27,20 @@ import (
 
 // bay is a clock to be moved, a log in memory, and the file of the wash under way.
 type bay struct {
-	at    time.Duration
-	log   model.Log
-	kept  *model.Underway
-	fail  error // why nothing can be written
-	left  error // why the file of the wash cannot be read
-	bells int
+	at      time.Duration
+	log     model.Log
+	kept    *model.Underway
+	fail    error // why nothing can be written
+	logFail error // why the log cannot
+	left    error // why the file of the wash cannot be read
+	bells   int
 }
 
 var errFull = errors.New("no space left on the disk: free some and try again")
 
 func (b *bay) Append(entries ...model.Entry) error {
-	if b.fail != nil {
-		return b.fail
+	if err := cmp.Or(b.fail, b.logFail); err != nil {
+		return err
 	}
 	for i := range entries {
 		if faults := entries[i].Faults(); len(faults) > 0 {

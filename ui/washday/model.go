@@ -160,6 +160,7 @@ func (m Model) begin(p planner.Plan) (model.Underway, error) {
 			PlannedFlow: washday.Loggable(p.Sprayer.Flow), PlannedDuration: quantity.Some(min(p.DI.Duration+p.Soft.Duration+p.Untreated.Duration, 3*quantity.Day)),
 		},
 	}
+	u.Plan.Softener = model.NoSoftener
 	if p.Softener != nil {
 		u.Plan.Softener = p.Softener.Name
 	}

@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"washeve/model"
+	"washeve/model/quantity"
 	"washeve/ui/cells"
 	"washeve/ui/keys"
 	"washeve/ui/layout"
@@ -91,6 +92,9 @@ func (m Model) editLines(width int) []string {
 	ask := "The pen shows: "
 	if m.asks == aFlow {
 		ask = "A gallon takes (or 5 gal in 230 s, or 1.3 gpm): "
+		if m.sys == quantity.Metric {
+			ask = "The flow is (10 L in 120 s, or 5 L/min): "
+		}
 	}
 	says := m.edit.Says()
 	switch {

@@ -117,10 +117,11 @@ func (m Model) progress() string {
 func (m Model) waters() string {
 	t := m.state.Tally()
 	words := "So far: DI " + m.gallons(t.DI)
-	if m.u.Plan.Softener != "" {
+	softens := m.u.Plan.Softener != "" && m.u.Plan.Softener != model.NoSoftener
+	if softens {
 		words += ", softened " + m.gallons(t.Softened)
 	}
-	if t.Raw > 0 || m.u.Plan.Softener == "" {
+	if t.Raw > 0 || !softens {
 		words += ", raw " + m.gallons(t.Raw)
 	}
 	return words

@@ -1,0 +1,114 @@
+package washday
+
+import (
+	"errors"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"washeve/ui/screen"
+)
+
+func TestADiskThatIsFullIsToldAndTriedAgain(t *testing.T) {
+	p := fresh(t, "enter space")
+	p.b.fail = errFull
+	p.keys("60s enter")
+	assert.Contains(t, p.seen(), "NOT WRITTEN, but still here")
+	assert.Error(t, p.m.Leave())
+	p.b.fail = nil
+	p.keys("space")
+	assert.NotContains(t, p.seen(), "NOT WRITTEN")
+	assert.NoError(t, p.m.Leave())
+	assert.Len(t, p.b.log, 1)
+}
+
+func TestAWashThatWasLeftIsOffered(t *testing.T) {
+	p := fresh(t, "enter space 60s")
+	again := play(t, p.b, p.b.options(), "")
+	assert.Contains(t, again.seen(), "A wash is under way: Marigold, begun 2026-05-16 06:15.")
+	again.keys("30s enter")
+	assert.Contains(t, again.seen(), "1:30 of 5:44")
+	p.b.at += 3 * 3600e9
+	asleep := play(t, p.b, p.b.options(), "o")
+	assert.Contains(t, asleep.seen(), "0:00 of 5:44", "the time since the last key is left out")
+	assert.False(t, asleep.m.state.Running)
+	third := play(t, p.b, p.b.options(), "x")
+	assert.Contains(t, third.seen(), "End the wash here?")
+	third.keys("n")
+	assert.Contains(t, third.seen(), "goes on where it was")
+	third.keys("x y")
+	assert.Contains(t, third.seen(), "ended early")
+	assert.Nil(t, p.b.kept)
+	assert.Len(t, p.b.log.Effective().Washes(), 1)
+}
+
+// Killed between the last deed and the log: the next start writes what is lacking.
+func TestAWashThatIsOverIsFinished(t *testing.T) {
+	p := fresh(t, "enter space 60s x y")
+	over := p.m.u
+	b := &bay{kept: &over}
+	again := play(t, b, b.options(), "")
+	assert.Contains(t, again.seen(), "ended early")
+	assert.Nil(t, b.kept)
+	assert.Len(t, b.log, 2)
+}
+
+// A file in which the last step is left but the wash is not ended is one that somebody
+// has edited; it is ended all the same.
+func TestAWashPastItsLastStepIsEnded(t *testing.T) {
+	p := fresh(t, "enter")
+	u := *p.b.kept
+	for range u.Steps {
+		u.Deeds = append(u.Deeds, u.Deeds[0])
+	}
+	b := &bay{kept: &u}
+	again := play(t, b, b.options(), "")
+	again.seen()
+	again.keys("enter")
+	assert.Contains(t, again.seen(), "The wash is done.")
+}
+
+// Killed when the deed is in the file and not in the log yet, or when it is in both and
+// nobody has been told: the next start has it once.
+func TestKilledBetweenFileAndLog(t *testing.T) {
+	p := fresh(t, "enter space 60s")
+	p.b.logFail = errFull
+	p.keys("enter")
+	require.Empty(t, p.b.log)
+	require.Len(t, p.b.kept.Deeds, 3)
+	p.b.logFail = nil
+	again := play(t, p.b, p.b.options(), "enter")
+	require.Len(t, p.b.log, 1)
+	again.keys("space 5s space")
+	play(t, p.b, p.b.options(), "enter")
+	assert.Len(t, p.b.log, 1)
+}
+
+func TestAFileThatDoesNotReadIsSetAside(t *testing.T) {
+	b := &bay{left: errors.New("underway.toml:3: something")}
+	p := play(t, b, b.options(), "")
+	assert.Contains(t, p.seen(), "underway.toml:3")
+	p.keys("enter")
+	assert.Contains(t, p.seen(), "underway.toml:3")
+	p.keys("k")
+	assert.Contains(t, p.seen(), "Kept as underway-kept.toml")
+}
+
+func TestARehearsalIsKeptNowhere(t *testing.T) {
+	b := &bay{}
+	o := b.options()
+	o.Rehearsal = true
+	p := play(t, b, o, "enter space 60s x y")
+	assert.Contains(t, p.seen(), "This was a rehearsal")
+	assert.Nil(t, b.kept)
+	assert.Empty(t, b.log)
+}
+
+func TestNothingOfAnOldLookIsShown(t *testing.T) {
+	p := fresh(t, "enter space")
+	old := ticked{p.m.ticks}
+	p.send(screen.Again{})
+	assert.Nil(t, p.send(old), "one clock counts, not two")
+	assert.NotNil(t, p.send(ticked{p.m.ticks}))
+}
