@@ -33,7 +33,7 @@ type Means struct {
 	Ways    func(model.Rig, model.Places, model.Wash) (planner.Shortage, error)
 	Make    func(model.Rig, model.Places, model.Wash) (planner.Plan, error)
 	Fresh   func(model.Rig, model.Places, model.Wash) (planner.Plan, error) // with new resin in the bed
-	Past    func(model.Rig, model.Places) *planner.Past // nil to ask the desk
+	Past    func(model.Rig, model.Places) *planner.Past                     // nil to ask the desk
 }
 
 // Options is what the screen is made from.

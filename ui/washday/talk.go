@@ -67,8 +67,7 @@ func (t *talk) offer() bool {
 		t.does(wasOff)
 		return true
 	}
-	t.offered = false
-	t.Model = t.catchUp()
+	t.does(resume)
 	return true
 }
 

@@ -34,7 +34,7 @@ func TestTheWholeWashByLines(t *testing.T) {
 	said += talked(t, Open(o), "g", "f", "46 s", "x", "n", "x", "y")
 	for _, want := range []string{
 		"Step 1 of 32: set up.", "Step 2 of 32: pre-rinse, roof, 5:44, the time runs.", "There is no zz here.", "Not now: no DI water runs in this step.",
-		"Valves: softener THROUGH, DI bed bypassed", "NO-GO", "Not timed: counted as planned", "GO: the pen shows no more than",
+		"Valves: softener THROUGH, DI bed bypassed", "NO-GO", "Change the resin now, flush, and read again.", "GO: the pen shows no more than",
 		"A wash is under way: Marigold", "Measured: 1.3 gpm", "The wash was ended early",
 	} {
 		assert.Contains(t, said, want)

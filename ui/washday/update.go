@@ -166,6 +166,9 @@ func (m Model) goOn() Model { return m.leaveStep(model.GoOn) }
 
 func (m Model) leaveStep(how model.DeedKind) Model {
 	m.rung = -1
+	if m.step() == nil {
+		return m.do(model.Deed{Does: model.Finish})
+	}
 	left, done := m.step(), m.done()
 	if m.state.At+1 >= len(m.state.Steps) {
 		m = m.do(model.Deed{Does: how}, model.Deed{Does: model.Finish})

@@ -10,7 +10,6 @@ import (
 	"washeve/model/quantity"
 	"washeve/planner"
 	"washeve/planner/washday"
-	"washeve/ui/cells"
 	"washeve/ui/form"
 	"washeve/ui/keys"
 	"washeve/ui/report"
@@ -48,7 +47,11 @@ func (m Model) listWays() Model {
 	}
 	towels := m.washNow()
 	towels.DIFaces, towels.TowelFaces = nil, model.Sides()
-	m = m.offerWay(planner.WayOut{Code: washday.WaySoftened, Name: "softened water and a towel", Wash: &towels, Does: planner.Note{
+	name := "softened water and a towel"
+	if !m.softens() {
+		name = "the water as it is and a towel"
+	}
+	m = m.offerWay(planner.WayOut{Code: washday.WaySoftened, Name: name, Wash: &towels, Does: planner.Note{
 		Code: washday.WaySoftened, Format: "the bed is bypassed from here on, and each face is dried by hand before it spots",
 	}})
 	var options []form.Option
@@ -81,7 +84,7 @@ func (m Model) offerWay(w planner.WayOut) Model {
 		way.wash = *w.Wash
 	}
 	planned := m.o.Make
-	if way.code == planner.WayResin {
+	if washday.ChangesResin(way.code) {
 		planned = m.o.Fresh
 	}
 	var err error
@@ -215,8 +218,8 @@ func (m Model) takeWay(code string) (screen.Screen, tea.Cmd) {
 		}
 		m.o.Wash = w.wash
 		m.u = washday.Replaced(m.u, m.state, w.plan, code)
-		m = m.do(model.Deed{Does: model.TakeWay, Way: code}).lookAtBed().say("Taken: " + w.name + ". " + cells.Safe(w.does.Text(m.sys)))
-		if code == planner.WayResin {
+		m = m.do(model.Deed{Does: model.TakeWay, Way: code}).lookAtBed().say("Taken: " + w.name + ".")
+		if washday.ChangesResin(code) {
 			return m.changeResin()
 		}
 		return m, nil

@@ -75,8 +75,8 @@ func TestNewResinOpensTheGuidedChangeAndFlushesAgain(t *testing.T) {
 	require.NotNil(t, cmd)
 	_, isGo := cmd().(screen.Go)
 	assert.True(t, isGo && opened)
-	assert.Equal(t, washday.AskPen, p.m.state.Gate(&p.m.u))
-	kinds := []model.StepKind{p.m.state.Steps[p.m.state.At+1].Kind, p.m.state.Steps[p.m.state.At+2].Kind}
+	assert.Equal(t, washday.NoGate, p.m.state.Gate(&p.m.u), "the new resin is flushed before it is read")
+	kinds := []model.StepKind{p.m.step().Kind, p.m.state.Steps[p.m.state.At+1].Kind}
 	assert.Equal(t, []model.StepKind{model.Flush, model.Read}, kinds)
 	assert.False(t, p.m.soFar().Given(), "what a new fill has given is not known from here")
 }

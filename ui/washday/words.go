@@ -117,14 +117,18 @@ func (m Model) progress() string {
 func (m Model) waters() string {
 	t := m.state.Tally()
 	words := "So far: DI " + m.gallons(t.DI)
-	softens := m.u.Plan.Softener != "" && m.u.Plan.Softener != model.NoSoftener
-	if softens {
+	if m.softens() {
 		words += ", softened " + m.gallons(t.Softened)
 	}
-	if t.Raw > 0 || !softens {
+	if t.Raw > 0 || !m.softens() {
 		words += ", raw " + m.gallons(t.Raw)
 	}
 	return words
+}
+
+// softens tells whether there is a softener in this wash.
+func (m Model) softens() bool {
+	return m.u.Plan.Softener != "" && m.u.Plan.Softener != model.NoSoftener
 }
 
 // gallons is a volume with as many decimals as a running number can bear.
