@@ -54,7 +54,15 @@ func (b *book) Append(entries ...model.Entry) error {
 	return nil
 }
 
-func (b *book) add(log model.Log) { b.log, b.changes = model.Merge(b.log, log), b.changes+1 }
+// add merges entries in. What brings nothing new changes nothing: two may read the
+// file at once.
+func (b *book) add(log model.Log) {
+	merged := model.Merge(b.log, log)
+	if len(merged) != len(b.log) || !b.read {
+		b.changes++
+	}
+	b.log = merged
+}
 
 // Log is the log as it stands. Who asks for its entries waits until it is read.
 func (b *book) Log() model.Log {

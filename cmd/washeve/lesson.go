@@ -75,7 +75,11 @@ func (b *book) find(of lessons) (past *planner.Past, known bool) {
 
 // keep adds a lesson, and drops what it makes needless.
 func (b *book) keep(l lesson) *planner.Past {
-	b.known = slices.Insert(b.known, 0, l)
+	newer := slices.IndexFunc(b.known, func(k lesson) bool { return k.changes <= l.changes })
+	if newer < 0 {
+		newer = len(b.known)
+	}
+	b.known = slices.Insert(b.known, newer, l) // behind those of a later log
 	b.known = slices.DeleteFunc(b.known, func(k lesson) bool { return k.changes < l.changes })
 	b.known = b.known[:min(len(b.known), mostLessons)]
 	b.wanted = slices.DeleteFunc(b.wanted, func(w lessons) bool { _, known := b.find(w); return known })
