@@ -70,6 +70,7 @@ func TestAnEntryWhileTheLogIsRead(t *testing.T) {
 	require.NoError(t, b.Append(model.Entry{ID: "mine", At: model.MomentOf(noon), Body: done}))
 	require.NotEmpty(t, b.Log())
 	cmd()
+	b.past(lib.Rig, lib.Places) // as a screen does that is told of an entry
 	learns(t, b, func() { b.past(lib.Rig, lib.Places) })
 	found := 0
 	for _, e := range b.Log() {
