@@ -29,6 +29,11 @@ func (m *Memory) Make(rig model.Rig, places model.Places, wash model.Wash) (Plan
 	return m.MakeIn(Setting{}, rig, places, wash)
 }
 
+// sources is the memory as what a plan is made from.
+func (m *Memory) sources(s Setting) sources {
+	return sources{day: m.day, age: m.age, past: m.Past, setting: s}
+}
+
 // day is [drying.Day] through the memory.
 func (m *Memory) day(in drying.Input) (drying.Forecast, error) {
 	if !m.full || !reflect.DeepEqual(in, m.asked) {

@@ -9,7 +9,7 @@ import (
 // not in the log yet, and what is still to run, both at one flow. It is the bed's
 // outlook for what is left of the job; its Remaining counts from now on.
 func (m *Memory) Rest(rig model.Rig, places model.Places, wash model.Wash, ran, left quantity.Volume, flow quantity.Flow) (Plan, error) {
-	made, err := begin(rig, places, wash, sources{day: m.day, age: m.age, past: m.Past})
+	made, err := begin(rig, places, wash, m.sources(Setting{}))
 	if err != nil {
 		return Plan{}, err
 	}

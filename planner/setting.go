@@ -28,7 +28,7 @@ type Setting struct {
 // says of the outlet, of what is left and of the caps is of both together, its
 // layers are those of the first, and there is no curve.
 func (m *Memory) MakeIn(s Setting, rig model.Rig, places model.Places, wash model.Wash) (Plan, error) {
-	return makePlan(rig, places, wash, sources{day: m.day, age: m.age, past: m.Past, setting: s})
+	return makePlan(rig, places, wash, m.sources(s))
 }
 
 // purified is the feed behind whatever holds ions back ahead of the bed.

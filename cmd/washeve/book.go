@@ -78,11 +78,11 @@ func (b *book) past(rig model.Rig, places model.Places) *planner.Past {
 	b.mu.Lock()
 	defer b.mu.Unlock()
 	of := lessonsOf(rig, places)
+	if !b.beside || b.read && len(b.log) == 0 {
+		return b.now(of)
+	}
 	if past, known := b.find(of); known {
 		return past
-	}
-	if !b.beside || b.read && len(b.log) == 0 {
-		return b.keep(b.task(of).learned())
 	}
 	b.want(of.kept())
 	if len(b.known) > 0 {
@@ -176,7 +176,11 @@ func (b *book) pastNow(rig model.Rig, places model.Places) *planner.Past {
 	b.load()
 	b.mu.Lock()
 	defer b.mu.Unlock()
-	of := lessonsOf(rig, places)
+	return b.now(lessonsOf(rig, places))
+}
+
+// now is a lesson that is known, else learned on the spot. The book is locked.
+func (b *book) now(of lessons) *planner.Past {
 	if past, known := b.find(of); known {
 		return past
 	}

@@ -82,9 +82,6 @@ func Shows(s model.Surface) float64 {
 	return 0.05 // awning fabric, rubber roof
 }
 
-// TakesDI tells whether a surface is worth DI water. PRACTICE.
-func TakesDI(s model.Surface) bool { return Shows(s) >= 0.3 }
-
 // FaceShows is how much a spot shows on a face, by its surfaces' parts.
 func FaceShows(shares []Share) float64 {
 	shows, whole := 0.0, 0.0
