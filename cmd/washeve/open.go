@@ -32,10 +32,6 @@ func (p *program) open(ctx context.Context) error {
 		return err
 	}
 	b := p.bookBeside()
-	if _, under, _ := lib.keep.Underway(); under {
-		b.load()
-		b.beside, b.hold = false, free // a wash is taken up again by the very plan it was begun with
-	}
 	b.example = lib.example
 	k := &keeper{store: lib.keep, book: b}
 	t := &tripKeeper{keeper: k, today: p.today, borrowed: lib.example}
