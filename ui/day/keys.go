@@ -58,14 +58,14 @@ func headingKeys() []keys.Binding {
 
 func (m Model) keepKeys() []keys.Binding {
 	return []keys.Binding{
-		keys.New("Day", undo, "u", "undo", "u", "ctrl+z").Unless(emptyHistory(len(m.past), "undo")),
-		keys.New("Day", redo, "r", "redo", "r", "ctrl+y").Unless(emptyHistory(len(m.future), "redo")),
+		keys.New("Day", undo, "u", "undo", "u", "ctrl+z").Unless(noneTo("undo", m.trail.CanUndo())),
+		keys.New("Day", redo, "r", "redo", "r", "ctrl+y").Unless(noneTo("redo", m.trail.CanRedo())),
 		keys.New("Day", back, "esc", "back", "esc", "backspace").Explained("back to the plan with this start and heading; there u undoes both"),
 	}
 }
 
-func emptyHistory(n int, what string) string {
-	if n == 0 {
+func noneTo(what string, can bool) string {
+	if !can {
 		return "there is nothing to " + what
 	}
 	return ""

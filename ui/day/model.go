@@ -12,6 +12,7 @@ import (
 	"washeve/ui/layout"
 	"washeve/ui/screen"
 	"washeve/ui/theme"
+	"washeve/ui/trail"
 )
 
 // Options is what the screen is made from.
@@ -40,9 +41,9 @@ type Model struct {
 	rig    model.Rig
 	places model.Places
 
-	first        model.Wash // as it came
-	now          model.Wash // what is in force
-	past, future []pose
+	first model.Wash // as it came
+	now   model.Wash // what is in force
+	trail trail.Trail[pose]
 
 	plan    planner.Plan // of what is shown, or the last one that could be made
 	planned bool
@@ -112,8 +113,10 @@ const (
 	keyHeading = "heading"
 )
 
-func fieldOf(w *model.Wash, key string) model.Field {
-	for _, f := range w.Fields() {
+func fieldOf(w *model.Wash, key string) model.Field { return fieldAt(w.Fields(), key) }
+
+func fieldAt(fields []model.Field, key string) model.Field {
+	for _, f := range fields {
 		if f.Key == key {
 			return f
 		}

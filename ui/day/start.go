@@ -9,31 +9,22 @@ import (
 	"washeve/planner/drying"
 )
 
-// deepest is how many edits can be undone.
-const deepest = 500
-
 // commit puts a wash in force: it can be undone, and the plan follows.
 func (m Model) commit(w model.Wash) Model {
-	m.past = append(m.past[:len(m.past):len(m.past)], poseOf(m.now))
-	if len(m.past) > deepest {
-		m.past = m.past[1:]
-	}
-	m.future = nil
+	m.trail = m.trail.Leaving(poseOf(m.now))
 	m.now = w
 	return m.replan(w)
 }
 
 func (m Model) undone() Model {
-	last := len(m.past) - 1
-	m.future = append(m.future[:len(m.future):len(m.future)], poseOf(m.now))
-	m.now, m.past = m.past[last].in(m.now), m.past[:last]
+	was, trail := m.trail.Undo(poseOf(m.now))
+	m.now, m.trail = was.in(m.now), trail
 	return m.replan(m.now).say("Undone.")
 }
 
 func (m Model) redone() Model {
-	last := len(m.future) - 1
-	m.past = append(m.past[:len(m.past):len(m.past)], poseOf(m.now))
-	m.now, m.future = m.future[last].in(m.now), m.future[:last]
+	next, trail := m.trail.Redo(poseOf(m.now))
+	m.now, m.trail = next.in(m.now), trail
 	return m.replan(m.now).say("Done again.")
 }
 

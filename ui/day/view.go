@@ -59,11 +59,12 @@ func (m Model) titleLine(width int) string {
 // weatherLine is what is stated of the day.
 func (m Model) weatherLine(width int) string {
 	w := m.shown()
+	fields := w.Fields()
 	var parts []string
 	for _, part := range []struct{ key, word string }{
 		{keyHeading, "nose"}, {"low", "low"}, {"high", "high"}, {"dew_point", "dew point"}, {"humidity", "humidity"}, {"wind", "wind"}, {"sky", "sky"},
 	} {
-		if f := fieldOf(&w, part.key); f.Given() {
+		if f := fieldAt(fields, part.key); f.Given() {
 			parts = append(parts, part.word+" "+cells.Safe(f.Text()))
 		}
 	}

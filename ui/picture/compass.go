@@ -177,7 +177,7 @@ func (c Compass) letters(th theme.Theme, s sheet, d dial) {
 // free tells that words would stand apart from others in a row.
 func (s sheet) free(x, y, n int) bool {
 	for i := x - 1; i <= x+n; i++ {
-		if i >= 0 && i < s.size.W && s.marks[y][i] != " " {
+		if i >= 0 && i < s.size.W && !s.blank(i, y) {
 			return false
 		}
 	}

@@ -89,7 +89,7 @@ func (d dots) ring(x, y, radius, apart float64, ink theme.Ink) {
 func (d dots) onto(s sheet) {
 	for y, row := range d.bits {
 		for x, bits := range row {
-			if bits != 0 && s.marks[y][x] == " " {
+			if bits != 0 && s.blank(x, y) {
 				s.set(x, y, string(rune(0x2800)+rune(bits)), d.inks[y][x])
 			}
 		}

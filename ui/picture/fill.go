@@ -47,7 +47,7 @@ func (f Fill) Draw(th theme.Theme, size layout.Size) []string {
 	}
 	for _, past := range f.Past {
 		for _, d := range past {
-			if x, y, ok := f.place(plot, d, row); ok && s.marks[y][x] != th.Marks.Median {
+			if x, y, ok := f.place(plot, d, row); ok && s.mark(x, y) != th.Marks.Median {
 				s.set(x, y, th.Marks.Dot, th.Muted)
 			}
 		}

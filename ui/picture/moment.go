@@ -3,6 +3,7 @@ package picture
 import (
 	"fmt"
 	"math"
+	"strconv"
 
 	"washeve/model"
 	"washeve/model/quantity"
@@ -99,24 +100,23 @@ func shortTime(lasts quantity.Duration) string {
 	case minutes >= 600:
 		return saysWet
 	case minutes >= 100:
-		return fmt.Sprintf("%.0fh", math.Floor(minutes/60))
+		return strconv.Itoa(int(minutes/60)) + "h"
 	case minutes < 1:
 		return "<1"
 	}
-	return fmt.Sprintf("%.0f", math.Floor(minutes))
+	return strconv.Itoa(int(minutes))
 }
 
 // Legend explains, in one line, the signs that are on the strip, as many as fit.
 func (s Strip) Legend(th theme.Theme, width int) string {
 	seen := map[string]bool{"": true}
-	for i := range s.Day.Steps {
-		m := &s.Day.Steps[i]
-		for j := range m.Faces {
-			says := s.says(th, m, &m.Faces[j])
-			if m.Light || !s.Day.Dawn.Given() {
+	if c, ok := s.columns(width); ok {
+		c.each(func(_ int, _, m *drying.Moment) {
+			for i := range m.Faces {
+				says := s.says(th, m, &m.Faces[i])
 				seen[says.mark], seen[says.word], seen[says.flag] = true, true, true
 			}
-		}
+		})
 	}
 	line, used := "", 0
 	for _, l := range []struct{ sign, shown, words string }{

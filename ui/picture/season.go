@@ -170,7 +170,7 @@ func (s Season) names(sh sheet, th theme.Theme) {
 	}
 	if s.Here != (model.Date{}) {
 		if x := s.x(s.Here, sh.size.W); x >= seasonMargin && x < sh.size.W {
-			mark := sh.marks[y][x]
+			mark := sh.mark(x, y)
 			if mark == " " {
 				mark = th.Marks.Up
 			}

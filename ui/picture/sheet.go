@@ -4,7 +4,9 @@
 package picture
 
 import (
+	"slices"
 	"strings"
+	"unicode/utf8"
 
 	"washeve/ui/cells"
 	"washeve/ui/layout"
@@ -14,18 +16,20 @@ import (
 // sheet is squared paper: a mark and an ink for every cell.
 type sheet struct {
 	size  layout.Size
-	marks [][]string
-	inks  [][]theme.Ink
+	cells []cell       // row by row
+	inks  *[]theme.Ink // that were used; the first one is none
+}
+
+// A cell is a letter one cell wide, and the place of its ink among those used.
+type cell struct {
+	mark rune
+	ink  uint8
 }
 
 func newSheet(size layout.Size) sheet {
-	s := sheet{size: size, marks: make([][]string, size.H), inks: make([][]theme.Ink, size.H)}
-	for y := range size.H {
-		s.marks[y] = make([]string, size.W)
-		s.inks[y] = make([]theme.Ink, size.W)
-		for x := range size.W {
-			s.marks[y][x] = " "
-		}
+	s := sheet{size: size, cells: make([]cell, size.W*size.H), inks: &[]theme.Ink{{}}}
+	for i := range s.cells {
+		s.cells[i].mark = ' '
 	}
 	return s
 }
@@ -33,8 +37,25 @@ func newSheet(size layout.Size) sheet {
 // set puts a mark one cell wide; what lies outside is left out.
 func (s sheet) set(x, y int, mark string, ink theme.Ink) {
 	if x >= 0 && y >= 0 && x < s.size.W && y < s.size.H {
-		s.marks[y][x], s.inks[y][x] = mark, ink
+		letter, _ := utf8.DecodeRuneInString(mark)
+		*s.at(x, y) = cell{letter, s.numberOf(ink)}
 	}
+}
+
+func (s sheet) at(x, y int) *cell { return &s.cells[y*s.size.W+x] }
+
+// mark is what stands in a cell.
+func (s sheet) mark(x, y int) string { return string(s.at(x, y).mark) }
+
+func (s sheet) blank(x, y int) bool { return s.at(x, y).mark == ' ' }
+
+func (s sheet) numberOf(ink theme.Ink) uint8 {
+	n := slices.Index(*s.inks, ink)
+	if n < 0 {
+		n = len(*s.inks)
+		*s.inks = append(*s.inks, ink)
+	}
+	return uint8(n)
 }
 
 // fill puts a mark into every cell of a rectangle.
@@ -68,20 +89,24 @@ func (s sheet) centre(r layout.Rect, y int, words string, ink theme.Ink) bool {
 func (s sheet) lines() []string {
 	out := make([]string, s.size.H)
 	for y := range out {
-		var line, run strings.Builder
-		var ink theme.Ink
-		for x, mark := range s.marks[y] {
-			if mark != " " && s.inks[y][x] != ink {
-				line.WriteString(ink.On(run.String()))
-				run.Reset()
-				ink = s.inks[y][x]
-			}
-			run.WriteString(mark)
-		}
-		line.WriteString(ink.On(strings.TrimRight(run.String(), " ")))
-		out[y] = line.String()
+		out[y] = s.line(s.cells[y*s.size.W : (y+1)*s.size.W])
 	}
 	return out
+}
+
+func (s sheet) line(row []cell) string {
+	var line, run strings.Builder
+	ink := uint8(0)
+	for _, c := range row {
+		if c.mark != ' ' && c.ink != ink {
+			line.WriteString((*s.inks)[ink].On(run.String()))
+			run.Reset()
+			ink = c.ink
+		}
+		run.WriteRune(c.mark)
+	}
+	line.WriteString((*s.inks)[ink].On(strings.TrimRight(run.String(), " ")))
+	return line.String()
 }
 
 // box draws an outline, each side in its own ink.
