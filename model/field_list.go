@@ -12,22 +12,33 @@ import (
 // for what all is.
 func wordList[T ~string](noun string, known, all []T, f Field, at *[]T) Field {
 	f.List = true
-	f.text = func() string { return joined(*at) }
-	f.set = func(text string) error {
-		if strings.EqualFold(strings.TrimSpace(text), "all") {
-			*at = slices.Clone(all)
-			return nil
-		}
-		words, err := parseList(noun, known, f, text)
-		if err == nil {
-			*at = words
-		}
-		return err
-	}
-	f.clear = func() { *at = nil }
-	f.hold = held(at)
+	f.value = &listed[T]{noun, f.Label, known, all, at}
 	return f
 }
+
+// listed is a value of several words.
+type listed[T ~string] struct {
+	noun, label string
+	known, all  []T
+	at          *[]T
+}
+
+func (v *listed[T]) text() string { return joined(*v.at) }
+
+func (v *listed[T]) set(text string) error {
+	if strings.EqualFold(strings.TrimSpace(text), "all") {
+		*v.at = slices.Clone(v.all)
+		return nil
+	}
+	words, err := v.parse(text)
+	if err == nil {
+		*v.at = words
+	}
+	return err
+}
+
+func (v *listed[T]) clear()       { *v.at = nil }
+func (v *listed[T]) hold() func() { return held(v.at) }
 
 func joined[T ~string](words []T) string {
 	texts := make([]string, len(words))
@@ -37,15 +48,15 @@ func joined[T ~string](words []T) string {
 	return strings.Join(texts, ", ")
 }
 
-func parseList[T ~string](noun string, known []T, f Field, text string) ([]T, error) {
+func (v *listed[T]) parse(text string) ([]T, error) {
 	fail := func(reason string) error {
-		return &quantity.ParseError{What: f.Label, Text: text, Reason: reason, Example: joined(known)}
+		return &quantity.ParseError{What: v.label, Text: text, Reason: reason, Example: joined(v.known)}
 	}
 	var words []T
 	for _, part := range strings.Split(text, ",") {
 		word := T(strings.ToLower(strings.TrimSpace(part)))
-		if !slices.Contains(known, word) {
-			return nil, fail(fmt.Sprintf("names %q, which is no %s", word, noun))
+		if !slices.Contains(v.known, word) {
+			return nil, fail(fmt.Sprintf("names %q, which is no %s", word, v.noun))
 		}
 		if slices.Contains(words, word) {
 			return nil, fail(fmt.Sprintf("names %q twice", word))

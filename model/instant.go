@@ -78,15 +78,12 @@ func wrongInstant(text string) error {
 func instantField(key, label, help string, at *Instant) Field {
 	return Field{
 		Key: key, Label: label, Help: help, Example: instantExample,
-		text: at.String,
-		set: func(text string) error {
+		value: placed[Instant]{at, at.String, func(text string) error {
 			i, err := ParseInstant(text)
 			if err == nil {
 				*at = i
 			}
 			return err
-		},
-		clear: func() { *at = Instant{} },
-		hold:  held(at),
+		}},
 	}
 }

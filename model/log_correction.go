@@ -58,52 +58,68 @@ func changeable() []Field {
 
 // changeField is f as something that a correction states anew.
 func (c *Correction) changeField(f Field) Field {
-	probe := f
-	f.Required, f.hold = false, nil
-	at := func() int { return slices.IndexFunc(c.Changes, func(ch Change) bool { return ch.Key == f.Key }) }
-	f.text = func() string {
-		if i := at(); i >= 0 {
-			return c.Changes[i].Text
-		}
-		return ""
-	}
-	f.exact = func() string {
-		if probe.Set(f.text()) != nil {
-			return f.text()
-		}
-		return probe.Exact()
-	}
-	f.clear = func() { c.Changes = slices.DeleteFunc(c.Changes, func(ch Change) bool { return ch.Key == f.Key }) }
-	f.set = func(text string) error {
-		if err := probe.Set(text); err != nil {
-			return err
-		}
-		f.clear()
-		c.Changes = append(c.Changes, Change{f.Key, probe.Text()})
-		return nil
-	}
+	f.Required, f.value = false, changed{c, f}
 	return f
+}
+
+// changed is what a correction states of a field.
+type changed struct {
+	of    *Correction
+	field Field
+}
+
+func (v changed) place() int {
+	return slices.IndexFunc(v.of.Changes, func(ch Change) bool { return ch.Key == v.field.Key })
+}
+
+func (v changed) text() string {
+	if i := v.place(); i >= 0 {
+		return v.of.Changes[i].Text
+	}
+	return ""
+}
+
+func (v changed) exact() string {
+	if text := v.text(); v.field.Set(text) != nil {
+		return text
+	}
+	return v.field.Exact()
+}
+
+func (v changed) set(text string) error {
+	if err := v.field.Set(text); err != nil {
+		return err
+	}
+	v.clear()
+	v.of.Changes = append(v.of.Changes, Change{v.field.Key, v.field.Text()})
+	return nil
+}
+
+func (v changed) clear() {
+	v.of.Changes = slices.DeleteFunc(v.of.Changes, func(ch Change) bool { return ch.Key == v.field.Key })
 }
 
 func (c *Correction) clearField() Field {
 	const key, label, example = "clear", "take away", "flow, temperature"
 	return Field{
 		Key: key, Label: label, Help: "fields that should not have been stated", Example: example,
-		text: func() string { return strings.Join(c.Clear, ", ") },
-		set: func(text string) error {
-			var keys []string
-			for _, part := range strings.Split(text, ",") {
-				part = strings.TrimSpace(part)
-				known := slices.ContainsFunc(changeable(), func(f Field) bool { return f.Key == part })
-				if !known {
-					return &quantity.ParseError{What: label, Text: text, Reason: fmt.Sprintf("names %q, which is no field", part), Example: example}
+		value: spoken{
+			say: func() string { return strings.Join(c.Clear, ", ") },
+			hear: func(text string) error {
+				var keys []string
+				for _, part := range strings.Split(text, ",") {
+					part = strings.TrimSpace(part)
+					known := slices.ContainsFunc(changeable(), func(f Field) bool { return f.Key == part })
+					if !known {
+						return &quantity.ParseError{What: label, Text: text, Reason: fmt.Sprintf("names %q, which is no field", part), Example: example}
+					}
+					keys = append(keys, part)
 				}
-				keys = append(keys, part)
-			}
-			c.Clear = keys
-			return nil
+				c.Clear = keys
+				return nil
+			},
+			drop: func() { c.Clear = nil },
 		},
-		clear: func() { c.Clear = nil },
 	}
 }
 

@@ -62,16 +62,18 @@ func idField(key, label, help string, at *string) Field {
 	const example = "1k9mz3q7h4v8c2xd"
 	return Field{
 		Key: key, Label: label, Help: help, Example: example,
-		text: func() string { return *at },
-		set: func(text string) error {
-			trimmed := strings.TrimSpace(text)
-			if !isID(trimmed) {
-				return &quantity.ParseError{What: label, Text: text, Reason: fmt.Sprintf("is not 1 to %d letters, digits, - or _", mostID), Example: example}
-			}
-			*at = trimmed
-			return nil
+		value: spoken{
+			say: func() string { return *at },
+			hear: func(text string) error {
+				trimmed := strings.TrimSpace(text)
+				if !isID(trimmed) {
+					return &quantity.ParseError{What: label, Text: text, Reason: fmt.Sprintf("is not 1 to %d letters, digits, - or _", mostID), Example: example}
+				}
+				*at = trimmed
+				return nil
+			},
+			drop: func() { *at = "" },
 		},
-		clear: func() { *at = "" },
 	}
 }
 

@@ -167,14 +167,16 @@ func scanOffset(text string) (seconds int, ok bool) {
 func momentField(key, label, help string, at *Moment) Field {
 	return Field{
 		Key: key, Label: label, Help: help, Example: momentExample, Scalar: true,
-		text: func() string { return at.String() },
-		set: func(text string) error {
-			m, err := ParseMoment(text, nil)
-			if err == nil {
-				*at = m
-			}
-			return err
+		value: spoken{
+			say: func() string { return at.String() },
+			hear: func(text string) error {
+				m, err := ParseMoment(text, nil)
+				if err == nil {
+					*at = m
+				}
+				return err
+			},
+			drop: func() { *at = Moment{} },
 		},
-		clear: func() { *at = Moment{} },
 	}
 }

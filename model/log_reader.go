@@ -101,7 +101,8 @@ func (r *EntryReader) Set(key, text string) error {
 }
 
 func (s *slot) set(text string) error {
-	if s.field.hold == nil {
+	value, holds := s.field.value.(holder)
+	if !holds {
 		return s.field.Set(strings.Clone(text))
 	}
 	if s.now == nil || s.now.text != text {
@@ -115,7 +116,7 @@ func (s *slot) set(text string) error {
 	if err := s.field.Set(text); err != nil {
 		return err
 	}
-	s.now = &meaning{text, s.field.hold()}
+	s.now = &meaning{text, value.hold()}
 	if len(s.known) < mostKnown {
 		s.known[text] = s.now
 	}

@@ -2,6 +2,7 @@ package model
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 	"time"
 
@@ -93,7 +94,7 @@ type Wash struct {
 
 // Fields lists what can be stated of a wash, its shades and stages apart.
 func (w *Wash) Fields() []Field {
-	fields := []Field{
+	return slices.Concat([]Field{
 		name("name", "name", "what you call this wash", "Friday wash", &w.Name),
 		field("date", "date", "day of the wash", "2026-06-12", &w.Date, ParseDate, Date.String),
 		name("place", "place", "where the water comes from", "home", &w.Place).refersTo("place"),
@@ -106,9 +107,7 @@ func (w *Wash) Fields() []Field {
 		measure("pause", "drip before final rinse", "how long the vehicle drips before the final rinse", "60 s", "0 s", "30 min", &w.Pause),
 		reading("limit", "outlet limit", "outlet reading at which you stop using the bed", 200, &w.Limit),
 		reading("target", "target in the film", "what the water left on the faces may carry", 200, &w.Target),
-	}
-	fields = append(fields, w.shareFields()...)
-	return append(fields, w.dayFields()...)
+	}, w.shareFields(), w.dayFields())
 }
 
 // Stage is one step of a wash: which faces, with which water, from which
@@ -140,26 +139,36 @@ func finalField(at *bool) Field {
 	return Field{
 		Key: "final", Label: "final rinse", Help: "yes where this stage replaces the film and then dries", Example: "yes",
 		Choices: []string{string(Yes), string(No)},
-		text: func() string {
-			if *at {
-				return string(Yes)
-			}
-			return ""
-		},
-		set: func(text string) error {
-			switch Answer(strings.ToLower(strings.TrimSpace(text))) {
-			case Yes:
-				*at = true
-			case No:
-				*at = false
-			default:
-				return &quantity.ParseError{What: "final rinse", Text: text, Reason: "is neither yes nor no", Example: "yes"}
-			}
-			return nil
-		},
-		clear: func() { *at = false },
+		value:   yes{"final rinse", at},
 	}
 }
+
+// yes is a value that is said where it holds.
+type yes struct {
+	label string
+	at    *bool
+}
+
+func (v yes) text() string {
+	if *v.at {
+		return string(Yes)
+	}
+	return ""
+}
+
+func (v yes) set(text string) error {
+	switch Answer(strings.ToLower(strings.TrimSpace(text))) {
+	case Yes:
+		*v.at = true
+	case No:
+		*v.at = false
+	default:
+		return &quantity.ParseError{What: v.label, Text: text, Reason: "is neither yes nor no", Example: "yes"}
+	}
+	return nil
+}
+
+func (v yes) clear() { *v.at = false }
 
 // Faults finds what is wrong in the wash, given the names in the rig and the
 // places. Names are not looked up in a nil rig or nil places: they are unknown.
