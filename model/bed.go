@@ -2,6 +2,7 @@ package model
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"washeve/model/quantity"
@@ -78,15 +79,12 @@ type Bed struct {
 
 // Fields lists what can be stated of a bed.
 func (b *Bed) Fields() []Field {
-	fields := []Field{
+	return slices.Concat([]Field{
 		name("name", "name", "what you call this tank", "half-foot tank", &b.Name).required(),
 		measure("resin", "resin volume", "mixed-bed resin in the tank", "0.5 ft3", "0.02 ft3", "10 ft3", &b.Resin).required(),
 		measure("diameter", "tank diameter", "inside diameter of the tank", "8 in", "2 in", "36 in", &b.Diameter),
 		choice("resin_state", "resin", "new resin, or resin that a plant has regenerated", []ResinState{NewResin, RegeneratedResin}, &b.State),
-	}
-	fields = append(fields, b.capacityFields()...)
-	fields = append(fields, b.limitFields()...)
-	return append(fields, b.ageFields()...)
+	}, b.capacityFields(), b.limitFields(), b.ageFields())
 }
 
 func (b *Bed) capacityFields() []Field {

@@ -2,6 +2,7 @@ package model
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 	"time"
 
@@ -51,7 +52,7 @@ type Place struct {
 
 // Fields lists what can be stated of a place.
 func (p *Place) Fields() []Field {
-	fields := []Field{
+	return slices.Concat([]Field{
 		name("name", "name", "what you call this place", "home", &p.Name).required(),
 		reading("tds", "TDS", "what your pen shows at the tap, with its scale, or the conductivity", 3000, &p.TDS).required(),
 		measure("hardness", "hardness", "from a strip or a water report", "18 gr/gal", "0 gr/gal", "120 gr/gal", &p.Hardness),
@@ -61,8 +62,7 @@ func (p *Place) Fields() []Field {
 		measure("chlorine", "free chlorine", "from a strip or a water report", "0.5 mg/L", "0 mg/L", "10 mg/L", &p.Chlorine),
 		measure("iron", "iron", "from a water report", "0.1 mg/L", "0 mg/L", "50 mg/L", &p.Iron),
 		measure("temperature", "water temperature", "what a thermometer shows in the stream", "68 F", "33 F", "140 F", &p.Temperature),
-	}
-	return append(append(fields, p.pushFields()...), p.positionFields()...)
+	}, p.pushFields(), p.positionFields())
 }
 
 func (p *Place) positionFields() []Field {

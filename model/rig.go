@@ -131,8 +131,8 @@ func (r *Rig) Faults(places []string) []Fault {
 		for i, item := range s.items {
 			faults = append(faults, faultsOf(s.name, i, item)...)
 		}
-		known[s.name] = s.names()
-		faults = append(faults, doubled(s.name, known[s.name])...)
+		known[s.name] = s.names
+		faults = append(faults, doubled(s.name, s.names)...)
 	}
 	face := 0
 	for i := range r.Vehicles {
@@ -155,7 +155,7 @@ type Checker interface{ Contradictions() []Fault }
 func (r *Rig) Names(of string) []string {
 	for _, s := range r.sections() {
 		if s.name == of {
-			return s.names()
+			return s.names
 		}
 	}
 	return nil
@@ -164,39 +164,36 @@ func (r *Rig) Names(of string) []string {
 type section struct {
 	name  string
 	items []Item
+	names []string
 }
 
 func (r *Rig) sections() []section {
 	return []section{
-		{"vehicle", items(r.Vehicles, func(v *Vehicle) Item { return v })},
-		{"bed", items(r.Beds, func(b *Bed) Item { return b })},
-		{"softener", items(r.Softeners, func(s *Softener) Item { return s })},
-		{"sprayer", items(r.Sprayers, func(s *Sprayer) Item { return s })},
-		{"hose", items(r.Hoses, func(h *Hose) Item { return h })},
-		{"pen", items(r.Pens, func(p *Pen) Item { return p })},
+		sectionOf("vehicle", r.Vehicles, func(v *Vehicle) (Item, string) { return v, v.Name }),
+		sectionOf("bed", r.Beds, func(b *Bed) (Item, string) { return b, b.Name }),
+		sectionOf("softener", r.Softeners, func(s *Softener) (Item, string) { return s, s.Name }),
+		sectionOf("sprayer", r.Sprayers, func(s *Sprayer) (Item, string) { return s, s.Name }),
+		sectionOf("hose", r.Hoses, func(h *Hose) (Item, string) { return h, h.Name }),
+		sectionOf("pen", r.Pens, func(p *Pen) (Item, string) { return p, p.Name }),
 	}
 }
 
-// names lists the names of the items, each the first field.
-func (s section) names() []string {
-	names := make([]string, len(s.items))
-	for i, item := range s.items {
-		names[i] = item.Fields()[0].Text()
-	}
-	return names
-}
-
-func items[T any](all []T, as func(*T) Item) []Item {
-	out := make([]Item, len(all))
+func sectionOf[T any](name string, all []T, as func(*T) (Item, string)) section {
+	s := section{name: name, items: make([]Item, len(all)), names: make([]string, len(all))}
 	for i := range all {
-		out[i] = as(&all[i])
+		s.items[i], s.names[i] = as(&all[i])
 	}
-	return out
+	return s
 }
 
 func faultsOf(section string, index int, item Item) []Fault {
+	return faultsIn(section, index, item, item.Fields())
+}
+
+// faultsIn is faultsOf an item whose fields are listed already.
+func faultsIn(section string, index int, item Item, fields []Field) []Fault {
 	var faults []Fault
-	for _, f := range item.Fields() {
+	for _, f := range fields {
 		if f.Required && !f.Given() {
 			faults = append(faults, missing(section, index, f))
 		}

@@ -136,7 +136,7 @@ func (t *Trip) Faults(rig *Rig, places Places, washes []string) []Fault {
 	}
 	if rig != nil {
 		for _, s := range rig.sections() {
-			known[s.name] = s.names()
+			known[s.name] = s.names
 		}
 		known["softener"] = append(known["softener"], NoSoftener)
 		known["sprayer"] = append(known["sprayer"], ByHand)

@@ -179,19 +179,20 @@ func (w *Wash) Faults(rig *Rig, places Places) []Fault {
 	}
 	if rig != nil {
 		for _, s := range rig.sections() {
-			known[s.name] = s.names()
+			known[s.name] = s.names
 		}
 		known["softener"] = append(known["softener"], NoSoftener)
 		known["sprayer"] = append(known["sprayer"], ByHand)
 	}
-	faults := append(faultsOf("", 0, w), dangling("", 0, w.Fields(), known)...)
+	fields := w.Fields()
+	faults := append(faultsIn("", 0, w, fields), dangling("", 0, fields, known)...)
 	for i := range w.Shades {
 		faults = append(faults, faultsOf("shade", i, &w.Shades[i])...)
 	}
 	for i := range w.Stages {
-		stage := &w.Stages[i]
-		faults = append(faults, faultsOf("stage", i, stage)...)
-		faults = append(faults, dangling("stage", i, stage.Fields(), known)...)
+		fields := w.Stages[i].Fields()
+		faults = append(faults, faultsIn("stage", i, &w.Stages[i], fields)...)
+		faults = append(faults, dangling("stage", i, fields, known)...)
 	}
 	return faults
 }

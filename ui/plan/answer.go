@@ -15,7 +15,7 @@ import (
 )
 
 // answerBlocks draws the plan, or what it still needs.
-func (m Model) answerBlocks(r layout.PlanRects) []layout.Placed {
+func (m *Model) answerBlocks(r layout.PlanRects) []layout.Placed {
 	if !m.planned {
 		return []layout.Placed{
 			{At: r.Verdict, Lines: []string{m.th.Doubt.On(m.th.Marks.Doubt + " No plan yet")}},
@@ -37,7 +37,7 @@ func (m Model) answerBlocks(r layout.PlanRects) []layout.Placed {
 
 // pictureBlocks draws the coach and the tank. In words both are wider than they
 // are high, and stand below each other.
-func (m Model) pictureBlocks(r layout.PlanRects, coach picture.Coach) []layout.Placed {
+func (m *Model) pictureBlocks(r layout.PlanRects, coach picture.Coach) []layout.Placed {
 	before, after := m.plan.Bed.Before, m.plan.Bed.After
 	if m.th.Plain && !r.Legend.Empty() {
 		both := layout.Rect{X: r.Side.X, Y: r.Side.Y, W: r.Legend.W, H: r.Side.H + r.Legend.H}
@@ -55,7 +55,7 @@ func (m Model) pictureBlocks(r layout.PlanRects, coach picture.Coach) []layout.P
 }
 
 // needLines says what a plan cannot do without.
-func (m Model) needLines(at layout.Rect) []string {
+func (m *Model) needLines(at layout.Rect) []string {
 	var lines []string
 	for _, r := range m.lacks {
 		f, _ := m.shown().field(r)
@@ -74,7 +74,7 @@ func (m Model) needLines(at layout.Rect) []string {
 	return append([]string{m.th.Text.On("It needs from you:")}, lines...)
 }
 
-func (m Model) verdictLines(at layout.Rect) []string {
+func (m *Model) verdictLines(at layout.Rect) []string {
 	if m.lag == entry.Unread {
 		return []string{m.th.Strong.On(cells.Clip(m.th.Marks.Doubt+" "+entry.ReadingLog, at.W, "")), m.th.Muted.On(cells.Clip("the numbers below are by the rig alone", at.W, ""))}
 	}
@@ -103,7 +103,7 @@ func verdictLook(th theme.Theme, v planner.Verdict) (string, theme.Ink) {
 }
 
 // numberLines is the answer in six lines.
-func (m Model) numberLines(at layout.Rect) []string {
+func (m *Model) numberLines(at layout.Rect) []string {
 	p := m.plan
 	left := "; " + quantity.Show(p.Bed.Remaining.P50, m.sys) + " left"
 	jug, vessel := report.JugTime(p, m.sys)
@@ -128,7 +128,7 @@ func (m Model) numberLines(at layout.Rect) []string {
 	return lines
 }
 
-func (m Model) otherNote() string {
+func (m *Model) otherNote() string {
 	p := m.plan
 	switch {
 	case p.Soft.Volume > 0 && p.Untreated.Volume > 0:
@@ -141,7 +141,7 @@ func (m Model) otherNote() string {
 
 // barLines sets the flows against each other. With little room the cap that
 // binds stands for all.
-func (m Model) barLines(at layout.Rect) []string {
+func (m *Model) barLines(at layout.Rect) []string {
 	if at.Empty() {
 		return nil
 	}
@@ -184,7 +184,7 @@ func against(f, limit quantity.Flow) string {
 }
 
 // coach is what the pictures of the vehicle need.
-func (m Model) coach() picture.Coach {
+func (m *Model) coach() picture.Coach {
 	c := picture.Coach{Width: 8.5 * quantity.Foot, Faces: map[model.Side]picture.Face{}}
 	if i := m.shown().chosen("vehicle"); i >= 0 {
 		v := m.shown().rig.Vehicles[i]
@@ -196,12 +196,12 @@ func (m Model) coach() picture.Coach {
 	return c
 }
 
-func (m Model) curve() picture.Curve {
+func (m *Model) curve() picture.Curve {
 	b := m.plan.Bed
 	return picture.Curve{Points: b.Curve, From: b.SoFar, To: b.SoFar + m.plan.DI.Volume + m.plan.Flush.Volume, Limit: m.plan.Limit.Number, System: m.sys}
 }
 
-func (m Model) stageLines(at layout.Rect) []string {
+func (m *Model) stageLines(at layout.Rect) []string {
 	if at.Empty() {
 		return nil
 	}
@@ -217,7 +217,7 @@ func (m Model) stageLines(at layout.Rect) []string {
 }
 
 // noteLines is the warnings, then the cautions, as many as there is room for.
-func (m Model) noteLines(at layout.Rect) []string {
+func (m *Model) noteLines(at layout.Rect) []string {
 	var lines []string
 	left := 0
 	add := func(mark string, ink theme.Ink, text string, last bool) {

@@ -40,7 +40,7 @@ func (m Model) keepWash(wash model.Wash) error {
 var errExample = errors.New("you changed the example, and it is kept nowhere until a makes it yours")
 
 // daySummary is when the wash begins, in a few words.
-func (m Model) daySummary() (string, theme.Ink) {
+func (m *Model) daySummary() (string, theme.Ink) {
 	d := m.plan.Day
 	switch {
 	case !m.planned || d == nil:
@@ -54,7 +54,7 @@ func (m Model) daySummary() (string, theme.Ink) {
 }
 
 // dayRow is the day in one line of the answer: when to begin, and with what.
-func (m Model) dayRow() report.Row {
+func (m *Model) dayRow() report.Row {
 	row := report.Row{Label: "begin", Value: "?", Note: "day not known: see d"}
 	d := m.plan.Day
 	if d == nil {

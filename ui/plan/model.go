@@ -168,8 +168,7 @@ func (m *Model) target() (ref, model.Field, bool) {
 	if m.hand < 0 || m.hand >= len(rows) || !rows[m.hand].isField() {
 		return ref{}, model.Field{}, false
 	}
-	f, ok := m.shown().field(rows[m.hand].at)
-	return rows[m.hand].at, f, ok
+	return rows[m.hand].at, rows[m.hand].field, true
 }
 
 // toFirst puts the hand on the first row that the plan lacks, else on the first

@@ -49,7 +49,7 @@ func (m Model) toChangeResin(c short.ChangeResin) (screen.Screen, tea.Cmd) {
 
 // pointer names the key to the ways out, where they are called for and there is
 // room.
-func (m Model) pointer(width int) string {
+func (m *Model) pointer(width int) string {
 	const gap, key, words = "  ", "S", " ways out"
 	if m.plan.Verdict == planner.Lasts || m.sharing == nil || cells.Width(gap+key+words) > width {
 		return ""

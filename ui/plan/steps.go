@@ -3,6 +3,8 @@ package plan
 import (
 	"slices"
 	"strconv"
+
+	"washeve/model"
 )
 
 // step is one part of the walk through a wash.
@@ -28,6 +30,7 @@ func steps() []step {
 type row struct {
 	heading string
 	at      ref
+	field   model.Field
 }
 
 func (r row) isField() bool { return r.heading == "" }
@@ -39,7 +42,7 @@ func (w *work) rows(s step) []row {
 		return append(w.chosenRows("vehicle"), append([]row{{heading: "In this wash"}}, w.washRows("slide_outs")...)...)
 	case "bed":
 		rows := append(w.chosenRows("bed"), append([]row{{heading: "When to stop"}}, w.shareRows()...)...)
-		return append(rows, row{heading: "How often"}, row{at: ref{section: "defaults", key: "washes_a_year"}})
+		return append(rows, row{heading: "How often"}, w.defaultsRow("washes_a_year"))
 	case "place":
 		return append(w.waterRows(), w.penRows()...)
 	case "softener":
@@ -56,11 +59,22 @@ func (w *work) chosenRows(section string) []row {
 }
 
 func (w *work) washRows(keys ...string) []row {
+	fields := w.wash.Fields()
 	rows := make([]row, len(keys))
 	for i, k := range keys {
-		rows[i] = row{at: ref{section: "wash", key: k}}
+		rows[i] = rowOf(fields, ref{section: "wash", key: k})
 	}
 	return rows
+}
+
+func (w *work) defaultsRow(key string) row {
+	return rowOf(w.rig.Defaults.Fields(), ref{section: "defaults", key: key})
+}
+
+// rowOf is the row of one of the fields, which must be among them.
+func rowOf(fields []model.Field, at ref) row {
+	i := slices.IndexFunc(fields, func(f model.Field) bool { return f.Key == at.key })
+	return row{at: at, field: fields[i]}
 }
 
 func (w *work) itemRows(section string, index int) []row {
@@ -68,9 +82,10 @@ func (w *work) itemRows(section string, index int) []row {
 	if item == nil {
 		return nil
 	}
-	var rows []row
-	for _, f := range item.Fields() {
-		rows = append(rows, row{at: ref{section, index, f.Key}})
+	fields := item.Fields()
+	rows := make([]row, len(fields))
+	for i, f := range fields {
+		rows[i] = row{at: ref{section, index, f.Key}, field: f}
 	}
 	return rows
 }
@@ -96,7 +111,7 @@ func (w *work) shareRows() []row {
 func (w *work) penRows() []row {
 	rows := []row{{heading: "Pen"}}
 	if len(w.rig.Pens) > 0 {
-		rows = append(rows, row{at: ref{section: "defaults", key: "pen"}})
+		rows = append(rows, w.defaultsRow("pen"))
 	}
 	return append(rows, w.itemRows("pen", w.chosen("pen"))...)
 }

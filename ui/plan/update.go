@@ -201,7 +201,7 @@ func (m Model) clickedOption(line, height int) Model {
 }
 
 func (m Model) clickedLine(line, height int) Model {
-	lines := m.walk(height)
+	lines := m.walk(height, len(m.rows()))
 	switch {
 	case line >= len(lines):
 		return m

@@ -30,12 +30,12 @@ func (m Model) View(size layout.Size) string {
 }
 
 // rects divides the screen for what there is to show.
-func (m Model) rects() layout.PlanRects {
+func (m *Model) rects() layout.PlanRects {
 	return layout.Plan(m.size, layout.PlanNeeds{Bars: len(m.plan.Cap.Caps) + 2, Stages: len(m.plan.Stages)})
 }
 
 // titleLine names the wash, and whose it is at the right.
-func (m Model) titleLine(width int) string {
+func (m *Model) titleLine(width int) string {
 	words := "washeve"
 	if w := m.shown(); w.wash.Name != "" {
 		words = w.wash.Name
@@ -56,7 +56,7 @@ func (m Model) titleLine(width int) string {
 }
 
 // hints are the keys at the foot: those of the moment, then help and quit.
-func (m Model) hints() []keys.Binding {
+func (m *Model) hints() []keys.Binding {
 	if m.edit != nil || m.picker != nil || m.question != nil {
 		return m.Keys()
 	}
@@ -72,7 +72,7 @@ func (m Model) hints() []keys.Binding {
 	return append(append(all[:1:1], ends...), all[1:5]...)
 }
 
-func (m Model) statusLine(width int) string {
+func (m *Model) statusLine(width int) string {
 	text, ink := m.status, m.th.Text
 	if m.alarm {
 		ink = m.th.Doubt
@@ -95,24 +95,23 @@ type walkLine struct{ step, row int }
 
 // walk lists the lines that are seen: all steps, and below them of the open one
 // the rows around the hand.
-func (m Model) walk(height int) []walkLine {
-	rows := m.rows()
+func (m *Model) walk(height, rows int) []walkLine {
 	room := max(height-len(steps()), 1)
-	from := min(max(m.hand-room+2, 0), max(len(rows)-room, 0))
+	from := min(max(m.hand-room+2, 0), max(rows-room, 0))
 	var lines []walkLine
 	for i := range steps() {
 		lines = append(lines, walkLine{i, -1})
 	}
-	for j := from; j < min(from+room, len(rows)); j++ {
+	for j := from; j < min(from+room, rows); j++ {
 		lines = append(lines, walkLine{m.open, j})
 	}
 	return lines
 }
 
-func (m Model) walkLines(at layout.Rect) []string {
+func (m *Model) walkLines(at layout.Rect) []string {
 	rows := m.rows()
 	var lines []string
-	for _, l := range m.walk(at.H) {
+	for _, l := range m.walk(at.H, len(rows)) {
 		switch {
 		case l.row >= 0 && m.picker != nil:
 			return append(lines, m.picker.Lines(m.th, at.W-1, at.H-len(lines))...)
@@ -121,14 +120,14 @@ func (m Model) walkLines(at layout.Rect) []string {
 		case !rows[l.row].isField():
 			lines = append(lines, m.th.Text.On(cells.Clip(cells.Safe(rows[l.row].heading), at.W-1, m.th.Marks.More)))
 		default:
-			lines = append(lines, m.fieldLine(rows[l.row].at, l.row == m.hand, at.W-1))
+			lines = append(lines, m.fieldLine(rows[l.row], l.row == m.hand, at.W-1))
 		}
 	}
 	return lines
 }
 
 // headLine names a step, its key, and what is chosen in it.
-func (m Model) headLine(i, width int) string {
+func (m *Model) headLine(i, width int) string {
 	s := steps()[i]
 	ink := m.th.Text
 	if i == m.open {
@@ -143,7 +142,7 @@ func (m Model) headLine(i, width int) string {
 	return line + inkOf.On(cells.Clip(cells.Safe(what), width-11, m.th.Marks.More))
 }
 
-func (m Model) summary(s step) (string, theme.Ink) {
+func (m *Model) summary(s step) (string, theme.Ink) {
 	w := m.shown()
 	for _, r := range m.lacks {
 		if r.section == s.about {
@@ -167,24 +166,21 @@ func (m Model) summary(s step) (string, theme.Ink) {
 	return names[i], m.th.Text
 }
 
-func (m Model) fieldLine(at ref, here bool, width int) string {
-	f, ok := m.shown().field(at)
-	if !ok {
-		return ""
-	}
-	line := form.Row{Label: f.Label, Value: f.Text(), Must: f.Required, Here: here, Faulty: m.faults[at] != ""}
+func (m *Model) fieldLine(r row, here bool, width int) string {
+	f := r.field
+	line := form.Row{Label: f.Label, Value: f.Text(), Must: f.Required, Here: here, Faulty: m.faults[r.at] != ""}
 	if here && m.edit != nil {
 		line.Edit = m.edit
 	}
 	if line.Value == "" {
-		line.Assumed, line.Tag = m.assumed(at, f)
+		line.Assumed, line.Tag = m.assumed(r.at, f)
 	}
 	return line.Line(m.th, width)
 }
 
 // helpLines is about the field under the hand: what is wrong with it, or what
 // it is.
-func (m Model) helpLines(at layout.Rect) []string {
+func (m *Model) helpLines(at layout.Rect) []string {
 	r, f, ok := m.target()
 	if !ok {
 		return nil
@@ -210,7 +206,7 @@ func (m Model) helpLines(at layout.Rect) []string {
 }
 
 // assumed finds what the plan took for a field that is not stated.
-func (m Model) assumed(at ref, f model.Field) (value, founded string) {
+func (m *Model) assumed(at ref, f model.Field) (value, founded string) {
 	if f.Refers != "" {
 		if names, i := m.shown().names(f.Refers), m.shown().chosen(f.Refers); i >= 0 {
 			return names[i], ""
