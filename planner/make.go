@@ -6,6 +6,7 @@ import (
 	"washeve/planner/bed"
 	"washeve/planner/drying"
 	"washeve/planner/flow"
+	"washeve/planner/learning"
 	"washeve/planner/rinse"
 	"washeve/planner/water"
 )
@@ -19,15 +20,18 @@ func Make(rig model.Rig, places model.Places, wash model.Wash) (Plan, error) {
 
 // sources is what a plan is made from beside the nouns.
 type sources struct {
-	day  forecaster
-	age  ager
-	past *Past // nil where there is no log
+	day   forecaster
+	age   ager
+	curve curver
+	past  *Past // nil where there is no log
 
 	setting Setting
 }
 
 // direct works everything out anew.
-func direct(past *Past) sources { return sources{day: drying.Day, age: standAt, past: past} }
+func direct(past *Past) sources {
+	return sources{day: drying.Day, age: standAt, curve: learning.Curve, past: past}
+}
 
 // making is a plan on its way: what was decided, step by step.
 type making struct {
@@ -36,6 +40,7 @@ type making struct {
 
 	foretells forecaster
 	ages      ager
+	draws     curver
 
 	raw, soft, feed water.Analysis
 	faces           []face
@@ -80,7 +85,7 @@ func begin(rig model.Rig, places model.Places, wash model.Wash, from sources) (*
 		return nil, err
 	}
 	c.past, c.setting = from.past, from.setting
-	m := &making{ledger: newLedger(), chosen: c, foretells: from.day, ages: from.age}
+	m := &making{ledger: newLedger(), chosen: c, foretells: from.day, ages: from.age, draws: from.curve}
 	m.remember()
 	m.decide()
 	m.rinse()
@@ -95,7 +100,7 @@ func (m *making) decide() {
 	m.feed = c.setting.purified(feedOf(c, m.raw, m.soft))
 	m.aim = decideAims(l, c)
 	m.resin = decideResin(l, c.bed, m.feed, penScale(c.pen))
-	m.resin.behind = c.setting.Behind
+	m.resin.behind, m.resin.draws = c.setting.Behind, m.draws
 	m.chain = layPlumbing(l, c, m.resin, m.raw.Temperature)
 	m.stages = stagesOf(l, c)
 	m.plan.Day, m.plan.DayNote = foretell(l, c, m.stages, m.faces, m.chain, m.foretells)

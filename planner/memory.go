@@ -2,6 +2,7 @@ package planner
 
 import (
 	"reflect"
+	"slices"
 
 	"washeve/model"
 	"washeve/planner/drying"
@@ -9,8 +10,9 @@ import (
 )
 
 // Memory is what one plan leaves for the next: what the log taught, and the
-// forecast of the last day and how the bed of the last age stands, so that a
-// change that leaves these as they were does not have them worked out again. The
+// forecast of the last day, how the bed of the last age stands and the last curve,
+// so that a change that leaves these as they were does not have them worked out
+// again. The
 // zero value is ready. It is not for two goroutines at once.
 type Memory struct {
 	Past *Past // of the log, by [Recall]; nil where there is none
@@ -22,6 +24,11 @@ type Memory struct {
 
 	aged  learning.Age
 	stood *stand
+
+	believed learning.Belief
+	units    float64
+	fed      []float64
+	drawn    []learning.Quantiles
 }
 
 // Make is [Make] with the memory: without a past it has the same answer.
@@ -31,7 +38,7 @@ func (m *Memory) Make(rig model.Rig, places model.Places, wash model.Wash) (Plan
 
 // sources is the memory as what a plan is made from.
 func (m *Memory) sources(s Setting) sources {
-	return sources{day: m.day, age: m.age, past: m.Past, setting: s}
+	return sources{day: m.day, age: m.age, curve: m.curve, past: m.Past, setting: s}
 }
 
 // day is [drying.Day] through the memory.
@@ -50,4 +57,13 @@ func (m *Memory) age(age learning.Age) stand {
 		m.aged, m.stood = age, &s
 	}
 	return *m.stood
+}
+
+// curve is [learning.Curve] through the memory.
+func (m *Memory) curve(b learning.Belief, units float64, fed []float64) []learning.Quantiles {
+	if m.drawn == nil || units != m.units || !slices.Equal(fed, m.fed) || !slices.Equal(b, m.believed) {
+		m.drawn = learning.Curve(b, units, fed)
+		m.believed, m.units, m.fed = b, units, fed
+	}
+	return m.drawn
 }

@@ -114,7 +114,7 @@ func (r *resin) curve(s stand, a asked) []CurvePoint {
 		curve[i].Volume = end * quantity.Volume(float64(i)/(points-1))
 		fed[i] = r.capacities(curve[i].Volume)
 	}
-	for i, q := range learning.Curve(s.belief, r.units(a.main), fed) {
+	for i, q := range r.draws(s.belief, r.units(a.main), fed) {
 		curve[i].Outlet = ppmBand(q, a.feed)
 	}
 	return curve

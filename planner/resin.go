@@ -23,12 +23,16 @@ type resin struct {
 	feed   water.Analysis
 	load   quantity.Load
 	behind bool // a second tank like it stands behind, freshly filled
+	draws  curver
 }
+
+// curver draws what is believed of a fill as a curve; see [learning.Curve].
+type curver func(b learning.Belief, units float64, capacities []float64) []learning.Quantiles
 
 // decideResin turns the ways of stating a bed into one.
 func decideResin(l *ledger, b model.Bed, feed water.Analysis, pen quantity.Scale) resin {
 	volume := takeResin(l, "bed resin volume", b.Resin)
-	r := resin{feed: feed, load: feed.Effective()}
+	r := resin{feed: feed, load: feed.Effective(), draws: learning.Curve}
 	r.tank = bed.Tank{
 		Resin:    volume,
 		Diameter: take(l, "bed tank diameter", b.Diameter, bed.UsualDiameter(volume), practice("the proportions of half a cubic foot in 8 in")),

@@ -67,7 +67,7 @@ func (m *Memory) Sharing(rig model.Rig, places model.Places, wash model.Wash) (*
 	s := &Sharing{rig: rig, places: places, wash: wash, past: m.Past}
 	open := wash
 	open.TowelFaces, open.DIFaces, open.DIFlow = nil, nil, quantity.Opt[quantity.Flow]{}
-	asks, err := begin(rig, places, open, sources{day: drying.Day, age: s.keepAge, past: s.past})
+	asks, err := begin(rig, places, open, sources{day: drying.Day, age: s.keepAge, curve: learning.Curve, past: s.past})
 	if err != nil {
 		return nil, err
 	}
@@ -226,7 +226,9 @@ func (s *Sharing) best(pins []split.Pin, gives []quantity.Volume) (servable, spl
 }
 
 // sources leaves the memory alone: the ways are worked out beside the keys.
-func (s *Sharing) sources() sources { return sources{day: drying.Day, age: s.age, past: s.past} }
+func (s *Sharing) sources() sources {
+	return sources{day: drying.Day, age: s.age, curve: learning.Curve, past: s.past}
+}
 
 // keepAge is [standAt], kept for the plans that follow: what the bed has been
 // through is the same in all.

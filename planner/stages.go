@@ -65,7 +65,7 @@ func stagesOf(l *ledger, c chosen) []model.Stage {
 // work goes through the stages face by face.
 func work(l *ledger, stages []model.Stage, faces []face, chain plumbing, r rinser) program {
 	var p program
-	p.faces = make([]FacePlan, len(faces))
+	p.faces, p.stages = make([]FacePlan, len(faces)), make([]StagePlan, 0, len(stages))
 	for i, f := range faces {
 		p.faces[i] = FacePlan{Name: f.side, Area: f.area, Film: f.film, Pause: f.pause, Water: model.Raw, DIPart: f.part, dirty: r.raw}
 	}

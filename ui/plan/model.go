@@ -164,7 +164,10 @@ func (m *Model) rows() []row { return m.shown().rows(m.step()) }
 
 // target is the field under the hand.
 func (m *Model) target() (ref, model.Field, bool) {
-	rows := m.rows()
+	return m.targetAmong(m.rows())
+}
+
+func (m *Model) targetAmong(rows []row) (ref, model.Field, bool) {
 	if m.hand < 0 || m.hand >= len(rows) || !rows[m.hand].isField() {
 		return ref{}, model.Field{}, false
 	}

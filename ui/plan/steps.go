@@ -144,7 +144,8 @@ func (w *work) dayRows() []row {
 }
 
 func (w *work) stageRows() []row {
-	rows := w.washRows("name", "pause")
+	const perStage = 8
+	rows := slices.Grow(w.washRows("name", "pause"), perStage*len(w.wash.Stages))
 	for i, name := range w.names("stage") {
 		rows = append(rows, row{heading: strconv.Itoa(i+1) + ". " + name})
 		rows = append(rows, w.itemRows("stage", i)...)

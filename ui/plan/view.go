@@ -18,11 +18,11 @@ import (
 // View draws the screen.
 func (m Model) View(size layout.Size) string {
 	m.size = size
-	r := m.rects()
+	r, rows := m.rects(), m.rows()
 	blocks := []layout.Placed{
 		{At: r.Title, Lines: []string{m.titleLine(r.Title.W)}},
-		{At: r.Walk, Lines: m.walkLines(r.Walk)},
-		{At: r.Help, Lines: m.helpLines(r.Help)},
+		{At: r.Walk, Lines: m.walkLines(r.Walk, rows)},
+		{At: r.Help, Lines: m.helpLines(r.Help, rows)},
 		{At: r.Status, Lines: []string{m.statusLine(r.Status.W)}},
 		{At: r.Hint, Lines: []string{keys.Hint(m.hints(), m.th, r.Hint.W)}},
 	}
@@ -108,8 +108,7 @@ func (m *Model) walk(height, rows int) []walkLine {
 	return lines
 }
 
-func (m *Model) walkLines(at layout.Rect) []string {
-	rows := m.rows()
+func (m *Model) walkLines(at layout.Rect, rows []row) []string {
 	var lines []string
 	for _, l := range m.walk(at.H, len(rows)) {
 		switch {
@@ -180,8 +179,8 @@ func (m *Model) fieldLine(r row, here bool, width int) string {
 
 // helpLines is about the field under the hand: what is wrong with it, or what
 // it is.
-func (m *Model) helpLines(at layout.Rect) []string {
-	r, f, ok := m.target()
+func (m *Model) helpLines(at layout.Rect, rows []row) []string {
+	r, f, ok := m.targetAmong(rows)
 	if !ok {
 		return nil
 	}
