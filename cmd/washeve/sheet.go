@@ -78,11 +78,7 @@ func (p *program) sheet(args []string, f sheetFlags) error {
 	if i := model.Find(lib.Rig.Names("vehicle"), plan.Vehicle); i >= 0 {
 		in.Vehicle = lib.Rig.Vehicles[i]
 	}
-	text, err := p.writeSheet(sheet.Make(in), format)
-	if err != nil {
-		return err
-	}
-	return p.handOut(text, plan, format, f)
+	return p.handOut(p.writeSheet(sheet.Make(in), format), plan, format, f)
 }
 
 // formatOf is the format asked for, else that of the file's ending.
@@ -104,14 +100,14 @@ func (f sheetFlags) formatOf() (string, error) {
 	return "", wrongf("a sheet is text, markdown or html; there is no format %q", f.format)
 }
 
-func (p *program) writeSheet(s sheet.Sheet, format string) (string, error) {
+func (p *program) writeSheet(s sheet.Sheet, format string) string {
 	switch format {
 	case "html":
 		return sheet.HTML(s)
 	case "markdown":
-		return sheet.Markdown(s), nil
+		return sheet.Markdown(s)
 	}
-	return sheet.Text(s, p.plain), nil
+	return sheet.Text(s, p.plain)
 }
 
 // handOut gives the sheet to the file or the standard output.

@@ -1,21 +1,15 @@
 package sheet
 
 import (
-	"bytes"
 	"crypto/sha256"
-	_ "embed" // the parts of the page
+	_ "embed" // the style and the script of the page
 	"encoding/base64"
 	"encoding/hex"
 	"fmt"
-	"html/template"
-	"regexp"
 	"strings"
 
 	"washeve/ui/cells"
 )
-
-//go:embed sheet.html.tmpl
-var pageTemplate string
 
 //go:embed sheet.css
 var stylesheet string
@@ -23,60 +17,51 @@ var stylesheet string
 //go:embed keep.js
 var script string
 
-// view is what the template is given.
-type view struct {
-	Sheet                 Sheet
-	Short, Mark, Keep     string
-	Density               string
-	Assumed               string
-	Coach                 coachDrawing
-	Tank                  tankDrawing
-	Style                 template.CSS
-	Script                template.JS
-	StyleHash, ScriptHash string
-}
-
 // HTML is the sheet as one file: nothing is fetched, nothing needs a script,
 // and a phone that may keep things keeps the ticks. It prints on one page.
-func HTML(s Sheet) (string, error) {
-	style := palette() + stylesheet
+//
+// It is not written by html/template: that calls methods by their names, so the
+// linker would keep every method of the program, which are 4 MB.
+func HTML(s Sheet) string {
 	s.Notice = strings.ReplaceAll(s.Notice, "`", "") // the marks around a command are for plain text
-	v := view{
-		Sheet: s, Short: cells.Clip(s.Title, 60, "..."), Mark: mark, Keep: keepName(s), Density: density(s),
-		Assumed: strings.Join(s.Assumed, "; "), Coach: drawCoach(s.coach), Tank: drawTank(s.tank),
-		Style: template.CSS(style), Script: template.JS(script), StyleHash: hashOf(style), ScriptHash: hashOf(script),
-	}
-	t, err := template.New("sheet").Funcs(template.FuncMap{
-		"bound":   bound,
-		"pattern": func(s Step) string { return patternOf(s.water) },
-		"fill":    func(name string) string { return "url(#of-" + name + ")" },
-	}).Parse(pageTemplate)
-	if err != nil {
-		return "", fmt.Errorf("write the sheet as HTML: %w", err)
-	}
-	var out bytes.Buffer
-	if err := t.Execute(&out, v); err != nil {
-		return "", fmt.Errorf("write the sheet as HTML: %w", err)
-	}
-	return Seal(out.String()), nil
+	return Seal(string(head(s) + `<body class="` + text(density(s)) + `">
+` + header(s) + `<main>
+` + heedHTML(s) + tonightHTML(s) + dayHTML(s.Day) + coachHTML(drawCoach(s.coach)) + stepsHTML(s) + gateHTML(s.Gate) +
+		tankHTML(drawTank(s.tank)) + flowHTML(s) + doneHTML(s) + cautionHTML(s) + `</main>
+` + footer(s) + `<script>` + markup(script) + `</script>
+</body>
+</html>
+`))
 }
 
-// afterNumber is the blank between a number and what it counts.
-var afterNumber = regexp.MustCompile(`([0-9]) ([\pL%])`)
-
-// bound keeps a number and its unit on one line.
-func bound(text string) string { return afterNumber.ReplaceAllString(text, "$1\u00a0$2") }
+// head says what the page is, and that nothing is run or shown but what stands
+// in it.
+func head(s Sheet) markup {
+	style := palette() + stylesheet
+	return `<!DOCTYPE html>
+<html lang="en" data-keep="` + text(keepName(s)) + `">
+<head>
+<meta charset="utf-8">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<meta name="color-scheme" content="light dark">
+<meta name="generator" content="` + text(mark) + `">
+<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src '` + text(hashOf(style)) + `'; script-src '` + text(hashOf(script)) + `'">
+<title>` + text(cells.Clip(s.Title, 60, "...")) + `</title>
+<style>` + markup(style) + `</style>
+</head>
+`
+}
 
 // hashOf is how a content policy names an inline text.
-func hashOf(text string) string {
-	sum := sha256.Sum256([]byte(text))
+func hashOf(inline string) string {
+	sum := sha256.Sum256([]byte(inline))
 	return "sha256-" + base64.StdEncoding.EncodeToString(sum[:])
 }
 
 // keepName names what a phone keeps of this sheet. A sheet that asks for other
 // things has another name, so that no tick stands at the wrong place.
 func keepName(s Sheet) string {
-	text := fmt.Sprint(s.Title, s.Tonight, s.Day, s.Steps, s.Gate)
-	sum := sha256.Sum256([]byte(text))
+	asks := fmt.Sprint(s.Title, s.Tonight, s.Day, s.Steps, s.Gate)
+	sum := sha256.Sum256([]byte(asks))
 	return hex.EncodeToString(sum[:8])
 }

@@ -66,28 +66,21 @@ func named(r *model.Rig, p model.Places, w *model.Wash) {
 	w.Stages[0].Name = "pre-rinse</li><script>alert(1)</script>"
 }
 
-func htmlOf(t testing.TB, s sheet.Sheet) string {
-	t.Helper()
-	page, err := sheet.HTML(s)
-	require.NoError(t, err)
-	return page
-}
-
 func TestTheExampleInEachForm(t *testing.T) {
 	s := example(t, quantity.US, asItIs)
 	golden.Check(t, *update, "us.txt", sheet.Text(s, false))
 	golden.Check(t, *update, "plain.txt", sheet.Text(s, true))
 	golden.Check(t, *update, "us.md", sheet.Markdown(s))
-	golden.Check(t, *update, "us.html", htmlOf(t, s))
+	golden.Check(t, *update, "us.html", sheet.HTML(s))
 	metric := example(t, quantity.Metric, asItIs)
 	golden.Check(t, *update, "metric.txt", sheet.Text(metric, false))
-	golden.Check(t, *update, "metric.html", htmlOf(t, metric))
+	golden.Check(t, *update, "metric.html", sheet.HTML(metric))
 	golden.Check(t, *update, "undated.txt", sheet.Text(example(t, quantity.US, undated), false))
-	golden.Check(t, *update, "undated.html", htmlOf(t, example(t, quantity.US, undated)))
-	golden.Check(t, *update, "short.html", htmlOf(t, example(t, quantity.US, short)))
-	golden.Check(t, *update, "names.html", htmlOf(t, example(t, quantity.US, named)))
+	golden.Check(t, *update, "undated.html", sheet.HTML(example(t, quantity.US, undated)))
+	golden.Check(t, *update, "short.html", sheet.HTML(example(t, quantity.US, short)))
+	golden.Check(t, *update, "names.html", sheet.HTML(example(t, quantity.US, named)))
 	golden.Check(t, *update, "long.txt", sheet.Text(example(t, quantity.US, long), false))
-	golden.Check(t, *update, "long.html", htmlOf(t, example(t, quantity.US, long)))
+	golden.Check(t, *update, "long.html", sheet.HTML(example(t, quantity.US, long)))
 }
 
 // fits tells a page of text from one that is none.
@@ -131,7 +124,7 @@ func TestWhatFitsIsNotShortened(t *testing.T) {
 func TestAWashWithoutDIHasNoGate(t *testing.T) {
 	s := example(t, quantity.US, short)
 	assert.False(t, s.Gate.Present)
-	for _, form := range []string{sheet.Text(s, true), sheet.Markdown(s), htmlOf(t, s)} {
+	for _, form := range []string{sheet.Text(s, true), sheet.Markdown(s), sheet.HTML(s)} {
 		assert.NotContains(t, strings.ToLower(form), "no-go:")
 		assert.NotContains(t, form, "BEFORE THE FIRST")
 		assert.Contains(t, form, "Dry by towel: left, right, front, rear")
@@ -148,7 +141,7 @@ func TestPlainTextKeepsTheLettersOfNames(t *testing.T) {
 
 func TestASheetIsKnownByItsSeal(t *testing.T) {
 	s := example(t, quantity.US, asItIs)
-	for _, form := range []string{sheet.Text(s, false), sheet.Text(s, true), sheet.Markdown(s), htmlOf(t, s)} {
+	for _, form := range []string{sheet.Text(s, false), sheet.Text(s, true), sheet.Markdown(s), sheet.HTML(s)} {
 		assert.True(t, sheet.Sealed([]byte(form)))
 		touched := strings.Replace(form, "[ ]", "[x]", 1)
 		if touched == form {
@@ -165,7 +158,7 @@ func TestASheetIsKnownByItsSeal(t *testing.T) {
 func TestANameLikeAMarkBreaksNoSeal(t *testing.T) {
 	s := example(t, quantity.US, asItIs)
 	s.Title = "washeve sheet 000000000000"
-	for _, form := range []string{sheet.Text(s, false), sheet.Markdown(s), htmlOf(t, s)} {
+	for _, form := range []string{sheet.Text(s, false), sheet.Markdown(s), sheet.HTML(s)} {
 		assert.True(t, sheet.Sealed([]byte(form)))
 	}
 }
