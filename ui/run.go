@@ -29,13 +29,17 @@ func Run(ctx context.Context, o Options) error {
 	app.learn, app.unsized = o.Book.Learn, true
 	program := tea.NewProgram(app,
 		tea.WithContext(ctx), tea.WithInput(o.In), tea.WithOutput(o.Out),
-		tea.WithAltScreen(), tea.WithMouseCellMotion())
+		tea.WithAltScreen(), tea.WithMouseCellMotion(), tea.WithFPS(framesASecond))
 	defer whenContinued(program)()
 	if _, err := program.Run(); err != nil && !errors.Is(err, tea.ErrProgramKilled) {
 		return fmt.Errorf("run the screens: %w", err)
 	}
 	return nil
 }
+
+// framesASecond is how often the screen may change. At twice what is usual a key
+// waits 4 ms less for its answer, and the first frame 8 ms.
+const framesASecond = 120
 
 // first is the plan and, over it, a wash that is under way.
 func first(o Options) []screen.Screen {
