@@ -17,7 +17,7 @@ func main() {
 // key half a millisecond, and one key in a dozen met one. Past the limit it is
 // collected as often as it takes.
 func collectSeldom() {
-	const triple, most = 200, 18 << 20
+	const triple, most = 200, 22 << 20
 	debug.SetGCPercent(triple)
 	debug.SetMemoryLimit(most)
 }
