@@ -7,7 +7,9 @@ import (
 	"io"
 
 	tea "github.com/charmbracelet/bubbletea"
+	"github.com/charmbracelet/x/term"
 
+	"washeve/ui/cells"
 	"washeve/ui/plan"
 	"washeve/ui/screen"
 )
@@ -28,7 +30,7 @@ func Run(ctx context.Context, o Options) error {
 	app := NewApp(o.Theme, first(o)...)
 	app.learn, app.unsized = o.Book.Learn, true
 	program := tea.NewProgram(app,
-		tea.WithContext(ctx), tea.WithInput(o.In), tea.WithOutput(o.Out),
+		tea.WithContext(ctx), tea.WithInput(o.In), tea.WithOutput(thrifty(o.Out)),
 		tea.WithAltScreen(), tea.WithMouseCellMotion(), tea.WithFPS(framesASecond))
 	defer whenContinued(program)()
 	if _, err := program.Run(); err != nil && !errors.Is(err, tea.ErrProgramKilled) {
@@ -40,6 +42,24 @@ func Run(ctx context.Context, o Options) error {
 // framesASecond is how often the screen may change. At twice what is usual a key
 // waits 4 ms less for its answer, and the first frame 8 ms.
 const framesASecond = 120
+
+// thrifty is a terminal to which blanks are not sent one by one; anything else is
+// left as it is.
+func thrifty(out io.Writer) io.Writer {
+	if terminal, is := out.(term.File); is {
+		return squeezed{terminal}
+	}
+	return out
+}
+
+type squeezed struct{ term.File }
+
+func (s squeezed) Write(p []byte) (int, error) {
+	if _, err := s.File.Write(cells.Squeeze(p)); err != nil {
+		return 0, err
+	}
+	return len(p), nil
+}
 
 // first is the plan and, over it, a wash that is under way.
 func first(o Options) []screen.Screen {
