@@ -9,9 +9,9 @@ import (
 	tea "github.com/charmbracelet/bubbletea"
 	"github.com/charmbracelet/x/term"
 
-	"washeve/ui/cells"
 	"washeve/ui/plan"
 	"washeve/ui/screen"
+	"washeve/ui/thrift"
 )
 
 // Options is what the screens are run with.
@@ -43,22 +43,13 @@ func Run(ctx context.Context, o Options) error {
 // waits 4 ms less for its answer, and the first frame 8 ms.
 const framesASecond = 120
 
-// thrifty is a terminal to which blanks are not sent one by one; anything else is
-// left as it is.
+// thrifty is a terminal that gets only what changes; anything else is left as it
+// is.
 func thrifty(out io.Writer) io.Writer {
-	if terminal, is := out.(term.File); is {
-		return squeezed{terminal}
+	if file, is := out.(term.File); is {
+		return thrift.On(file)
 	}
 	return out
-}
-
-type squeezed struct{ term.File }
-
-func (s squeezed) Write(p []byte) (int, error) {
-	if _, err := s.File.Write(cells.Squeeze(p)); err != nil {
-		return 0, err
-	}
-	return len(p), nil
 }
 
 // first is the plan and, over it, a wash that is under way.

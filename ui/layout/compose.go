@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"washeve/ui/cells"
+	"washeve/ui/thrift"
 )
 
 // Placed is a block of lines and where it goes.
@@ -43,5 +44,5 @@ func composeLine(width, y int, blocks []Placed) string {
 		b.WriteString(text)
 		x = at.X + used
 	}
-	return cells.Thrift(strings.TrimRight(b.String(), " "))
+	return thrift.Line(strings.TrimRight(b.String(), " "))
 }

@@ -1,12 +1,13 @@
-package cells
+// Package thrift sends a terminal fewer bytes that look the same.
+package thrift
 
 import "strings"
 
-// Thrift rewrites a line so that it sends fewer bytes and looks the same: a
+// Line rewrites a line so that it sends fewer bytes and looks the same: a
 // colour is set only where a letter needs it and it is not set already. Blanks
 // take the colour before them. The line may hold colours, bold and reverse, each
 // set by one code and ended by the empty code.
-func Thrift(line string) string {
+func Line(line string) string {
 	if !strings.Contains(line, csi) {
 		return line
 	}
@@ -44,9 +45,10 @@ const (
 // turn goes from one code to another. A colour replaces a colour; bold and
 // reverse have to be ended.
 func turn(from, to string) string {
-	isColour := func(code string) bool { return len(code) > 1 }
 	if to == "" || from == "" || (isColour(from) && isColour(to)) {
 		return csi + to + "m"
 	}
 	return csi + "0;" + to + "m"
 }
+
+func isColour(code string) bool { return len(code) > 1 }

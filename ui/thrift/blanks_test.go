@@ -1,4 +1,4 @@
-package cells
+package thrift
 
 import (
 	"strings"
@@ -22,7 +22,7 @@ func TestSqueezedLinesLookTheSame(t *testing.T) {
 			}
 			sent.WriteString("\x1b[m\x1b[K\r\n")
 		}
-		squeezed := Squeeze([]byte(sent.String()))
+		squeezed := squeeze([]byte(sent.String()))
 		require.LessOrEqual(t, len(squeezed), sent.Len())
 		require.Equal(t, seen(t, []byte(sent.String())), seen(t, squeezed))
 	})
@@ -51,6 +51,6 @@ func seen(t require.TestingT, sent []byte) []string {
 }
 
 func TestFewBlanksAreSentAsTheyAre(t *testing.T) {
-	require.Equal(t, "a          b", string(Squeeze([]byte("a          b"))))
-	require.Equal(t, "a\x1b[11X\x1b[11Cb", string(Squeeze([]byte("a           b"))))
+	require.Equal(t, "a          b", string(squeeze([]byte("a          b"))))
+	require.Equal(t, "a\x1b[11X\x1b[11Cb", string(squeeze([]byte("a           b"))))
 }

@@ -1,14 +1,14 @@
-package cells
+package thrift
 
 import (
 	"bytes"
 	"strconv"
 )
 
-// Squeeze shortens what is sent to a terminal: many blanks in a row are erased
+// squeeze shortens what is sent to a terminal: many blanks in a row are erased
 // and passed over, by ECH and CUF of ECMA-48, instead of being written. It is for
 // terminals that obey; reversed or coloured ground must not reach that far.
-func Squeeze(sent []byte) []byte {
+func squeeze(sent []byte) []byte {
 	if !bytes.Contains(sent, manyBlanks) {
 		return sent
 	}
