@@ -86,6 +86,7 @@ func sent(b bench) ([]promise, error) {
 		{"a key on the Plan screen sends at most 2 KB", "v", []string{"\x1b[B", "\x1b[B", "\x1b[B", "3", "8", " ", "f", "t", "\r", "u", "w", "b", "p", "\x1b[B", "\r", "u", "\t"}},
 		{"a key on the Day screen sends at most 2 KB", "D", []string{"\x1b[C", "\x1b[C", "\x1b[D", "\x1b[C"}},
 		{"a key on the Bed screen sends at most 2 KB", "B", []string{"\x1b[B", "\x1b[B", "\x1b[A", "r", "y", "1", "\r", "u", "r", "y", "2", "2", "\r"}},
+		{"a key on the Trip screen sends at most 2 KB", "T", []string{"\x1b[B", ".", ".", ">", "<", ",", "u", "u"}},
 	} {
 		costs, err := keysAt(b, of.open, of.keys)
 		if err != nil {
@@ -94,6 +95,13 @@ func sent(b bench) ([]promise, error) {
 		worst := slices.Max(costs)
 		all = append(all, promise{of.words, fmt.Sprintf("%d bytes, for %q", worst, of.keys[slices.Index(costs, worst)]), worst <= most})
 	}
+	openings := []string{"D", "\x1b", "B", "\x1b", "T", "\x1b", "C", "\x1b", "R", "\x1b", "?"}
+	costs, err := keysAt(b, "v", openings)
+	if err != nil {
+		return nil, err
+	}
+	worst := slices.Max(costs)
+	fmt.Printf("(a key that opens another screen draws all of it: at most %d bytes, for %q)\n", worst, openings[slices.Index(costs, worst)])
 	return all, nil
 }
 
