@@ -8,6 +8,7 @@ import (
 	"time"
 
 	"washeve/model"
+	"washeve/model/store/safefile"
 )
 
 const underwayFile = "underway.toml"
@@ -73,6 +74,6 @@ func (s *Store) leaveUnderway(to string) error {
 			return notSaved(path, err)
 		}
 		delete(s.seen, underwayFile)
-		return syncFolder(s.dir)
+		return safefile.SyncFolder(s.dir)
 	})
 }

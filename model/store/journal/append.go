@@ -9,6 +9,7 @@ import (
 	"strings"
 
 	"washeve/model"
+	"washeve/model/store/safefile"
 )
 
 // Append adds entries to the end of the log: all of them or none. When it gives
@@ -25,7 +26,7 @@ func (j *Journal) Append(entries ...model.Entry) ([]Fault, error) {
 
 // add appends the blocks that choose gives, which is asked under the lock.
 func (j *Journal) add(choose func() ([]string, error)) ([]Fault, error) {
-	path, err := targetOf(j.path)
+	path, err := safefile.Target(j.path)
 	if err != nil {
 		return nil, notWritten(j.path, err)
 	}

@@ -12,6 +12,7 @@ import (
 	"strings"
 
 	"washeve/model"
+	"washeve/model/store/safefile"
 )
 
 // Journal is a log in a file.
@@ -61,7 +62,7 @@ func Check(path string) []Fault {
 // then there is nothing to tell.
 func (j *Journal) mend() []Fault {
 	var told []Fault
-	path, err := targetOf(j.path)
+	path, err := safefile.Target(j.path)
 	if err == nil {
 		err = locked(path, func() error {
 			told, _, err = prepare(path)

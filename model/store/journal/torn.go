@@ -9,6 +9,8 @@ import (
 	"os"
 	"path/filepath"
 	"strings"
+
+	"washeve/model/store/safefile"
 )
 
 // whole gives how much of a log's text is whole: all of it, or all up to an end
@@ -93,7 +95,7 @@ func keepBeside(path string, data []byte) (name string, err error) {
 	ext := filepath.Ext(path)
 	for n := 1; ; n++ {
 		beside := fmt.Sprintf("%s.torn-%d%s", strings.TrimSuffix(path, ext), n, ext)
-		file, err := os.OpenFile(beside, os.O_WRONLY|os.O_CREATE|os.O_EXCL, fileMode)
+		file, err := os.OpenFile(beside, os.O_WRONLY|os.O_CREATE|os.O_EXCL, safefile.FileMode)
 		if errors.Is(err, fs.ErrExist) {
 			if there, err := os.ReadFile(beside); err == nil && bytes.Equal(there, data) {
 				return filepath.Base(beside), nil
@@ -105,7 +107,7 @@ func keepBeside(path string, data []byte) (name string, err error) {
 		}
 		_, err = file.Write(data)
 		if err = errors.Join(err, file.Sync(), file.Close()); err == nil {
-			err = syncFolder(filepath.Dir(beside))
+			err = safefile.SyncFolder(filepath.Dir(beside))
 		}
 		if err != nil {
 			return "", errors.Join(err, os.Remove(beside))
