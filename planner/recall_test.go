@@ -10,13 +10,14 @@ import (
 	"washeve/model"
 	"washeve/model/quantity"
 	"washeve/model/store"
+	"washeve/model/store/fault"
 	"washeve/model/store/journal"
 	"washeve/planner"
 )
 
 func seasonLog(t testing.TB) (model.Log, store.Library) {
 	log, faults := journal.Open("../testdata/season/log.toml").Load()
-	require.False(t, journal.HasErrors(faults), "%v", faults)
+	require.False(t, fault.HasErrors(faults), "%v", faults)
 	return log, store.Example()
 }
 
@@ -47,7 +48,7 @@ func TestTheSeasonFromItsTableTeachesTheSame(t *testing.T) {
 	require.NoError(t, err)
 	defer table.Close()
 	entries, faults := journal.ReadCSV(table, "log.csv", nil)
-	require.False(t, journal.HasErrors(faults), "%v", faults)
+	require.False(t, fault.HasErrors(faults), "%v", faults)
 	fromFile := planner.Memory{Past: planner.Recall(log, lib.Rig, lib.Places)}
 	fromTable := planner.Memory{Past: planner.Recall(model.NewLog(entries), lib.Rig, lib.Places)}
 	a, err := fromFile.Make(lib.Rig, lib.Places, lib.Washes[0].Wash)

@@ -9,6 +9,7 @@ import (
 	tea "github.com/charmbracelet/bubbletea"
 
 	"washeve/model"
+	"washeve/model/store/fault"
 	"washeve/model/store/journal"
 	"washeve/planner"
 	"washeve/ui/entry"
@@ -27,7 +28,7 @@ type book struct {
 	mu      sync.Mutex // for all below
 	log     model.Log
 	read    bool // log holds what the file does
-	faults  []journal.Fault
+	faults  []fault.Fault
 	told    bool      // that the log cannot be used
 	changes int       // of the log
 	known   []lesson  // the latest learned first

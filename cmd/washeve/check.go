@@ -7,6 +7,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"washeve/model/store"
+	"washeve/model/store/fault"
 )
 
 func (p *program) checkCommand() *cobra.Command {
@@ -20,7 +21,7 @@ func (p *program) checkCommand() *cobra.Command {
 			return nil
 		},
 		RunE: func(_ *cobra.Command, args []string) error {
-			var all []store.Fault
+			var all []fault.Fault
 			for _, path := range args {
 				all = append(all, store.Check(path)...)
 			}
@@ -31,7 +32,7 @@ func (p *program) checkCommand() *cobra.Command {
 			} else {
 				p.tell(all)
 			}
-			if store.HasErrors(all) || store.HasLacks(all) {
+			if fault.HasErrors(all) || fault.HasLacks(all) {
 				return told{wrongUse}
 			}
 			if !p.json {
@@ -53,7 +54,7 @@ func wellWords(files, notes int) string {
 	return what + "."
 }
 
-func (p *program) faultsJSON(faults []store.Fault) error {
+func (p *program) faultsJSON(faults []fault.Fault) error {
 	type row struct {
 		File     string `json:"file"`
 		Line     int    `json:"line,omitempty"`

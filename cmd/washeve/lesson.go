@@ -6,7 +6,7 @@ import (
 	"slices"
 
 	"washeve/model"
-	"washeve/model/store/journal"
+	"washeve/model/store/fault"
 	"washeve/planner"
 	"washeve/ui/entry"
 )
@@ -133,7 +133,7 @@ func (b *book) load() {
 }
 
 // take adds what the file holds to what was written meanwhile. It locks the book.
-func (b *book) take(log model.Log, faults []journal.Fault) {
+func (b *book) take(log model.Log, faults []fault.Fault) {
 	b.mu.Lock()
 	defer b.mu.Unlock()
 	b.add(log)
@@ -154,7 +154,7 @@ func (b *book) lag() entry.Lag {
 }
 
 // faultsRead are those that were met in the log. It locks the book.
-func (b *book) faultsRead() []journal.Fault {
+func (b *book) faultsRead() []fault.Fault {
 	b.mu.Lock()
 	defer b.mu.Unlock()
 	return b.faults
@@ -174,6 +174,6 @@ func (b *book) tell() error {
 }
 
 // unusable tells a log of which nothing could be read.
-func unusable(log model.Log, faults []journal.Fault) bool {
-	return journal.HasErrors(faults) && len(log) == 0
+func unusable(log model.Log, faults []fault.Fault) bool {
+	return fault.HasErrors(faults) && len(log) == 0
 }

@@ -42,21 +42,11 @@ func (p *program) journal() *journal.Journal {
 // readLog gives the log of the data folder, its faults told.
 func (p *program) readLog() (model.Log, error) {
 	log, faults := p.journal().Load()
-	p.tellLog(faults)
+	p.tell(faults)
 	if unusable(log, faults) {
 		return nil, wrongf("the log in %s cannot be used; mend the lines above, nothing was changed", p.folder())
 	}
 	return log, nil
-}
-
-func (p *program) tellLog(faults []journal.Fault) {
-	for _, f := range faults {
-		word := "error"
-		if f.Severity == journal.Notice {
-			word = "note"
-		}
-		fmt.Fprintf(p.errs, "%s: %s\n", word, f.Error())
-	}
 }
 
 // logEntry is the command that writes an entry of a kind. Its flags are what
@@ -120,7 +110,7 @@ func (p *program) writeEntry(kind model.Kind, texts map[string]*string) error {
 		return err
 	}
 	faults, err := p.journal().Append(entry)
-	p.tellLog(faults)
+	p.tell(faults)
 	if err != nil {
 		return err
 	}

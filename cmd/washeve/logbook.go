@@ -12,6 +12,7 @@ import (
 
 	"washeve/model"
 	"washeve/model/quantity"
+	"washeve/model/store/fault"
 	"washeve/model/store/journal"
 )
 
@@ -130,7 +131,7 @@ func (p *program) logStrike() *cobra.Command {
 				return err
 			}
 			faults, err := p.journal().Append(strike)
-			p.tellLog(faults)
+			p.tell(faults)
 			if err != nil {
 				return err
 			}
@@ -156,7 +157,7 @@ func (p *program) logMerge() *cobra.Command {
 		Args: oneArgument("the other log.toml"),
 		RunE: func(_ *cobra.Command, args []string) error {
 			added, faults, err := p.journal().Merge(args[0])
-			p.tellLog(faults)
+			p.tell(faults)
 			return p.added(added, args[0], err)
 		},
 	}
@@ -173,8 +174,8 @@ func (p *program) logImport() *cobra.Command {
 			}
 			defer file.Close()
 			added, faults, err := p.journal().Import(file, args[0], p.now().Location())
-			p.tellLog(faults)
-			if journal.HasErrors(faults) {
+			p.tell(faults)
+			if fault.HasErrors(faults) {
 				return wrongf("%s has the faults above; mend these rows, nothing was imported", args[0])
 			}
 			return p.added(added, args[0], err)

@@ -8,6 +8,7 @@ import (
 	"washeve/model"
 	"washeve/model/stock"
 	"washeve/model/store"
+	"washeve/model/store/fault"
 	"washeve/ui"
 	"washeve/ui/plan"
 	"washeve/ui/theme"
@@ -42,7 +43,7 @@ func (p *program) open(ctx context.Context) error {
 	}
 	others := othersOf(lib)
 	k.others = byFile(others)
-	defer func() { p.tellLog(b.faultsRead()) }()
+	defer func() { p.tell(b.faultsRead()) }()
 	return ui.Run(ctx, ui.Options{
 		In: p.in, Out: p.out,
 		Options: plan.Options{
@@ -127,7 +128,7 @@ func (k *keeper) Adopt() error {
 		return errors.New("the files are there already; leave and start again to work on them")
 	}
 	lib, faults := k.store.Load()
-	if store.HasErrors(faults) || len(lib.Washes) == 0 {
+	if fault.HasErrors(faults) || len(lib.Washes) == 0 {
 		return fmt.Errorf("the example was written to %s but does not read well; run washeve check on its files", k.store.Dir())
 	}
 	k.file, k.book.example = lib.Washes[0].File, false

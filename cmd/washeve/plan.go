@@ -7,6 +7,7 @@ import (
 
 	"washeve/model"
 	"washeve/model/store"
+	"washeve/model/store/fault"
 	"washeve/planner"
 	"washeve/ui/report"
 )
@@ -52,7 +53,7 @@ func (p *program) wash(lib library, args []string) (model.Wash, error) {
 	}
 	wash, faults := store.ReadWash(args[0], lib.Library)
 	p.tell(faults)
-	if store.HasErrors(faults) {
+	if fault.HasErrors(faults) {
 		return wash, wrongf("%s has the faults above; mend these lines, nothing was changed", args[0])
 	}
 	return wash, nil

@@ -8,6 +8,7 @@ import (
 	"washeve/model"
 	"washeve/model/quantity"
 	"washeve/model/store"
+	"washeve/model/store/fault"
 )
 
 // program is one run: its streams and the flags that every command takes.
@@ -91,10 +92,10 @@ type library struct {
 func (p *program) load() (library, error) {
 	keep := store.Open(store.Locate(p.dir, p.env("WASHEVE_DIR")))
 	lib, faults := keep.Load()
-	if store.HasErrors(faults) || !p.opening {
+	if fault.HasErrors(faults) || !p.opening {
 		p.tell(faults)
 	}
-	if store.HasErrors(faults) {
+	if fault.HasErrors(faults) {
 		return library{}, wrongf("the files in %s have the faults above; mend these lines, nothing was changed", keep.Dir())
 	}
 	if !lib.HasRig && len(lib.Places) == 0 && len(lib.Washes) == 0 {
@@ -102,7 +103,7 @@ func (p *program) load() (library, error) {
 	}
 	mine := library{Library: lib, keep: keep}
 	for _, f := range faults {
-		if f.Severity == store.Notice {
+		if f.Severity == fault.Notice {
 			mine.notice = f.Error()
 			break
 		}
@@ -110,7 +111,7 @@ func (p *program) load() (library, error) {
 	return mine, nil
 }
 
-func (p *program) tell(faults []store.Fault) {
+func (p *program) tell(faults []fault.Fault) {
 	for _, f := range faults {
 		fmt.Fprintf(p.errs, "%s: %s\n", f.Severity, f.Error())
 	}

@@ -7,6 +7,7 @@ import (
 
 	"washeve/model"
 	"washeve/model/store"
+	"washeve/model/store/fault"
 	"washeve/planner/trip"
 	"washeve/ui/report"
 )
@@ -44,7 +45,7 @@ func (p *program) trip(lib library, args []string) (model.Trip, error) {
 	if len(args) == 1 {
 		t, faults := store.ReadTrip(args[0], lib.Library)
 		p.tell(faults)
-		if store.HasErrors(faults) {
+		if fault.HasErrors(faults) {
 			return t, wrongf("%s has the faults above; mend these lines, nothing was changed", args[0])
 		}
 		return t, nil

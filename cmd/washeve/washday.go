@@ -9,6 +9,7 @@ import (
 	"washeve/model"
 	"washeve/model/quantity"
 	"washeve/model/store"
+	"washeve/model/store/fault"
 	"washeve/planner"
 	"washeve/ui/washday"
 )
@@ -33,10 +34,10 @@ func (p *program) means(b *book, dir string) washday.Means {
 }
 
 // errorOf joins the faults that keep a file from being used.
-func errorOf(faults []store.Fault) error {
+func errorOf(faults []fault.Fault) error {
 	var words []string
 	for _, f := range faults {
-		if f.Severity != store.Notice {
+		if f.Severity != fault.Notice {
 			words = append(words, f.Error())
 		}
 	}

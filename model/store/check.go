@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"washeve/model"
+	"washeve/model/store/fault"
 	"washeve/model/store/journal"
 )
 
@@ -24,9 +25,9 @@ func (d *decoding) cross(faults []model.Fault) {
 				line = e.line
 			}
 		}
-		severity := Error
+		severity := fault.Error
 		if f.Lacks {
-			severity = Lack
+			severity = fault.Lack
 		}
 		d.fault(line, key, severity, "%s", f.Problem)
 	}
@@ -62,13 +63,13 @@ func follows(f model.Fault, t *table) bool {
 // A rig, places, wash, trip, log or wash under way is known by the file's name and folder or, failing
 // that, by its sections. Names that it refers to are looked up in the files
 // beside it or in the folder above, where there are such.
-func Check(path string) []Fault {
+func Check(path string) []fault.Fault {
 	if strings.ToLower(filepath.Base(path)) == logFile {
 		return checkLog(path)
 	}
 	data, line, problem := readFile(path)
 	if problem != "" {
-		return []Fault{{File: path, Line: line, Problem: problem}}
+		return []fault.Fault{{File: path, Line: line, Problem: problem}}
 	}
 	d := parse(path, data)
 	if faults, known := d.checked(path); known {
@@ -77,12 +78,12 @@ func Check(path string) []Fault {
 	if slices.ContainsFunc(d.tables, func(t *table) bool { return t.name == "entry" }) {
 		return checkLog(path)
 	}
-	unknown := Fault{File: path, Problem: "is no file of this program: it has neither the name nor a section of a rig ([[vehicle]], [[bed]]), places ([[place]]), a wash ([[stage]]), a trip ([[stop]]) or a log ([[entry]])"}
+	unknown := fault.Fault{File: path, Problem: "is no file of this program: it has neither the name nor a section of a rig ([[vehicle]], [[bed]]), places ([[place]]), a wash ([[stage]]), a trip ([[stop]]) or a log ([[entry]])"}
 	return append(d.faults, unknown)
 }
 
 // checked reads the document as what it is; false where it is no file of ours.
-func (d *document) checked(path string) (faults []Fault, known bool) {
+func (d *document) checked(path string) (faults []fault.Fault, known bool) {
 	switch kindOf(path, d) {
 	case rigFile:
 		var rig model.Rig
@@ -104,16 +105,12 @@ func (d *document) checked(path string) (faults []Fault, known bool) {
 }
 
 // checkLog gives every fault in a log.
-func checkLog(path string) []Fault {
-	var all []Fault
-	for _, f := range journal.Check(path) {
-		severity := Error
-		if f.Severity == journal.Notice {
-			severity = Notice
-		}
-		all = append(all, Fault{File: path, Line: f.Line, Key: f.Key, Problem: f.Problem, Severity: severity})
+func checkLog(path string) []fault.Fault {
+	faults := journal.Check(path)
+	for i := range faults {
+		faults[i].File = path
 	}
-	return all
+	return faults
 }
 
 // kindOf tells rigFile, placesFile, washFolder, tripFolder, underwayFile or "".
@@ -193,11 +190,11 @@ func neighbour(path, name string) *document {
 }
 
 // ReadWash reads one wash file anywhere, its names looked up in the library.
-func ReadWash(path string, lib Library) (model.Wash, []Fault) {
+func ReadWash(path string, lib Library) (model.Wash, []fault.Fault) {
 	var wash model.Wash
 	data, line, problem := readFile(path)
 	if problem != "" {
-		return wash, []Fault{{File: path, Line: line, Problem: problem}}
+		return wash, []fault.Fault{{File: path, Line: line, Problem: problem}}
 	}
 	faults := parse(path, data).wash(&wash, names{rig: &lib.Rig, places: append(model.Places{}, lib.Places...)})
 	return wash, faults

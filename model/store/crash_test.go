@@ -11,6 +11,8 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"washeve/model/store/fault"
 )
 
 const crashFolder = "WASHEVE_TEST_CRASH_FOLDER"
@@ -79,5 +81,5 @@ func TestReadWash(t *testing.T) {
 	assert.Empty(t, faults)
 	assert.Equal(t, lib.Washes[0].Wash, wash)
 	_, faults = ReadWash("example/none.toml", lib)
-	assert.Equal(t, []Fault{{File: "example/none.toml", Problem: "is not there"}}, faults)
+	assert.Equal(t, []fault.Fault{{File: "example/none.toml", Problem: "is not there"}}, faults)
 }

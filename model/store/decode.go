@@ -11,6 +11,7 @@ import (
 
 	"washeve/model"
 	"washeve/model/quantity"
+	"washeve/model/store/fault"
 )
 
 // formatNumber is the format of the files that this program reads and writes.
@@ -35,27 +36,27 @@ func (d *document) decode(s schema) decoding {
 	return dec
 }
 
-func (d *decoding) fault(line int, key string, severity Severity, format string, args ...any) {
-	d.faults = append(d.faults, Fault{File: d.file, Line: line, Key: key, Severity: severity, Problem: fmt.Sprintf(format, args...)})
+func (d *decoding) fault(line int, key string, severity fault.Severity, format string, args ...any) {
+	d.faults = append(d.faults, fault.Fault{File: d.file, Line: line, Key: key, Severity: severity, Problem: fmt.Sprintf(format, args...)})
 }
 
 // format reads the number at the top and tells whether to go on.
 func (d *decoding) format() bool {
 	e := d.tables[0].entry("format")
 	if e == nil && len(d.tables) == 1 && len(d.tables[0].entries) == 0 {
-		d.fault(1, "", Notice, "holds nothing yet; take it away and run washeve init for one to start from")
+		d.fault(1, "", fault.Notice, "holds nothing yet; take it away and run washeve init for one to start from")
 		return true
 	}
 	if e == nil {
-		d.fault(1, "format", Notice, "is missing, and taken as %d; write format = %d at the top of the file", formatNumber, formatNumber)
+		d.fault(1, "format", fault.Notice, "is missing, and taken as %d; write format = %d at the top of the file", formatNumber, formatNumber)
 		return true
 	}
 	number, err := strconv.Atoi(e.text)
 	switch {
 	case err != nil || number < 1 || e.kind != unstable.Integer:
-		d.fault(e.line, "format", Error, "%s is no format; write format = %d", shown(e.text), formatNumber)
+		d.fault(e.line, "format", fault.Error, "%s is no format; write format = %d", shown(e.text), formatNumber)
 	case number > formatNumber:
-		d.fault(e.line, "", Error, "format = %d: this file is from a newer washeve; this one reads format = %d, so bring the program up to date", number, formatNumber)
+		d.fault(e.line, "", fault.Error, "format = %d: this file is from a newer washeve; this one reads format = %d, so bring the program up to date", number, formatNumber)
 		return false
 	}
 	return true
@@ -68,15 +69,15 @@ func (d *decoding) section(t *table, s schema) {
 		return
 	}
 	if t.double == sec.single {
-		d.fault(t.line, "", Error, "%s is written %s in this file", header(t.name, !t.double), header(t.name, t.double))
+		d.fault(t.line, "", fault.Error, "%s is written %s in this file", header(t.name, !t.double), header(t.name, t.double))
 	}
 	if sec.single && len(d.items[t.name]) > 0 {
-		d.fault(t.line, "", Error, "%s is there already, in line %d; put both together", header(t.name, true), d.items[t.name][0].line)
+		d.fault(t.line, "", fault.Error, "%s is there already, in line %d; put both together", header(t.name, true), d.items[t.name][0].line)
 	}
 	fields := sec.add()
 	if fields == nil {
 		parent, _, _ := strings.Cut(t.name, ".")
-		d.fault(t.line, "", Error, "[[%s]] stands before any [[%s]]; put it below the %s it belongs to", t.name, parent, parent)
+		d.fault(t.line, "", fault.Error, "[[%s]] stands before any [[%s]]; put it below the %s it belongs to", t.name, parent, parent)
 		return
 	}
 	d.items[t.name] = append(d.items[t.name], t)
@@ -98,9 +99,9 @@ func (d *decoding) unknownSection(t *table, s schema) {
 	text := header(t.name, !t.double)
 	switch home := otherHome(t.name); {
 	case home != "":
-		d.fault(t.line, "", Notice, "%s belongs in %s; here it is not read", text, home)
+		d.fault(t.line, "", fault.Notice, "%s belongs in %s; here it is not read", text, home)
 	default:
-		d.fault(t.line, "", Notice, "%s is no section of this file, and is not read%s", text, meant(t.name, names))
+		d.fault(t.line, "", fault.Notice, "%s is no section of this file, and is not read%s", text, meant(t.name, names))
 	}
 }
 
@@ -109,7 +110,7 @@ func (d *decoding) fill(t *table, fields []model.Field) {
 	seen := make(map[string]int, len(t.entries))
 	for _, e := range t.entries {
 		if line, twice := seen[e.key]; twice {
-			d.fault(e.line, e.key, Error, "is stated twice, first in line %d; keep one", line)
+			d.fault(e.line, e.key, fault.Error, "is stated twice, first in line %d; keep one", line)
 			continue
 		}
 		seen[e.key] = e.line
@@ -123,10 +124,10 @@ func (d *decoding) fill(t *table, fields []model.Field) {
 		}
 		if problem := set(f, e); problem != "" {
 			e.failed = true
-			d.fault(e.line, e.key, Error, "%s", problem)
+			d.fault(e.line, e.key, fault.Error, "%s", problem)
 		}
 		if read, comma := f.ReadAs(); comma {
-			d.asides = append(d.asides, Fault{File: d.file, Line: e.line, Key: e.key, Severity: Notice, Problem: fmt.Sprintf("%s is read as %s: the comma is one of decimals", shown(f.Text()), read)})
+			d.asides = append(d.asides, fault.Fault{File: d.file, Line: e.line, Key: e.key, Severity: fault.Notice, Problem: fmt.Sprintf("%s is read as %s: the comma is one of decimals", shown(f.Text()), read)})
 		}
 	}
 }
@@ -142,7 +143,7 @@ func find(fields []model.Field, key string) (model.Field, bool) {
 
 func (d *decoding) unknownKey(e *entry, t *table, fields []model.Field) {
 	if e.kind == unstable.InlineTable || (e.kind == unstable.Array && otherHome(e.key) != "") {
-		d.fault(e.line, e.key, Error, "is written in one line; write it as a section of its own, with a header such as [[bed]]")
+		d.fault(e.line, e.key, fault.Error, "is written in one line; write it as a section of its own, with a header such as [[bed]]")
 		return
 	}
 	keys := []string{"format"}
@@ -156,7 +157,12 @@ func (d *decoding) unknownKey(e *entry, t *table, fields []model.Field) {
 	if t.name != "" {
 		where = "in " + header(t.name, !t.double)
 	}
-	d.fault(e.line, e.key, Notice, "is no key %s, and is not read%s", where, meant(e.key, keys))
+	d.fault(e.line, e.key, fault.Notice, "is no key %s, and is not read%s", where, meant(e.key, keys))
+}
+
+// meant ends a message with the known word that was likely meant, if any was.
+func meant(word string, known []string) string {
+	return fault.Meant(word, known, max(1, len(word)/3))
 }
 
 // set puts an entry into its field, or tells what is wrong.

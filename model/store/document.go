@@ -8,6 +8,8 @@ import (
 	"unicode"
 
 	"github.com/pelletier/go-toml/v2/unstable"
+
+	"washeve/model/store/fault"
 )
 
 // A document is the text of a file with the place of everything in it, so that
@@ -16,10 +18,10 @@ type document struct {
 	file    string
 	data    []byte
 	tables  []*table // in order; the first is the top of the file
-	faults  []Fault
-	asides  []Fault // what is right and yet worth a word, for a check
-	broken  bool    // a line is no TOML
-	refused bool    // the format is another: nothing was read
+	faults  []fault.Fault
+	asides  []fault.Fault // what is right and yet worth a word, for a check
+	broken  bool          // a line is no TOML
+	refused bool          // the format is another: nothing was read
 }
 
 // A table is a section header with the entries under it.

@@ -8,6 +8,8 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"washeve/model/store/fault"
 )
 
 // place puts a file into a folder of its own and gives its path.
@@ -24,7 +26,7 @@ func told(path string) []string {
 	var all []string
 	for _, f := range Check(path) {
 		text := strings.TrimPrefix(f.Error(), filepath.Dir(path)+string(filepath.Separator))
-		if f.Severity == Notice {
+		if f.Severity == fault.Notice {
 			text = "notice: " + text
 		}
 		all = append(all, text)
@@ -170,7 +172,7 @@ func TestNoFile(t *testing.T) {
 		dir:                             "is a folder; a file is needed",
 		os.DevNull:                      "is no ordinary file; a text file is needed",
 	} {
-		assert.Equal(t, []Fault{{File: path, Problem: want}}, Check(path))
+		assert.Equal(t, []fault.Fault{{File: path, Problem: want}}, Check(path))
 	}
 	large := filepath.Join(dir, "rig.toml")
 	require.NoError(t, os.WriteFile(large, nil, 0o600))
@@ -217,7 +219,7 @@ func TestCheckOfALog(t *testing.T) {
 		require.NoError(t, os.WriteFile(path, []byte("format = 1\n\n[[entry]]\nkind = \"salt\"\nat = 2026-06-12T08:00:00Z\nsalt = \"4\"\nsoftener = \"s\"\nid = \"a\"\n"), 0o600))
 		faults := Check(path)
 		require.Len(t, faults, 1)
-		assert.Equal(t, Fault{File: path, Line: 6, Key: "salt", Problem: faults[0].Problem, Severity: Error}, faults[0])
+		assert.Equal(t, fault.Fault{File: path, Line: 6, Key: "salt", Problem: faults[0].Problem, Severity: fault.Error}, faults[0])
 		assert.Contains(t, faults[0].Problem, `"4" has no unit`)
 	}
 	assert.Empty(t, Check("../../testdata/season/log.toml"))

@@ -11,6 +11,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"washeve/model"
+	"washeve/model/store/fault"
 )
 
 // takenOutBy saves a rig from which items are taken out, with the yes it asks for.
@@ -50,7 +51,7 @@ func TestWhatAnotherProgramWroteIsNotBroughtBackOver(t *testing.T) {
 	require.ErrorIs(t, s.SaveRig(lib.Rig), ErrChanged)
 	assert.Equal(t, changed, text(t, s, "rig.toml"))
 	_, faults := s.Load()
-	require.False(t, HasErrors(faults))
+	require.False(t, fault.HasErrors(faults))
 	require.NoError(t, s.SaveRig(lib.Rig))
 	assert.Contains(t, text(t, s, "rig.toml"), "# a note by hand", "it is loaded, so it stays")
 }
@@ -61,7 +62,7 @@ func TestHandWrittenLinesSurviveChangesElsewhere(t *testing.T) {
 	own := strings.Replace(text(t, s, "rig.toml"), "name = \"garden nozzle\"", "  name   =  'garden nozzle'   # Oma's, the green one", 1)
 	require.NoError(t, os.WriteFile(filepath.Join(s.Dir(), "rig.toml"), []byte(own), 0o600))
 	lib, faults := s.Load()
-	require.False(t, HasErrors(faults))
+	require.False(t, fault.HasErrors(faults))
 	r := lib.Rig
 	r.Vehicles = append(slices.Clone(r.Vehicles), model.Vehicle{Name: "Tin Box"})
 	require.NoError(t, s.SaveRig(r))

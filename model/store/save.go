@@ -11,6 +11,7 @@ import (
 	"unicode"
 
 	"washeve/model"
+	"washeve/model/store/fault"
 )
 
 // ErrChanged says that a file is no longer as it was read. Nothing was written;
@@ -208,7 +209,7 @@ func (s *Store) unchanged(file string) error {
 	}
 	data, line, problem := readFile(path)
 	if !known && problem != "" {
-		return fmt.Errorf("nothing was saved: %w", Fault{File: filepath.ToSlash(file), Line: line, Problem: problem})
+		return fmt.Errorf("nothing was saved: %w", fault.Fault{File: filepath.ToSlash(file), Line: line, Problem: problem})
 	}
 	if !known || problem != "" || !bytes.Equal(data, seen) {
 		return fmt.Errorf("%s %w", filepath.ToSlash(file), ErrChanged)

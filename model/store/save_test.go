@@ -11,6 +11,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"washeve/model"
+	"washeve/model/store/fault"
 )
 
 // written makes a folder with the example and gives its store, loaded.
@@ -109,7 +110,7 @@ func TestRewriteOfAFaultyFile(t *testing.T) {
 	broken := strings.Replace(text(t, s, "places.toml"), "supply = \"tap\"", "supply = tap", 1)
 	require.NoError(t, os.WriteFile(filepath.Join(s.Dir(), "places.toml"), []byte(broken), 0o600))
 	again, faults := s.Load()
-	require.True(t, HasErrors(faults))
+	require.True(t, fault.HasErrors(faults))
 	again.Places[0].Supply = model.Tap
 	var asks *NeedsRewrite
 	require.ErrorAs(t, s.SavePlaces(again.Places), &asks)

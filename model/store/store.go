@@ -15,6 +15,7 @@ import (
 	"github.com/adrg/xdg"
 
 	"washeve/model"
+	"washeve/model/store/fault"
 )
 
 const (
@@ -68,7 +69,7 @@ type WashFile struct {
 
 // Load reads the folder. What could be read is in the library whatever the
 // faults; files that are not there are no fault. Each fault names its file.
-func (s *Store) Load() (Library, []Fault) {
+func (s *Store) Load() (Library, []fault.Fault) {
 	s.mu.Lock()
 	defer s.mu.Unlock()
 	clear(s.seen)
@@ -110,30 +111,30 @@ type names struct {
 }
 
 // read gives a document, or nil where the file is not there or unreadable.
-func (s *Store) read(file string) (*document, []Fault) {
+func (s *Store) read(file string) (*document, []fault.Fault) {
 	path, shown := filepath.Join(s.dir, file), filepath.ToSlash(file)
 	if _, err := os.Lstat(path); os.IsNotExist(err) {
 		return nil, nil
 	}
 	data, line, problem := readFile(path)
 	if problem != "" {
-		return nil, []Fault{{File: shown, Line: line, Problem: problem}}
+		return nil, []fault.Fault{{File: shown, Line: line, Problem: problem}}
 	}
 	s.seen[file] = data
 	return parse(shown, data), nil
 }
 
 // washes reads the folder of the washes.
-func (s *Store) washes(known names) ([]WashFile, []Fault) {
+func (s *Store) washes(known names) ([]WashFile, []fault.Fault) {
 	entries, err := os.ReadDir(filepath.Join(s.dir, washFolder))
 	if err != nil {
 		if os.IsNotExist(err) {
 			return nil, nil
 		}
-		return nil, []Fault{{File: washFolder, Problem: whyNot(err)}}
+		return nil, []fault.Fault{{File: washFolder, Problem: whyNot(err)}}
 	}
 	var all []WashFile
-	var faults []Fault
+	var faults []fault.Fault
 	days := map[string]string{}
 	for _, entry := range entries {
 		name := entry.Name()
@@ -167,7 +168,7 @@ func dayOf(entry os.DirEntry, w model.Wash) string {
 }
 
 // rig reads a rig and gives every fault in it.
-func (d *document) rig(r *model.Rig, known names) []Fault {
+func (d *document) rig(r *model.Rig, known names) []fault.Fault {
 	var places []string
 	if known.places != nil {
 		places = known.places.Names()
@@ -176,23 +177,29 @@ func (d *document) rig(r *model.Rig, known names) []Fault {
 }
 
 // places reads places and gives every fault in them.
-func (d *document) places(ps *model.Places) []Fault {
+func (d *document) places(ps *model.Places) []fault.Fault {
 	return d.all(placesSchema(ps), func() []model.Fault { return ps.Faults() })
 }
 
 // wash reads a wash and gives every fault in it.
-func (d *document) wash(w *model.Wash, known names) []Fault {
+func (d *document) wash(w *model.Wash, known names) []fault.Fault {
 	return d.all(washSchema(w), func() []model.Fault { return w.Faults(known.rig, known.places) })
 }
 
-func (d *document) all(s schema, cross func() []model.Fault) []Fault {
+func (d *document) all(s schema, cross func() []model.Fault) []fault.Fault {
 	dec := d.decode(s)
 	if !d.refused {
 		dec.cross(cross())
 	}
 	if d.broken {
 		// What is a section or a key is not known before these lines are mended.
-		d.faults = slices.DeleteFunc(d.faults, func(f Fault) bool { return f.Severity == Notice })
+		d.faults = slices.DeleteFunc(d.faults, func(f fault.Fault) bool { return f.Severity == fault.Notice })
 	}
 	return byLine(d.faults)
+}
+
+// byLine puts faults in the order of the file, the first found first.
+func byLine(faults []fault.Fault) []fault.Fault {
+	slices.SortStableFunc(faults, func(a, b fault.Fault) int { return a.Line - b.Line })
+	return faults
 }

@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"regexp"
 	"strings"
+
+	"washeve/model/store/fault"
 )
 
 // mostSyntax is how many lines that are no TOML are told: past it the file is
@@ -15,15 +17,15 @@ func (d *document) syntax(at, line int, message string) {
 	if d.broken = true; len(d.faults) > mostSyntax {
 		return
 	}
-	fault := Fault{File: d.file, Line: line, Problem: "cannot be read: " + message}
+	f := fault.Fault{File: d.file, Line: line, Problem: "cannot be read: " + message}
 	text := strings.TrimSpace(string(d.data[d.lineStart(at):d.lineEnd(at)]))
 	if key, hint := hintFor(text); hint != "" {
-		fault.Key, fault.Problem = key, hint
+		f.Key, f.Problem = key, hint
 	}
 	if len(d.faults) == mostSyntax {
-		fault.Key, fault.Problem = "", "and more lines cannot be read; is this the right file?"
+		f.Key, f.Problem = "", "and more lines cannot be read; is this the right file?"
 	}
-	d.faults = append(d.faults, fault)
+	d.faults = append(d.faults, f)
 }
 
 var (

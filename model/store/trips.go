@@ -8,6 +8,7 @@ import (
 	"strings"
 
 	"washeve/model"
+	"washeve/model/store/fault"
 )
 
 const tripFolder = "trips"
@@ -72,22 +73,22 @@ func tripSchema(t *model.Trip) schema {
 }
 
 // trip reads a trip and gives every fault in it.
-func (d *document) trip(t *model.Trip, known names) []Fault {
+func (d *document) trip(t *model.Trip, known names) []fault.Fault {
 	return d.all(tripSchema(t), func() []model.Fault { return t.Faults(known.rig, known.places, known.washes) })
 }
 
 // trips reads the folder of the trips, the next one first: that is the one whose
 // last day comes first.
-func (s *Store) trips(known names) ([]TripFile, []Fault) {
+func (s *Store) trips(known names) ([]TripFile, []fault.Fault) {
 	entries, err := os.ReadDir(filepath.Join(s.dir, tripFolder))
 	if err != nil {
 		if os.IsNotExist(err) {
 			return nil, nil
 		}
-		return nil, []Fault{{File: tripFolder, Problem: whyNot(err)}}
+		return nil, []fault.Fault{{File: tripFolder, Problem: whyNot(err)}}
 	}
 	var all []TripFile
-	var faults []Fault
+	var faults []fault.Fault
 	for _, entry := range entries {
 		name := entry.Name()
 		if !strings.HasSuffix(name, ".toml") || strings.HasPrefix(name, ".") {
@@ -127,11 +128,11 @@ func (s *Store) SaveTrip(file string, t model.Trip) error {
 func (s *Store) NewTripFile(name string) string { return s.free(tripFolder, name, "trip") }
 
 // ReadTrip reads one trip file anywhere, its names looked up in the library.
-func ReadTrip(path string, lib Library) (model.Trip, []Fault) {
+func ReadTrip(path string, lib Library) (model.Trip, []fault.Fault) {
 	var trip model.Trip
 	data, line, problem := readFile(path)
 	if problem != "" {
-		return trip, []Fault{{File: path, Line: line, Problem: problem}}
+		return trip, []fault.Fault{{File: path, Line: line, Problem: problem}}
 	}
 	known := names{rig: &lib.Rig, places: append(model.Places{}, lib.Places...), washes: lib.WashNames()}
 	return trip, parse(path, data).trip(&trip, known)

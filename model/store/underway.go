@@ -8,6 +8,7 @@ import (
 	"time"
 
 	"washeve/model"
+	"washeve/model/store/fault"
 	"washeve/model/store/safefile"
 )
 
@@ -20,7 +21,7 @@ func underwaySchema(u *model.Underway) schema {
 // Underway reads the wash that is being done. There is none where the file is not
 // there. Faults mean that it cannot be gone on with; the file is then left as it
 // is.
-func (s *Store) Underway() (u model.Underway, there bool, faults []Fault) {
+func (s *Store) Underway() (u model.Underway, there bool, faults []fault.Fault) {
 	s.mu.Lock()
 	defer s.mu.Unlock()
 	d, faults := s.read(underwayFile)
@@ -31,7 +32,7 @@ func (s *Store) Underway() (u model.Underway, there bool, faults []Fault) {
 }
 
 // underway reads a wash that is being done and gives every fault in it.
-func (d *document) underway(u *model.Underway) []Fault {
+func (d *document) underway(u *model.Underway) []fault.Fault {
 	return d.all(underwaySchema(u), func() []model.Fault { return u.Faults() })
 }
 

@@ -11,6 +11,8 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"washeve/model/store/fault"
 )
 
 // asNobody runs do with the rights of nobody on files, so that rights count
@@ -82,7 +84,7 @@ func TestNoRightToRead(t *testing.T) {
 	require.NoError(t, os.Chmod(filepath.Join(s.Dir(), "rig.toml"), 0o000))
 	require.NoError(t, os.Chmod(filepath.Join(s.Dir(), "washes"), 0o000))
 	require.NoError(t, os.Chmod(filepath.Join(s.Dir(), "trips"), 0o000))
-	var faults []Fault
+	var faults []fault.Fault
 	if os.Geteuid() != 0 {
 		require.NoError(t, os.Chmod(path, 0o000))
 	}

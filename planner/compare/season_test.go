@@ -9,6 +9,7 @@ import (
 
 	"washeve/model"
 	"washeve/model/quantity"
+	"washeve/model/store/fault"
 	"washeve/model/store/journal"
 	"washeve/planner"
 )
@@ -16,7 +17,7 @@ import (
 // season is the example with a season's log.
 func season(t testing.TB) (Case, *planner.Past) {
 	log, faults := journal.Open("../../testdata/season/log.toml").Load()
-	require.False(t, journal.HasErrors(faults), "%v", faults)
+	require.False(t, fault.HasErrors(faults), "%v", faults)
 	base := example()
 	return base, planner.Recall(log, base.Rig, base.Places)
 }

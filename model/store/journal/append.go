@@ -9,6 +9,7 @@ import (
 	"strings"
 
 	"washeve/model"
+	"washeve/model/store/fault"
 	"washeve/model/store/safefile"
 )
 
@@ -16,7 +17,7 @@ import (
 // no error they are on the disk. On error the log is as it was, and the error
 // tells what to do; the entries are still the caller's to keep. What else was
 // met on the way, such as an end cut off earlier, is told beside.
-func (j *Journal) Append(entries ...model.Entry) ([]Fault, error) {
+func (j *Journal) Append(entries ...model.Entry) ([]fault.Fault, error) {
 	blocks, err := encodeAll(entries)
 	if err != nil || len(blocks) == 0 {
 		return nil, err
@@ -25,12 +26,12 @@ func (j *Journal) Append(entries ...model.Entry) ([]Fault, error) {
 }
 
 // add appends the blocks that choose gives, which is asked under the lock.
-func (j *Journal) add(choose func() ([]string, error)) ([]Fault, error) {
+func (j *Journal) add(choose func() ([]string, error)) ([]fault.Fault, error) {
 	path, err := safefile.Target(j.path)
 	if err != nil {
 		return nil, notWritten(j.path, err)
 	}
-	var told []Fault
+	var told []fault.Fault
 	err = locked(path, func() error {
 		told, err = addLocked(path, choose)
 		return err
@@ -43,7 +44,7 @@ func (j *Journal) add(choose func() ([]string, error)) ([]Fault, error) {
 
 // addLocked appends one block in place. Several come by a copy of the log, so
 // that they are there all at once; so does the first of a new log.
-func addLocked(path string, choose func() ([]string, error)) ([]Fault, error) {
+func addLocked(path string, choose func() ([]string, error)) ([]fault.Fault, error) {
 	told, end, err := prepare(path)
 	if err != nil {
 		return nil, err
@@ -67,7 +68,7 @@ type end struct {
 
 // prepare makes sure that the log is this program's to add to, and that its end
 // is whole.
-func prepare(path string) (told []Fault, at end, err error) {
+func prepare(path string) (told []fault.Fault, at end, err error) {
 	log, err := os.OpenFile(path, os.O_RDWR, 0)
 	if errors.Is(err, fs.ErrNotExist) {
 		return nil, end{lead: header}, nil
@@ -81,7 +82,7 @@ func prepare(path string) (told []Fault, at end, err error) {
 	}
 	torn, at, err := setEndAside(path, log)
 	if torn != nil {
-		told = []Fault{*torn}
+		told = []fault.Fault{*torn}
 	}
 	return told, at, err
 }
@@ -111,7 +112,7 @@ const tailBytes = 64 << 10
 
 // setEndAside moves an end that was cut off into a file of its own, and tells
 // where the log goes on. The log is locked.
-func setEndAside(path string, log *os.File) (torn *Fault, at end, err error) {
+func setEndAside(path string, log *os.File) (torn *fault.Fault, at end, err error) {
 	text, from, err := readEnd(log)
 	if err != nil {
 		return nil, end{}, err

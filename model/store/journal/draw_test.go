@@ -11,6 +11,7 @@ import (
 	"pgregory.net/rapid"
 
 	"washeve/model"
+	"washeve/model/store/fault"
 )
 
 // made makes an entry from texts.
@@ -99,7 +100,7 @@ func contents(log []model.Entry) []string {
 	return texts
 }
 
-func said(faults []Fault) []string {
+func said(faults []fault.Fault) []string {
 	texts := make([]string, len(faults))
 	for i, f := range faults {
 		texts[i] = f.Error()

@@ -8,6 +8,7 @@ import (
 	"github.com/pelletier/go-toml/v2/unstable"
 
 	"washeve/model"
+	"washeve/model/store/fault"
 )
 
 // A statement is one key with its value, in any form that TOML has.
@@ -37,7 +38,7 @@ func (s *scanner) foreign(start, end, line int) {
 	}
 	for _, p := range s.reader.Faults() {
 		if p.Key != idKey {
-			s.add(Error, line, p.Key, p.Problem+leftOut)
+			s.add(fault.Error, line, p.Key, p.Problem+leftOut)
 			sound = false
 		}
 	}
@@ -47,7 +48,7 @@ func (s *scanner) foreign(start, end, line int) {
 	e := s.reader.Entry()
 	own := strings.TrimSuffix(strings.ReplaceAll(s.text[start:last], "\r\n", "\n"), "\n") + "\n"
 	if own != encode(e) && len(s.all) == before && e.ID != "" {
-		s.add(Notice, line, "", "this entry was written or changed by hand; it counts as it stands")
+		s.add(fault.Notice, line, "", "this entry was written or changed by hand; it counts as it stands")
 	}
 	s.keep(e, span{start, last}, line)
 }
@@ -59,12 +60,12 @@ func (s *scanner) begin(statements []statement, line int) bool {
 			continue
 		}
 		if err := s.reader.Start(strings.TrimSpace(st.text)); err != nil {
-			s.add(Error, st.line, kindKey, err.Error()+leftOut)
+			s.add(fault.Error, st.line, kindKey, err.Error()+leftOut)
 			return false
 		}
 		return true
 	}
-	s.add(Error, line, kindKey, (&model.Entry{}).Faults()[0].Problem+leftOut)
+	s.add(fault.Error, line, kindKey, (&model.Entry{}).Faults()[0].Problem+leftOut)
 	return false
 }
 
@@ -72,15 +73,15 @@ func (s *scanner) begin(statements []statement, line int) bool {
 // still count.
 func (s *scanner) state(st statement) bool {
 	if st.section != "" {
-		s.add(Notice, st.line, st.key, fmt.Sprintf("stands under %s, which this program does not know; it is kept and not used", st.section))
+		s.add(fault.Notice, st.line, st.key, fmt.Sprintf("stands under %s, which this program does not know; it is kept and not used", st.section))
 		return true
 	}
 	err := s.reader.Set(st.key, st.text)
 	switch {
 	case errors.Is(err, model.ErrUnknownKey):
-		s.add(Notice, st.line, st.key, "is no field of this kind of entry; it is kept and not used"+meant(st.key, s.reader.Keys()))
+		s.add(fault.Notice, st.line, st.key, "is no field of this kind of entry; it is kept and not used"+meant(st.key, s.reader.Keys()))
 	case err != nil:
-		s.add(Error, st.line, st.key, err.Error()+leftOut)
+		s.add(fault.Error, st.line, st.key, err.Error()+leftOut)
 		return false
 	}
 	return true
@@ -114,7 +115,7 @@ func (s *scanner) statements(start, end, line int) ([]statement, bool) {
 		all = append(all, statement{key: name, text: valueOf(n, data[from:to]), line: line, end: stop, section: section})
 	}
 	if err := p.Error(); err != nil {
-		s.add(Error, line+s.linesTo(start, start+seen, err, data), "", "cannot be read: "+err.Error()+leftOut)
+		s.add(fault.Error, line+s.linesTo(start, start+seen, err, data), "", "cannot be read: "+err.Error()+leftOut)
 		return nil, false
 	}
 	return all, true

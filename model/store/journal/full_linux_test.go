@@ -13,6 +13,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"washeve/model"
+	"washeve/model/store/fault"
 )
 
 // inChild runs the test once more in a process of its own, since a limit on the
@@ -86,7 +87,7 @@ func TestFullDiskWithATornEnd(t *testing.T) {
 	text := header + "\n" + encode(sample(t, "one")) + "\n[[entry]]\nkind = \"reading\"\n"
 	write(t, path, text)
 	var log model.Log
-	var faults []Fault
+	var faults []fault.Fault
 	withRoom(t, 5, func() { log, faults = Open(path).Load() })
 	assert.Len(t, log, 1)
 	require.Len(t, faults, 1)
@@ -131,7 +132,7 @@ func TestReadOnlyFolder(t *testing.T) {
 	require.NoError(t, os.Chmod(path, 0o444))
 	openFor(t, filepath.Dir(path), 0o555)
 	var log model.Log
-	var faults []Fault
+	var faults []fault.Fault
 	var err error
 	asNobody(t, func() {
 		log, faults = Open(path).Load()
@@ -150,7 +151,7 @@ func TestNoRightToRead(t *testing.T) {
 	write(t, path, header)
 	require.NoError(t, os.Chmod(path, 0o000))
 	openFor(t, filepath.Dir(path), 0o755)
-	var faults []Fault
+	var faults []fault.Fault
 	asNobody(t, func() { _, faults = Open(path).Load() })
 	assert.Equal(t, []string{"log.toml: may not be read: permission denied; give yourself the right to read it"}, said(faults))
 }

@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"strconv"
 	"strings"
+
+	"washeve/model/store/fault"
 )
 
 // formatNumber is the format of the log that this program reads and writes.
@@ -26,7 +28,7 @@ func (s *scanner) head() bool {
 	for _, st := range statements {
 		switch {
 		case st.key != "format" || st.section != "":
-			s.add(Notice, st.line, st.key, "is not known here; it is kept and not used"+meant(st.key, []string{"format", "entry"}))
+			s.add(fault.Notice, st.line, st.key, "is not known here; it is kept and not used"+meant(st.key, []string{"format", "entry"}))
 		default:
 			given = true
 			if !s.format(st) {
@@ -35,7 +37,7 @@ func (s *scanner) head() bool {
 		}
 	}
 	if !given && len(s.text) > 0 {
-		s.add(Notice, 1, "format", fmt.Sprintf("is missing, and taken as %d; write format = %d at the top of the file", formatNumber, formatNumber))
+		s.add(fault.Notice, 1, "format", fmt.Sprintf("is missing, and taken as %d; write format = %d at the top of the file", formatNumber, formatNumber))
 	}
 	return true
 }
@@ -44,10 +46,10 @@ func (s *scanner) format(st statement) bool {
 	number, err := strconv.Atoi(st.text)
 	switch {
 	case err != nil || number < 1:
-		s.add(Error, st.line, "format", fmt.Sprintf("%q is no format; write format = %d", st.text, formatNumber))
+		s.add(fault.Error, st.line, "format", fmt.Sprintf("%q is no format; write format = %d", st.text, formatNumber))
 		return false
 	case number > formatNumber:
-		s.add(Error, st.line, "", newer(number))
+		s.add(fault.Error, st.line, "", newer(number))
 		return false
 	}
 	return true
@@ -57,41 +59,7 @@ func newer(number int) string {
 	return fmt.Sprintf("format = %d: this log is from a newer washeve; this one reads format = %d, so bring the program up to date", number, formatNumber)
 }
 
-// meant ends a message with the known word that was likely meant, if one is
-// close enough.
+// meant ends a message with the known word that was likely meant, if any was.
 func meant(word string, known []string) string {
-	best, least := "", 1+(len(word)+3)/6
-	if len(word) > mostKey {
-		return ""
-	}
-	for _, k := range known {
-		if d := distance(strings.ToLower(word), k); d < least {
-			best, least = k, d
-		}
-	}
-	if best == "" {
-		return ""
-	}
-	return "; did you mean " + best + "?"
-}
-
-// distance counts the letters to put in, take out or change to get from a to b.
-func distance(a, b string) int {
-	row := make([]int, len(b)+1)
-	for j := range row {
-		row[j] = j
-	}
-	for i := range len(a) {
-		diagonal := row[0]
-		row[0] = i + 1
-		for j := range len(b) {
-			cost := diagonal
-			if a[i] != b[j] {
-				cost++
-			}
-			diagonal = row[j+1]
-			row[j+1] = min(cost, row[j]+1, row[j+1]+1)
-		}
-	}
-	return row[len(b)]
+	return fault.Meant(word, known, (len(word)+3)/6)
 }

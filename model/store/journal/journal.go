@@ -12,6 +12,7 @@ import (
 	"strings"
 
 	"washeve/model"
+	"washeve/model/store/fault"
 	"washeve/model/store/safefile"
 )
 
@@ -34,7 +35,7 @@ func (j *Journal) Size() (bytes int64, exists bool) {
 // Load reads the log. Entries that cannot be read are told with their line and
 // left out. An end that was cut off is set aside and told. A file that is not
 // there is an empty log.
-func (j *Journal) Load() (model.Log, []Fault) {
+func (j *Journal) Load() (model.Log, []fault.Fault) {
 	s := scanFile(j.path)
 	if s.torn {
 		if told := j.mend(); told != nil {
@@ -46,13 +47,13 @@ func (j *Journal) Load() (model.Log, []Fault) {
 }
 
 // Check reads a log and changes nothing.
-func Check(path string) []Fault {
+func Check(path string) []fault.Fault {
 	s := scanFile(path)
 	if s.torn {
-		s.add(Notice, 1+strings.Count(s.text, "\n"), "", "the last entry was cut off while it was written; the next start sets it aside")
+		s.add(fault.Notice, 1+strings.Count(s.text, "\n"), "", "the last entry was cut off while it was written; the next start sets it aside")
 	}
 	for _, f := range model.NewLog(s.found).Faults() {
-		s.add(Notice, 0, "", f.Error())
+		s.add(fault.Notice, 0, "", f.Error())
 	}
 	return s.all
 }
@@ -60,8 +61,8 @@ func Check(path string) []Fault {
 // mend sets aside an end that was cut off. It looks once more under the lock:
 // what looked cut off may have been another program's entry half written, and
 // then there is nothing to tell.
-func (j *Journal) mend() []Fault {
-	var told []Fault
+func (j *Journal) mend() []fault.Fault {
+	var told []fault.Fault
 	path, err := safefile.Target(j.path)
 	if err == nil {
 		err = locked(path, func() error {
@@ -70,7 +71,7 @@ func (j *Journal) mend() []Fault {
 		})
 	}
 	if err != nil {
-		return []Fault{{File: filepath.Base(j.path), Severity: Notice, Problem: fmt.Sprintf(
+		return []fault.Fault{{File: filepath.Base(j.path), Severity: fault.Notice, Problem: fmt.Sprintf(
 			"the last entry was cut off while it was written; it does not count, all before it stands, and it could not be moved out of the way: %v", err)}}
 	}
 	return told
@@ -83,7 +84,7 @@ func scanFile(path string) *scanner {
 	if err != nil {
 		s := newScanner(file, "")
 		if !errors.Is(err, fs.ErrNotExist) {
-			s.add(Error, 0, "", whyNot(err))
+			s.add(fault.Error, 0, "", whyNot(err))
 		}
 		return s
 	}
@@ -98,7 +99,7 @@ func scanText(file, text string) *scanner {
 		return s
 	}
 	if line := notText(s.text); line > 0 {
-		s.add(Error, line, "", "is not text in UTF-8; save the file as plain text in UTF-8")
+		s.add(fault.Error, line, "", "is not text in UTF-8; save the file as plain text in UTF-8")
 		return s
 	}
 	if !s.head() {

@@ -7,20 +7,21 @@ import (
 	"strings"
 
 	"washeve/model"
+	"washeve/model/store/fault"
 )
 
 // Merge adds to this log what another log file holds and this one does not, as
 // it is written there, and gives how many entries that were. Both logs may be
 // merged into each other in any order and as often as one likes. The other file
 // is only read; what is wrong in it is told.
-func (j *Journal) Merge(other string) (added int, told []Fault, err error) {
+func (j *Journal) Merge(other string) (added int, told []fault.Fault, err error) {
 	if _, err := os.Stat(other); errors.Is(err, fs.ErrNotExist) {
-		missing := Fault{File: other, Problem: "is not there; name the other log, such as one on a stick"}
-		return 0, []Fault{missing}, missing
+		missing := fault.Fault{File: other, Problem: "is not there; name the other log, such as one on a stick"}
+		return 0, []fault.Fault{missing}, missing
 	}
 	there := scanFile(other)
 	told = there.all
-	if HasErrors(told) && len(there.found) == 0 {
+	if fault.HasErrors(told) && len(there.found) == 0 {
 		return 0, told, told[0]
 	}
 	more, err := j.add(func() ([]string, error) {

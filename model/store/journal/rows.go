@@ -8,6 +8,7 @@ import (
 	"time"
 
 	"washeve/model"
+	"washeve/model/store/fault"
 )
 
 // row reads one row into an entry.
@@ -20,13 +21,13 @@ func (t *table) row(row int, cells []string) {
 		}
 	}
 	if err := t.reader.Start(kind); err != nil {
-		t.add(Error, row, kindKey, err.Error())
+		t.add(fault.Error, row, kindKey, err.Error())
 		return
 	}
 	for i, cell := range cells {
 		if i >= len(t.columns) {
 			if strings.TrimSpace(cell) != "" {
-				t.add(Error, row, "", fmt.Sprintf("%q stands beyond the last column that has a name", cell))
+				t.add(fault.Error, row, "", fmt.Sprintf("%q stands beyond the last column that has a name", cell))
 			}
 		} else if c := t.columns[i]; c.key != "" && c.key != kindKey {
 			t.cell(row, kind, c, cell)
@@ -43,7 +44,7 @@ func (t *table) cell(row int, kind string, c column, cell string) {
 	if c.key == "at" || c.key == "new_at" {
 		moment, err := model.ParseMoment(text, t.zone)
 		if err != nil {
-			t.add(Error, row, c.name, err.Error())
+			t.add(fault.Error, row, c.name, err.Error())
 			return
 		}
 		text = moment.String()
@@ -51,9 +52,9 @@ func (t *table) cell(row int, kind string, c column, cell string) {
 	err := t.reader.Set(c.key, text)
 	switch {
 	case errors.Is(err, model.ErrUnknownKey):
-		t.add(Error, row, c.name, fmt.Sprintf("%q stands in a row of the kind %s, which has no %s; leave the cell empty", cell, kind, c.key))
+		t.add(fault.Error, row, c.name, fmt.Sprintf("%q stands in a row of the kind %s, which has no %s; leave the cell empty", cell, kind, c.key))
 	case err != nil:
-		t.add(Error, row, c.name, err.Error())
+		t.add(fault.Error, row, c.name, err.Error())
 	}
 }
 
@@ -64,7 +65,7 @@ func (t *table) finish(row, before int) {
 	}
 	for _, p := range t.reader.Faults() {
 		if p.Key != idKey {
-			t.add(Error, row, p.Key, p.Problem)
+			t.add(fault.Error, row, p.Key, p.Problem)
 		}
 	}
 	e := t.reader.Entry()
@@ -80,10 +81,10 @@ func (t *table) finish(row, before int) {
 // Import adds the entries of a table that the log does not hold, all of them or,
 // where any row is faulty, none. A row whose identifier the log holds with
 // another content is told and left out: an entry is corrected by a correction.
-func (j *Journal) Import(r io.Reader, name string, zone *time.Location) (added int, told []Fault, err error) {
+func (j *Journal) Import(r io.Reader, name string, zone *time.Location) (added int, told []fault.Fault, err error) {
 	t := table{faults: faults{file: name}, zone: zone, reader: model.NewEntryReader(), alike: map[string]int{}}
 	t.read(r)
-	if HasErrors(t.all) {
+	if fault.HasErrors(t.all) {
 		return 0, t.all, fmt.Errorf("%s: nothing was imported, since it has faults; put them right and import it again", name)
 	}
 	more, err := j.add(func() ([]string, error) {
@@ -111,7 +112,7 @@ func (t *table) lackingIn(log []model.Entry) []model.Entry {
 			known[e.ID] = e.Content()
 			fresh = append(fresh, e)
 		case content != e.Content():
-			t.add(Notice, t.rows[i], idKey, fmt.Sprintf("the log holds %s already, and it says something else there; the log stands, and a correction is the way to change it", e.ID))
+			t.add(fault.Notice, t.rows[i], idKey, fmt.Sprintf("the log holds %s already, and it says something else there; the log stands, and a correction is the way to change it", e.ID))
 		}
 	}
 	return fresh

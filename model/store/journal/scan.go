@@ -6,6 +6,7 @@ import (
 	"unicode/utf8"
 
 	"washeve/model"
+	"washeve/model/store/fault"
 )
 
 // A scanner reads the text of a log. Blocks in the program's own form are read
@@ -50,7 +51,7 @@ func (s *scanner) entries() {
 func (s *scanner) keep(e model.Entry, at span, line int) {
 	if e.ID == "" {
 		e.ID = s.nameFor(e)
-		s.add(Notice, line, idKey, fmt.Sprintf("is missing; the entry is known as %s as long as nothing in it is changed", e.ID))
+		s.add(fault.Notice, line, idKey, fmt.Sprintf("is missing; the entry is known as %s as long as nothing in it is changed", e.ID))
 	}
 	s.found = append(s.found, e)
 	s.spans = append(s.spans, at)

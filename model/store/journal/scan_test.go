@@ -11,6 +11,7 @@ import (
 	"pgregory.net/rapid"
 
 	"washeve/model"
+	"washeve/model/store/fault"
 )
 
 // slowly reads a text with the TOML library alone.
@@ -44,10 +45,10 @@ func requireAgreement(t require.TestingT, text string) {
 	require.Equal(t, said(errorsOf(slow.all)), said(errorsOf(quick.all)))
 }
 
-func errorsOf(faults []Fault) []Fault {
-	var errors []Fault
+func errorsOf(faults []fault.Fault) []fault.Fault {
+	var errors []fault.Fault
 	for _, f := range faults {
-		if f.Severity == Error {
+		if f.Severity == fault.Error {
 			errors = append(errors, f)
 		}
 	}

@@ -12,6 +12,7 @@ import (
 
 	"washeve/model"
 	"washeve/model/quantity"
+	"washeve/model/store/fault"
 )
 
 // WriteCSV writes a log as a table for a spreadsheet: every entry as it was
@@ -52,10 +53,10 @@ func rowOf(e *model.Entry, columns []column) []string {
 // an identifier get one that follows from what they say. Where any row is
 // faulty there are no entries at all. A fault's Line is the row, the names of the
 // columns being row 1.
-func ReadCSV(r io.Reader, name string, zone *time.Location) ([]model.Entry, []Fault) {
+func ReadCSV(r io.Reader, name string, zone *time.Location) ([]model.Entry, []fault.Fault) {
 	t := table{faults: faults{file: name}, zone: zone, reader: model.NewEntryReader(), alike: map[string]int{}}
 	t.read(r)
-	if HasErrors(t.all) {
+	if fault.HasErrors(t.all) {
 		return nil, t.all
 	}
 	return t.entries, t.all
@@ -80,7 +81,7 @@ func (t *table) read(r io.Reader) {
 		switch {
 		case errors.Is(err, io.EOF):
 			if row == 1 {
-				t.add(Error, 1, "", "the table is empty; the first row must name the columns")
+				t.add(fault.Error, 1, "", "the table is empty; the first row must name the columns")
 			}
 			return
 		case err != nil:
@@ -99,10 +100,10 @@ func (t *table) read(r io.Reader) {
 func (t *table) broken(row int, err error) {
 	var at *csv.ParseError
 	if errors.As(err, &at) {
-		t.add(Error, row, "", fmt.Sprintf("cannot be read: %v, at letter %d; a cell with quotes or commas in it stands in quotes, and a quote in it is written twice", at.Err, at.Column))
+		t.add(fault.Error, row, "", fmt.Sprintf("cannot be read: %v, at letter %d; a cell with quotes or commas in it stands in quotes, and a quote in it is written twice", at.Err, at.Column))
 		return
 	}
-	t.add(Error, row, "", "cannot be read: "+err.Error())
+	t.add(fault.Error, row, "", "cannot be read: "+err.Error())
 }
 
 // separator skips a byte order mark, and looks at the names of the columns for
@@ -125,7 +126,7 @@ func separator(r *bufio.Reader) rune {
 func (t *table) head(names []string) bool {
 	const most = 500
 	if len(names) > most {
-		t.add(Error, 1, "", fmt.Sprintf("has %d columns; is this the right file?", len(names)))
+		t.add(fault.Error, 1, "", fmt.Sprintf("has %d columns; is this the right file?", len(names)))
 		return false
 	}
 	known := readable()
@@ -140,16 +141,16 @@ func (t *table) head(names []string) bool {
 		}
 		t.columns[i] = known[at]
 		if other, twice := seen[known[at].key]; twice {
-			t.add(Error, 1, name, "states the same as the column "+other+"; keep one")
+			t.add(fault.Error, 1, name, "states the same as the column "+other+"; keep one")
 		}
 		seen[known[at].key] = name
 	}
 	for _, needed := range []string{kindKey, "at"} {
 		if seen[needed] == "" {
-			t.add(Error, 1, needed, "is missing; every row needs it")
+			t.add(fault.Error, 1, needed, "is missing; every row needs it")
 		}
 	}
-	return !HasErrors(t.all)
+	return !fault.HasErrors(t.all)
 }
 
 func (t *table) unknown(name string, known []column) {
@@ -158,8 +159,8 @@ func (t *table) unknown(name string, known []column) {
 		names[i] = c.name
 	}
 	if hint := meant(name, names); hint != "" {
-		t.add(Error, 1, name, "is no column of the log"+hint)
+		t.add(fault.Error, 1, name, "is no column of the log"+hint)
 	} else if name != "" {
-		t.add(Notice, 1, name, "is no column of the log, and is left out")
+		t.add(fault.Notice, 1, name, "is no column of the log, and is left out")
 	}
 }

@@ -13,6 +13,7 @@ import (
 
 	"washeve/model"
 	"washeve/model/quantity"
+	"washeve/model/store/fault"
 )
 
 var mountain = time.FixedZone("", -6*3600)
@@ -166,7 +167,7 @@ func FuzzCSV(f *testing.F) {
 	f.Add("kind,at,of,clear,reading_us_cm\ncorrection,2026-06-12 08:00,'=x,\"flow, di\",1e3\n")
 	f.Fuzz(func(t *testing.T, text string) {
 		entries, faults := ReadCSV(strings.NewReader(text), "x.csv", mountain)
-		if HasErrors(faults) {
+		if fault.HasErrors(faults) {
 			require.Empty(t, entries)
 		}
 		for _, e := range entries {

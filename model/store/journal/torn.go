@@ -10,6 +10,7 @@ import (
 	"path/filepath"
 	"strings"
 
+	"washeve/model/store/fault"
 	"washeve/model/store/safefile"
 )
 
@@ -71,7 +72,7 @@ func hasID(block string) bool {
 
 // setAside moves the end of the log from byte at on into a file of its own, and
 // tells it. The log is locked.
-func setAside(path string, log *os.File, at int64) (*Fault, error) {
+func setAside(path string, log *os.File, at int64) (*fault.Fault, error) {
 	text, err := io.ReadAll(io.NewSectionReader(log, 0, 1<<62))
 	if err != nil {
 		return nil, err
@@ -83,8 +84,8 @@ func setAside(path string, log *os.File, at int64) (*Fault, error) {
 	if err != nil {
 		return nil, err
 	}
-	return &Fault{
-		File: filepath.Base(path), Line: 1 + bytes.Count(text[:at], []byte("\n")), Severity: Notice,
+	return &fault.Fault{
+		File: filepath.Base(path), Line: 1 + bytes.Count(text[:at], []byte("\n")), Severity: fault.Notice,
 		Problem: fmt.Sprintf("the last entry was cut off while it was written, by a crash or a power cut; what there is of it is kept in %s, and all before it stands. If you wrote it by hand, give it a last line such as id = \"mine-1\" and put it back", name),
 	}, nil
 }

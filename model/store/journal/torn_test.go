@@ -11,6 +11,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"washeve/model"
+	"washeve/model/store/fault"
 )
 
 // The log is cut at every byte of its last entry.
@@ -107,7 +108,7 @@ func TestHalfWrittenIsNotTorn(t *testing.T) {
 	block := "\n" + encode(sample(t, "two"))
 	half, rest := block[:40], block[40:]
 	var log model.Log
-	var faults []Fault
+	var faults []fault.Fault
 	read := make(chan struct{})
 	require.NoError(t, locked(path, func() error {
 		grow(t, path, half)

@@ -1,4 +1,5 @@
-package store
+// Package fault says what is wrong in a file that a person may mend.
+package fault
 
 import (
 	"fmt"
@@ -11,9 +12,9 @@ import (
 // Severity tells whether a file can be used in spite of a fault.
 type Severity int
 
-// The severities. After an Error the value at that place is not in what was
-// read; a Lack is something needed that nobody has stated yet; a Notice is told
-// and nothing is lost by it.
+// The severities. After an Error the value or the entry at that place is not in
+// what was read; a Lack is something needed that nobody has stated yet; a Notice
+// is told and nothing is lost by it.
 const (
 	Error Severity = iota
 	Lack
@@ -33,8 +34,8 @@ func (s Severity) String() string {
 // A Fault is something wrong in a file, and where.
 type Fault struct {
 	File     string // as it was named to the reader, or relative to the data folder
-	Line     int    // from 1; 0 where the whole file is meant
-	Key      string // "" where no single key is meant
+	Line     int    // from 1, in a table the row; 0 where the whole file is meant
+	Key      string // or the name of a table's column; "" where no single one is meant
 	Problem  string // what was read and what would be right
 	Severity Severity
 }
@@ -67,10 +68,4 @@ func HasErrors(faults []Fault) bool {
 // HasLacks tells whether something needed is not stated yet.
 func HasLacks(faults []Fault) bool {
 	return slices.ContainsFunc(faults, func(f Fault) bool { return f.Severity == Lack })
-}
-
-// byLine puts faults in the order of the file, the first found first.
-func byLine(faults []Fault) []Fault {
-	slices.SortStableFunc(faults, func(a, b Fault) int { return a.Line - b.Line })
-	return faults
 }

@@ -1,14 +1,17 @@
-package store
+package fault
 
-import (
-	"fmt"
-	"strings"
-)
+import "strings"
 
-// meant ends a message with the known word that was likely meant, if one is
-// close enough.
-func meant(word string, known []string) string {
-	best, least := "", 1+max(1, len(word)/3)
+// mostMeant is far over the length of any word that is known, in bytes.
+const mostMeant = 60
+
+// Meant ends a problem with the known word that was likely meant, if one is at
+// most so many letters off. Of a known word with a dot the part behind it will do.
+func Meant(word string, known []string, off int) string {
+	best, least := "", off+1
+	if len(word) > mostMeant {
+		return ""
+	}
 	for _, k := range known {
 		if d := distance(strings.ToLower(word), k); d < least {
 			best, least = k, d
@@ -20,7 +23,7 @@ func meant(word string, known []string) string {
 	if best == "" {
 		return ""
 	}
-	return fmt.Sprintf("; did you mean %s?", best)
+	return "; did you mean " + best + "?"
 }
 
 // distance counts the letters to put in, take out or change to get from a to b.
