@@ -7,7 +7,6 @@ import (
 	"os/exec"
 	"os/signal"
 	"path/filepath"
-	"runtime"
 	"strings"
 	"sync"
 	"syscall"
@@ -18,6 +17,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"washeve/model/store"
+	"washeve/model/store/disktest"
 	"washeve/model/store/journal"
 )
 
@@ -139,9 +139,6 @@ func TestAReadOnlyFolderIsTold(t *testing.T) {
 	_, err = journal.Open(filepath.Join(dir, logFile)).Append(regenerated("first"))
 	require.NoError(t, err)
 	before := contentsOf(t, dir)
-	for d := dir; d != os.TempDir() && len(d) > 1; d = filepath.Dir(d) {
-		require.NoError(t, os.Chmod(d, 0o755))
-	}
 	for _, folder := range []string{"washes", "trips"} {
 		require.NoError(t, os.Chmod(filepath.Join(dir, folder), 0o755))
 		require.NoError(t, os.Chmod(filepath.Join(dir, folder, "example.toml"), 0o444))
@@ -149,9 +146,8 @@ func TestAReadOnlyFolderIsTold(t *testing.T) {
 	for _, name := range []string{"rig.toml", "places.toml", logFile, "washes/example.toml"} {
 		require.NoError(t, os.Chmod(filepath.Join(dir, name), 0o444))
 	}
-	require.NoError(t, os.Chmod(dir, 0o555))
-	t.Cleanup(func() { _ = os.Chmod(dir, 0o700) })
-	withoutRights(t, func() {
+	disktest.OpenFor(t, dir, 0o555)
+	disktest.AsNobody(t, func() {
 		_, errs, code := ran(t, "log", "wash", "--di", "30 gal", "--dir", dir)
 		assert.Equal(t, couldNot, code, errs)
 		assert.Contains(t, errs, "permission denied; the log is as it was; the folder or file may not be written: give yourself the right to, or choose another with --dir")
@@ -163,25 +159,6 @@ func TestAReadOnlyFolderIsTold(t *testing.T) {
 		assert.Contains(t, errs, "give yourself the right to")
 	})
 	assert.Equal(t, before, contentsOf(t, dir))
-}
-
-// withoutRights runs do with the rights of nobody on files, so that rights count
-// even where the tests are run by root. The thread is given up afterwards.
-func withoutRights(t *testing.T, do func()) {
-	t.Helper()
-	done := make(chan struct{})
-	go func() {
-		defer close(done)
-		if os.Geteuid() == 0 {
-			runtime.LockOSThread() // and never unlocked: the thread ends with this goroutine
-			if _, _, errno := syscall.RawSyscall(syscall.SYS_SETFSUID, 65534, 0, 0); errno != 0 {
-				t.Errorf("setfsuid: %v", errno)
-				return
-			}
-		}
-		do()
-	}()
-	<-done
 }
 
 // edited opens the screen on a rig, lets something happen to the files, and

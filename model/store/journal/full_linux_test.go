@@ -3,9 +3,7 @@ package journal
 import (
 	"os"
 	"os/exec"
-	"os/signal"
 	"path/filepath"
-	"runtime"
 	"syscall"
 	"testing"
 
@@ -13,6 +11,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"washeve/model"
+	"washeve/model/store/disktest"
 	"washeve/model/store/fault"
 )
 
@@ -31,18 +30,6 @@ func inChild(t *testing.T) bool {
 	return false
 }
 
-// withRoom runs do where no file may grow over a number of bytes: a full disk.
-func withRoom(t *testing.T, bytes int, do func()) {
-	t.Helper()
-	signal.Ignore(syscall.SIGXFSZ)
-	defer signal.Reset(syscall.SIGXFSZ)
-	var was syscall.Rlimit
-	require.NoError(t, syscall.Getrlimit(syscall.RLIMIT_FSIZE, &was))
-	require.NoError(t, syscall.Setrlimit(syscall.RLIMIT_FSIZE, &syscall.Rlimit{Cur: uint64(bytes), Max: was.Max}))
-	defer func() { require.NoError(t, syscall.Setrlimit(syscall.RLIMIT_FSIZE, &was)) }()
-	do()
-}
-
 // The disk fills up in the middle of an entry, at several places.
 func TestFullDisk(t *testing.T) {
 	if !inChild(t) {
@@ -54,7 +41,7 @@ func TestFullDisk(t *testing.T) {
 	for _, entries := range [][]model.Entry{{sample(t, "two")}, {sample(t, "two"), sample(t, "three")}} {
 		for _, room := range []int{0, 1, 20, 100, 190} {
 			var err error
-			withRoom(t, len(before)+room, func() { _, err = Open(path).Append(entries...) })
+			disktest.WithRoom(t, len(before)+room, func() { _, err = Open(path).Append(entries...) })
 			require.ErrorIs(t, err, syscall.EFBIG)
 			require.ErrorContains(t, err, path+": nothing was written: ")
 			require.ErrorContains(t, err, "; the log is as it was; the disk is full: make room and try again")
@@ -72,7 +59,7 @@ func TestFullDiskFromTheFirst(t *testing.T) {
 	}
 	path := newPath(t)
 	var err error
-	withRoom(t, 50, func() { _, err = Open(path).Append(sample(t, "one")) })
+	disktest.WithRoom(t, 50, func() { _, err = Open(path).Append(sample(t, "one")) })
 	require.ErrorContains(t, err, "the disk is full")
 	assert.Empty(t, loadWhole(t, path))
 	assert.Equal(t, []string{"log.toml.lock"}, listed(t, path))
@@ -88,7 +75,7 @@ func TestFullDiskWithATornEnd(t *testing.T) {
 	write(t, path, text)
 	var log model.Log
 	var faults []fault.Fault
-	withRoom(t, 5, func() { log, faults = Open(path).Load() })
+	disktest.WithRoom(t, 5, func() { log, faults = Open(path).Load() })
 	assert.Len(t, log, 1)
 	require.Len(t, faults, 1)
 	assert.Contains(t, faults[0].Error(), "it could not be moved out of the way")
@@ -96,45 +83,16 @@ func TestFullDiskWithATornEnd(t *testing.T) {
 	assert.NotContains(t, listed(t, path), "log.torn-1.toml")
 }
 
-// asNobody runs do with the rights of nobody on files, so that rights count
-// even where the tests are run by root. The thread is given up afterwards.
-func asNobody(t *testing.T, do func()) {
-	t.Helper()
-	done := make(chan struct{})
-	go func() {
-		defer close(done)
-		if os.Geteuid() == 0 {
-			runtime.LockOSThread() // and never unlocked: the thread ends with this goroutine
-			if _, _, errno := syscall.RawSyscall(syscall.SYS_SETFSUID, 65534, 0, 0); errno != 0 {
-				t.Errorf("setfsuid: %v", errno)
-				return
-			}
-		}
-		do()
-	}()
-	<-done
-}
-
-// openFor lets everybody into the folders above, and gives dir its rights.
-func openFor(t *testing.T, dir string, mode os.FileMode) {
-	t.Helper()
-	for d := dir; d != os.TempDir() && len(d) > 1; d = filepath.Dir(d) {
-		require.NoError(t, os.Chmod(d, 0o755))
-	}
-	require.NoError(t, os.Chmod(dir, mode))
-	t.Cleanup(func() { _ = os.Chmod(dir, 0o700) })
-}
-
 func TestReadOnlyFolder(t *testing.T) {
 	path := newPath(t)
 	text := header + "\n" + encode(sample(t, "one"))
 	require.NoError(t, os.WriteFile(path, []byte(text+"\n[[entry]]\n"), 0o444))
 	require.NoError(t, os.Chmod(path, 0o444))
-	openFor(t, filepath.Dir(path), 0o555)
+	disktest.OpenFor(t, filepath.Dir(path), 0o555)
 	var log model.Log
 	var faults []fault.Fault
 	var err error
-	asNobody(t, func() {
+	disktest.AsNobody(t, func() {
 		log, faults = Open(path).Load()
 		_, err = Open(path).Append(sample(t, "two"))
 	})
@@ -150,8 +108,8 @@ func TestNoRightToRead(t *testing.T) {
 	path := newPath(t)
 	write(t, path, header)
 	require.NoError(t, os.Chmod(path, 0o000))
-	openFor(t, filepath.Dir(path), 0o755)
+	disktest.OpenFor(t, filepath.Dir(path), 0o755)
 	var faults []fault.Fault
-	asNobody(t, func() { _, faults = Open(path).Load() })
+	disktest.AsNobody(t, func() { _, faults = Open(path).Load() })
 	assert.Equal(t, []string{"log.toml: may not be read: permission denied; give yourself the right to read it"}, said(faults))
 }
