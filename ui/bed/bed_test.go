@@ -4,8 +4,6 @@ import (
 	"strings"
 	"testing"
 
-	"github.com/charmbracelet/x/ansi"
-	"github.com/muesli/termenv"
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
@@ -22,34 +20,26 @@ import (
 
 var update = golden.Flag()
 
-func TestFrames(t *testing.T) {
-	themes := map[string]theme.Options{
-		"dark": {Profile: termenv.ANSI256}, "light": {Profile: termenv.ANSI256, Ground: theme.Light},
-		"nocolor": {Profile: termenv.Ascii}, "plain": {Plain: true},
-	}
-	for themeName, opt := range themes {
-		for sizeName, size := range map[string]layout.Size{"80x24": {W: 80, H: 24}, "140x40": {W: 140, H: 40}} {
-			o := seasonOptions(t)
-			o.Theme = theme.New(opt)
-			frame := New(o).View(size)
-			fits(t, frame, size)
-			golden.Check(t, *update, themeName+"-"+sizeName+".txt", strings.ReplaceAll(frame, "\x1b", "^[")+"\n")
-		}
+// inTheme shows the screen in a theme.
+func inTheme(t testing.TB) func(theme.Theme) screen.Screen {
+	return func(th theme.Theme) screen.Screen {
+		o := seasonOptions(t)
+		o.Theme = th
+		return New(o)
 	}
 }
 
-func TestColourIsOnlyAdded(t *testing.T) {
-	o := seasonOptions(t)
-	bare := New(o).View(layout.Size{W: 100, H: 30})
-	o.Theme = theme.New(theme.Options{Profile: termenv.ANSI256})
-	assert.Equal(t, bare, ansi.Strip(New(o).View(layout.Size{W: 100, H: 30})))
+func TestFrames(t *testing.T) {
+	hands.Frames(t, *update, inTheme(t), layout.Least(), layout.Size{W: 140, H: 40})
 }
+
+func TestColourIsOnlyAdded(t *testing.T) { hands.ColourIsOnlyAdded(t, inTheme(t)) }
 
 func TestPlainIsASCII(t *testing.T) {
 	o := seasonOptions(t)
 	o.Theme = theme.New(theme.Options{Plain: true})
 	for _, script := range []string{"", "r", "r y 4", "w", "n", "/ 's'", "x"} {
-		for _, r := range play(t, o, script).seen() {
+		for _, r := range play(t, o, script).Seen() {
 			assert.Less(t, r, rune(0x7f), script)
 		}
 	}
@@ -57,7 +47,7 @@ func TestPlainIsASCII(t *testing.T) {
 
 // What matters is seen at 80x24.
 func TestFirstFrameHasTheWholeAnswer(t *testing.T) {
-	seen := play(t, seasonOptions(t), "").seen()
+	seen := play(t, seasonOptions(t), "").Seen()
 	for _, words := range []string{
 		"half-foot tank, 0.5 ft3, filled 2026-06-27, lot 26-0312", "219 gal given", "Tight", "about 7 in 10", "left", "85 gal", "40 gal to 150 gal",
 		"ends", "in 30 days", "order by", "cost", "$0.87", "a wash", "limit", "●", "○ first cup, not used", "next wash", "spent", "Log: 1 of 62", "teaches most",
@@ -70,8 +60,8 @@ func TestFirstFrameHasTheWholeAnswer(t *testing.T) {
 func TestReadingTakesAtMostFiveKeys(t *testing.T) {
 	o := seasonOptions(t)
 	p := play(t, o, "r")
-	assert.Contains(t, p.seen(), "let the standing water run out: 4 gal, which takes 171 s")
-	p.keys("y 1 2 enter")
+	assert.Contains(t, p.Seen(), "let the standing water run out: 4 gal, which takes 171 s")
+	p.Keys("y 1 2 enter")
 	const pressed = 1 + 4
 	assert.LessOrEqual(t, pressed, 5)
 	s := o.last().Body.(*model.Sample)
@@ -81,23 +71,23 @@ func TestReadingTakesAtMostFiveKeys(t *testing.T) {
 	assert.Equal(t, "Juniper Flats", s.Place)
 	assert.Equal(t, "yellow pen", s.Pen)
 	assert.NotEmpty(t, o.last().ID)
-	assert.Contains(t, p.seen(), "12 ppm NaCl, flushed: written.")
-	assert.Contains(t, p.seen(), "Log: 1 of 63")
+	assert.Contains(t, p.Seen(), "12 ppm NaCl, flushed: written.")
+	assert.Contains(t, p.Seen(), "Log: 1 of 63")
 }
 
 func TestFirstCupIsShownAndLeftOut(t *testing.T) {
 	o := seasonOptions(t)
 	p := play(t, o, "r n 2 enter")
-	assert.Contains(t, p.seen(), "first cup: written and shown, not used")
-	readings := p.m.past.Present().Readings
+	assert.Contains(t, p.Seen(), "first cup: written and shown, not used")
+	readings := p.M.past.Present().Readings
 	assert.False(t, readings[len(readings)-1].Counts)
-	assert.Contains(t, p.page("e"), "a first cup: shown, not used")
-	p.keys("i")
-	assert.Contains(t, p.seen(), "Used anyway")
-	readings = p.m.past.Present().Readings
+	assert.Contains(t, p.Page("e"), "a first cup: shown, not used")
+	p.Keys("i")
+	assert.Contains(t, p.Seen(), "Used anyway")
+	readings = p.M.past.Present().Readings
 	assert.True(t, readings[len(readings)-1].Counts, "the person insists")
-	p.keys("u")
-	readings = p.m.past.Present().Readings
+	p.Keys("u")
+	readings = p.M.past.Present().Readings
 	assert.False(t, readings[len(readings)-1].Counts)
 }
 
@@ -109,9 +99,9 @@ func TestTheAnswerFollowsAnEntry(t *testing.T) {
 	assert.Equal(t, "40 min", w.Duration.Words())
 	assert.Equal(t, "60 gal", w.PlannedDI.Words(), "what was planned stands beside")
 	assert.Equal(t, "Old Goose", w.Vehicle)
-	assert.Contains(t, p.seen(), "Written.")
-	assert.Nil(t, p.m.form)
-	p.keys("s 4 enter w")
+	assert.Contains(t, p.Seen(), "Written.")
+	assert.Nil(t, p.M.form)
+	p.Keys("s 4 enter w")
 	salt := o.last().Body.(*model.Regeneration)
 	assert.Equal(t, "bay softener", salt.Softener)
 	assert.Equal(t, "4 lb", salt.Salt.Words())
@@ -120,30 +110,30 @@ func TestTheAnswerFollowsAnEntry(t *testing.T) {
 func TestAnyEntryOfAnyDay(t *testing.T) {
 	o := seasonOptions(t)
 	p := play(t, o, "n 3")
-	assert.Contains(t, p.seen(), "A new entry: reading")
-	p.keys("enter 1 down '310' enter")
-	p.keys("w")
+	assert.Contains(t, p.Seen(), "A new entry: reading")
+	p.Keys("enter 1 down '310' enter")
+	p.Keys("w")
 	s := o.last().Body.(*model.Sample)
 	assert.Equal(t, model.AtTap, s.Point)
 	assert.Equal(t, "310 ppm NaCl", s.Reading.Words())
-	p.keys("n esc")
-	assert.Nil(t, p.m.kinds)
+	p.Keys("n esc")
+	assert.Nil(t, p.M.kinds)
 }
 
 func TestSearch(t *testing.T) {
 	p := play(t, seasonOptions(t), "/ 'fernwater'")
-	assert.Contains(t, p.seen(), "find: fernwater_")
-	n := p.m.list.count()
+	assert.Contains(t, p.Seen(), "find: fernwater_")
+	n := p.M.list.count()
 	assert.Positive(t, n)
 	assert.Less(t, n, 62)
-	p.keys("' x'")
-	assert.Contains(t, p.seen(), "nothing found")
-	p.keys("backspace backspace enter")
-	assert.Equal(t, n, p.m.list.count())
-	assert.Contains(t, p.seen(), `hold "fernwater"; esc shows all`)
-	assert.Nil(t, p.send(hands.Key("esc")))
-	assert.Equal(t, 62, p.m.list.count())
-	_, back := p.send(hands.Key("esc")).(screen.Back)
+	p.Keys("' x'")
+	assert.Contains(t, p.Seen(), "nothing found")
+	p.Keys("backspace backspace enter")
+	assert.Equal(t, n, p.M.list.count())
+	assert.Contains(t, p.Seen(), `hold "fernwater"; esc shows all`)
+	assert.Nil(t, p.Send(hands.Key("esc")))
+	assert.Equal(t, 62, p.M.list.count())
+	_, back := p.Send(hands.Key("esc")).(screen.Back)
 	assert.True(t, back)
 }
 
@@ -152,53 +142,53 @@ func TestSearch(t *testing.T) {
 func TestWhatDoesNotFit(t *testing.T) {
 	o := options(append(seasonLog(t), reading("zz1", 13, 300), reading("zz2", 13, 2)))
 	p := play(t, o, "")
-	require.NotEmpty(t, p.m.suspects())
-	assert.Contains(t, p.seen(), "fits no bed")
-	assert.Contains(t, p.seen(), "? fits no bed")
-	page := p.page("e")
+	require.NotEmpty(t, p.M.suspects())
+	assert.Contains(t, p.Seen(), "fits no bed")
+	assert.Contains(t, p.Seen(), "? fits no bed")
+	page := p.Page("e")
 	for _, words := range []string{"What does not fit", "the likeliest first", "1. ", "Which reading would teach most", "narrower by", "now at 4 gpm", "The readings of this fill", "of the stated capacity"} {
 		assert.Contains(t, page, words)
 	}
-	for i := range p.m.past.Present().Readings {
-		if s := p.m.past.Present().Readings[i].Suspect; s != nil {
+	for i := range p.M.past.Present().Readings {
+		if s := p.M.past.Present().Readings[i].Suspect; s != nil {
 			s.Causes[0].Code = planner.OtherScale
 		}
 	}
-	assert.Contains(t, p.seen(), "!! THE PEN'S SCALE IS IN DOUBT")
-	assert.Contains(t, p.page("e"), "THE PEN'S SCALE IS IN DOUBT. Read the tap")
+	assert.Contains(t, p.Seen(), "!! THE PEN'S SCALE IS IN DOUBT")
+	assert.Contains(t, p.Page("e"), "THE PEN'S SCALE IS IN DOUBT. Read the tap")
 }
 
 func TestEmptyLog(t *testing.T) {
 	p := play(t, options(nil), "")
-	seen := p.seen()
+	seen := p.Seen()
 	for _, words := range []string{"The log is empty", "no date yet", "w adds one"} {
 		assert.Contains(t, seen, words)
 	}
-	assert.Contains(t, p.page("e"), "None yet: r adds one.")
-	p.keys("r y 3 enter")
-	assert.Contains(t, p.seen(), "Log: 1 of 1")
+	assert.Contains(t, p.Page("e"), "None yet: r adds one.")
+	p.Keys("r y 3 enter")
+	assert.Contains(t, p.Seen(), "Log: 1 of 1")
 }
 
 func TestWithoutAPlanTheLogIsThere(t *testing.T) {
 	o := seasonOptions(t)
 	o.Answer = func() (planner.Plan, *planner.Past, error) { return planner.Plan{}, nil, errFull }
 	p := play(t, o, "r")
-	assert.Contains(t, p.seen(), "No plan yet")
-	assert.Contains(t, p.seen(), "Not now:")
-	assert.Contains(t, p.seen(), "Log: 1 of 62")
+	assert.Contains(t, p.Seen(), "No plan yet")
+	assert.Contains(t, p.Seen(), "Not now:")
+	assert.Contains(t, p.Seen(), "Log: 1 of 62")
 }
 
 func TestUnitsTurnEverything(t *testing.T) {
 	p := play(t, seasonOptions(t), "m")
-	assert.Equal(t, quantity.Metric, p.m.sys)
-	seen := p.seen()
+	assert.Equal(t, quantity.Metric, p.M.sys)
+	seen := p.Seen()
 	assert.Contains(t, seen, "322 L")
 	assert.Contains(t, seen, "a litre so far")
 	assert.NotContains(t, strings.Split(seen, "Log:")[0], " gal ")
 }
 
 func TestWhy(t *testing.T) {
-	page := play(t, seasonOptions(t), "").page("y")
+	page := play(t, seasonOptions(t), "").Page("y")
 	for _, words := range []string{"pace", "end of the fill", "order by", "cost so far", "resin depth", "PRACTICE"} {
 		assert.Contains(t, page, words)
 	}
@@ -208,13 +198,13 @@ func TestWhy(t *testing.T) {
 func TestNewsOfTheLog(t *testing.T) {
 	o := seasonOptions(t)
 	p := play(t, o, "")
-	back := p.send(hands.Key("esc")).(screen.Back)
+	back := p.Send(hands.Key("esc")).(screen.Back)
 	assert.Nil(t, back.With)
 	require.NoError(t, o.book().Append(reading("zz1", 13, 1)))
-	p.send(entry.Written{})
-	assert.Contains(t, p.seen(), "Log: 1 of 63")
-	back = p.send(hands.Key("esc")).(screen.Back)
+	p.Send(entry.Written{})
+	assert.Contains(t, p.Seen(), "Log: 1 of 63")
+	back = p.Send(hands.Key("esc")).(screen.Back)
 	assert.Equal(t, entry.Written{}, back.With)
-	_, opens := p.send(hands.Key("c")).(screen.Go)
+	_, opens := p.Send(hands.Key("c")).(screen.Go)
 	assert.True(t, opens)
 }

@@ -3,12 +3,9 @@ package bed
 import (
 	"errors"
 	"fmt"
-	"strings"
 	"testing"
 	"time"
 
-	tea "github.com/charmbracelet/bubbletea"
-	"github.com/charmbracelet/x/ansi"
 	"github.com/muesli/termenv"
 	"github.com/stretchr/testify/require"
 
@@ -17,7 +14,6 @@ import (
 	"washeve/model/store"
 	"washeve/model/store/journal"
 	"washeve/planner"
-	"washeve/ui/cells"
 	"washeve/ui/entry"
 	"washeve/ui/internal/hands"
 	"washeve/ui/internal/sample"
@@ -90,57 +86,9 @@ func (o Options) last() model.Entry {
 }
 
 // player presses keys and looks at what is seen.
-type player struct {
-	t testing.TB
-	m Model
-	s layout.Size
-}
+type player = hands.Player[Model]
 
-func play(t testing.TB, o Options, script string) *player {
-	p := &player{t: t, m: New(o), s: layout.Size{W: 80, H: 24}}
-	return p.keys(script)
-}
-
-func (p *player) keys(script string) *player {
-	for _, key := range hands.Keys(script) {
-		p.send(key)
-	}
-	return p
-}
-
-func (p *player) send(msg tea.Msg) tea.Msg {
-	next, cmd := p.m.Update(msg)
-	p.m = next.(Model)
-	if cmd != nil {
-		return cmd()
-	}
-	return nil
-}
-
-func (p *player) seen() string {
-	frame := ansi.Strip(p.m.View(p.s))
-	fits(p.t, frame, p.s)
-	return frame
-}
-
-// page is what a key opened to read.
-func (p *player) page(key string) string {
-	msg, ok := p.send(hands.Key(key)).(screen.Go)
-	require.True(p.t, ok, "%s opens nothing", key)
-	return ansi.Strip(msg.To.View(layout.Size{W: 80, H: 100}))
-}
-
-func fits(t interface{ Fatalf(string, ...any) }, frame string, size layout.Size) {
-	lines := strings.Split(frame, "\n")
-	if len(lines) > size.H {
-		t.Fatalf("%d lines on a screen of %d:\n%s", len(lines), size.H, frame)
-	}
-	for _, line := range lines {
-		if cells.Width(line) > size.W {
-			t.Fatalf("%q is wider than %d", line, size.W)
-		}
-	}
-}
+func play(t testing.TB, o Options, script string) *player { return hands.Play(t, New(o), script) }
 
 var errFull = errors.New("no space left on the disk: free some and try again")
 

@@ -7,7 +7,6 @@ import (
 	"time"
 
 	tea "github.com/charmbracelet/bubbletea"
-	"github.com/charmbracelet/x/ansi"
 	"github.com/muesli/termenv"
 	"github.com/stretchr/testify/assert"
 	"pgregory.net/rapid"
@@ -33,12 +32,12 @@ func states() map[string]string {
 // Every key of every state does something or says why it does not.
 func TestEveryKey(t *testing.T) {
 	for name, script := range states() {
-		for _, b := range play(t, seasonOptions(t), script).m.Keys() {
+		for _, b := range play(t, seasonOptions(t), script).M.Keys() {
 			for _, k := range b.Binding.Keys() {
 				p := play(t, seasonOptions(t), script)
-				before := p.seen()
-				msg := p.send(hands.Key(k))
-				after := p.seen()
+				before := p.Seen()
+				msg := p.Send(hands.Key(k))
+				after := p.Seen()
 				if b.Blocked != "" {
 					assert.Contains(t, after, "Not now: "+b.Blocked[:min(len(b.Blocked), 40)], "%s: %s", name, k)
 				} else if msg == nil && !still(b.Does, name) {
@@ -57,7 +56,7 @@ func still(does keys.Action, state string) bool {
 func TestHelpNamesEveryKeyOnce(t *testing.T) {
 	for name, script := range states() {
 		seen := map[string]string{}
-		for _, b := range play(t, seasonOptions(t), script).m.Keys() {
+		for _, b := range play(t, seasonOptions(t), script).M.Keys() {
 			assert.NotEmpty(t, b.Help().Desc, name)
 			assert.NotEmpty(t, b.Help().Key, name)
 			for _, k := range b.Binding.Keys() {
@@ -70,16 +69,16 @@ func TestHelpNamesEveryKeyOnce(t *testing.T) {
 
 func TestMouse(t *testing.T) {
 	p := play(t, seasonOptions(t), "")
-	at := p.m.rects().List
-	p.send(tea.MouseMsg{X: 4, Y: at.Y + 2, Button: tea.MouseButtonLeft, Action: tea.MouseActionPress})
-	assert.Equal(t, 1, p.m.list.hand)
-	p.send(tea.MouseMsg{Button: tea.MouseButtonWheelDown})
-	assert.Equal(t, 2, p.m.list.hand)
-	p.send(tea.MouseMsg{Button: tea.MouseButtonWheelUp})
-	p.send(tea.MouseMsg{X: 400, Y: 400, Button: tea.MouseButtonLeft, Action: tea.MouseActionPress})
-	assert.Equal(t, 1, p.m.list.hand)
-	p.send(tea.WindowSizeMsg{Width: 140, Height: 40})
-	assert.Equal(t, 140, p.m.size.W)
+	at := p.M.rects().List
+	p.Send(tea.MouseMsg{X: 4, Y: at.Y + 2, Button: tea.MouseButtonLeft, Action: tea.MouseActionPress})
+	assert.Equal(t, 1, p.M.list.hand)
+	p.Send(tea.MouseMsg{Button: tea.MouseButtonWheelDown})
+	assert.Equal(t, 2, p.M.list.hand)
+	p.Send(tea.MouseMsg{Button: tea.MouseButtonWheelUp})
+	p.Send(tea.MouseMsg{X: 400, Y: 400, Button: tea.MouseButtonLeft, Action: tea.MouseActionPress})
+	assert.Equal(t, 1, p.M.list.hand)
+	p.Send(tea.WindowSizeMsg{Width: 140, Height: 40})
+	assert.Equal(t, 140, p.M.size.W)
 }
 
 func TestRandomKeysNeverPanicOrOverflow(t *testing.T) {
@@ -96,19 +95,14 @@ func TestRandomKeysNeverPanicOrOverflow(t *testing.T) {
 		if rapid.Bool().Draw(rt, "disk full") {
 			o.book().fail = errFull
 		}
-		p := &player{t: t, m: New(o)}
-		for _, k := range rapid.SliceOfN(rapid.SampledFrom(all), 1, 25).Draw(rt, "keys") {
-			p.send(hands.Key(k))
-			size := layout.Size{W: rapid.IntRange(80, 160).Draw(rt, "w"), H: rapid.IntRange(24, 50).Draw(rt, "h")}
-			fits(rt, ansi.Strip(p.m.View(size)), size)
-		}
+		play(t, o, "").AnyKeys(rt, all, 25)
 	})
 }
 
 func TestEscapesInTheLogAreShownNotSent(t *testing.T) {
 	bad := model.Entry{ID: "zz", At: model.MomentOf(time.Date(2026, 9, 13, 0, 0, 0, 0, time.UTC)), Note: "\x1b]0;t\a", Body: &model.Refill{Bed: "half-foot tank", Lot: "\x1b[2J\u202e"}}
 	p := play(t, options(model.Log{bad}), "")
-	frame := p.m.View(layout.Size{W: 140, H: 40})
+	frame := p.M.View(layout.Size{W: 140, H: 40})
 	for _, r := range []string{"\x1b", "\a", "\u202e"} {
 		assert.NotContains(t, frame, r)
 	}
@@ -146,7 +140,7 @@ func TestKeysDoNotWalkTheWholeLog(t *testing.T) {
 	}
 	p := play(t, o, "down down / 'wash' enter down esc end home r y 1 esc m e")
 	assert.Equal(t, 1, asked)
-	assert.Less(t, strings.Count(p.seen(), "\n"), 24)
+	assert.Less(t, strings.Count(p.Seen(), "\n"), 24)
 }
 
 // What a key sends at 80x24, as the terminal library sends it: every changed
@@ -159,25 +153,14 @@ func TestBytesPerKey(t *testing.T) {
 		"r y 1 2 enter": 3072,
 	} {
 		p := play(t, o, "")
-		frame := p.m.View(p.s)
+		frame := p.M.View(p.S)
 		for _, key := range hands.Keys(script) {
-			p.send(key)
-			next := p.m.View(p.s)
-			assert.LessOrEqual(t, sent(frame, next), most, "%s in %q", key, script)
+			p.Send(key)
+			next := p.M.View(p.S)
+			assert.LessOrEqual(t, hands.Sent(frame, next), most, "%s in %q", key, script)
 			frame = next
 		}
 	}
-}
-
-func sent(before, after string) int {
-	a, b := strings.Split(before, "\n"), strings.Split(after, "\n")
-	bytes := 0
-	for i, line := range b {
-		if i >= len(a) || a[i] != line {
-			bytes += len(line) + len("\x1b[K\r\n")
-		}
-	}
-	return bytes
 }
 
 func BenchmarkKeyToFrame(b *testing.B) {
@@ -191,8 +174,8 @@ func BenchmarkKeyToFrame(b *testing.B) {
 			presses := hands.Keys("up down pgup pgdown home end")
 			i := 0
 			for b.Loop() {
-				p.send(presses[i%len(presses)])
-				p.m.View(p.s)
+				p.Send(presses[i%len(presses)])
+				p.M.View(p.S)
 				i++
 			}
 		})
@@ -208,8 +191,8 @@ func BenchmarkSearch(b *testing.B) {
 	presses := hands.Keys("'1.25 ppm' backspace backspace backspace backspace backspace backspace backspace backspace")
 	i := 0
 	for b.Loop() {
-		p.send(presses[i%len(presses)])
-		p.m.View(p.s)
+		p.Send(presses[i%len(presses)])
+		p.M.View(p.S)
 		i++
 	}
 }

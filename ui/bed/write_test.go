@@ -20,20 +20,20 @@ func TestFailedAppendKeepsTheEntry(t *testing.T) {
 		o.book().fail = errFull
 		before := len(o.book().log)
 		p := play(t, o, script)
-		assert.Contains(t, p.seen(), "Not written, but still here: no space left on the disk", name)
-		assert.Error(t, p.m.Leave(), name)
+		assert.Contains(t, p.Seen(), "Not written, but still here: no space left on the disk", name)
+		assert.Error(t, p.M.Leave(), name)
 		assert.Len(t, o.book().log, before)
 		o.book().fail = nil
-		p.keys(map[string]string{"reading": "enter", "form": "w"}[name])
+		p.Keys(map[string]string{"reading": "enter", "form": "w"}[name])
 		assert.Len(t, o.book().log, before+1, name)
-		assert.NoError(t, p.m.Leave(), name)
+		assert.NoError(t, p.M.Leave(), name)
 	}
 	o := seasonOptions(t)
 	o.book().fail = errFull
 	p := play(t, o, "r y 9 enter esc")
-	assert.NoError(t, p.m.Leave(), "let go of on purpose")
-	p.keys("x y")
-	assert.Contains(t, p.seen(), "no space left")
+	assert.NoError(t, p.M.Leave(), "let go of on purpose")
+	p.Keys("x y")
+	assert.Contains(t, p.Seen(), "no space left")
 }
 
 // What the screen makes up itself, planned amounts and flows, reads back as it
@@ -51,7 +51,7 @@ func TestEveryEntryIsWrittenByTheJournal(t *testing.T) {
 			script = "m " + script
 		}
 		p := play(t, o, script)
-		assert.NoError(t, p.m.kept)
+		assert.NoError(t, p.M.kept)
 		log, faults := j.Load()
 		assert.Empty(t, faults)
 		assert.Len(t, log, 4)
@@ -74,19 +74,19 @@ func (d onDisk) Log() model.Log {
 func TestStrikingOutAndBack(t *testing.T) {
 	o := seasonOptions(t)
 	p := play(t, o, "/ '23 ppm' enter x")
-	assert.Contains(t, p.seen(), "Strike out the reading of 2026-09-12")
-	p.keys("n")
+	assert.Contains(t, p.Seen(), "Strike out the reading of 2026-09-12")
+	p.Keys("n")
 	assert.Len(t, o.book().log, 62)
-	p.keys("x y")
-	assert.Contains(t, p.seen(), "struck out: 23 ppm NaCl", "it stays to be seen")
-	for _, r := range p.m.past.Present().Readings {
+	p.Keys("x y")
+	assert.Contains(t, p.Seen(), "struck out: 23 ppm NaCl", "it stays to be seen")
+	for _, r := range p.M.past.Present().Readings {
 		assert.NotEqual(t, 23.0, r.PPM, "it does not count")
 	}
-	p.keys("x y")
-	assert.Contains(t, p.seen(), "It counts again.")
-	assert.NotContains(t, p.seen(), "struck out: 23")
+	p.Keys("x y")
+	assert.Contains(t, p.Seen(), "It counts again.")
+	assert.NotContains(t, p.Seen(), "struck out: 23")
 	found := false
-	for _, r := range p.m.past.Present().Readings {
+	for _, r := range p.M.past.Present().Readings {
 		found = found || r.PPM == 23
 	}
 	assert.True(t, found)
@@ -95,28 +95,28 @@ func TestStrikingOutAndBack(t *testing.T) {
 func TestUndoStrikesOutWhatWasWritten(t *testing.T) {
 	o := seasonOptions(t)
 	p := play(t, o, "u")
-	assert.Contains(t, p.seen(), "Not now: nothing was written from here yet")
-	given := p.m.past.Present().Gallons
-	p.keys("w 3 0 enter w")
-	assert.Greater(t, p.m.past.Present().Gallons, given)
-	p.keys("u")
-	assert.InDelta(t, float64(given), float64(p.m.past.Present().Gallons), 1e-12)
-	assert.Contains(t, p.seen(), "Undone")
-	p.keys("u")
-	assert.Contains(t, p.seen(), "nothing was written")
+	assert.Contains(t, p.Seen(), "Not now: nothing was written from here yet")
+	given := p.M.past.Present().Gallons
+	p.Keys("w 3 0 enter w")
+	assert.Greater(t, p.M.past.Present().Gallons, given)
+	p.Keys("u")
+	assert.InDelta(t, float64(given), float64(p.M.past.Present().Gallons), 1e-12)
+	assert.Contains(t, p.Seen(), "Undone")
+	p.Keys("u")
+	assert.Contains(t, p.Seen(), "nothing was written")
 }
 
 func TestPuttingRight(t *testing.T) {
 	o := seasonOptions(t)
 	p := play(t, o, "/ '23 ppm' enter enter")
-	assert.Contains(t, p.seen(), "Put right: reading of 2026-09-12")
-	p.keys("w")
-	assert.Contains(t, p.seen(), "Nothing was changed.")
-	p.keys("enter down down enter ctrl+u '2 ppm NaCl' enter w")
-	assert.Contains(t, p.seen(), "Put right; both can be seen.")
-	p.keys("esc")
+	assert.Contains(t, p.Seen(), "Put right: reading of 2026-09-12")
+	p.Keys("w")
+	assert.Contains(t, p.Seen(), "Nothing was changed.")
+	p.Keys("enter down down enter ctrl+u '2 ppm NaCl' enter w")
+	assert.Contains(t, p.Seen(), "Put right; both can be seen.")
+	p.Keys("esc")
 	c := o.last().Body.(*model.Correction)
 	assert.Equal(t, []model.Change{{Key: "reading", Text: "2 ppm NaCl"}}, c.Changes)
-	assert.Contains(t, p.seen(), "correction")
-	assert.Contains(t, play(t, o, "/ 'corrected: 2 ppm' enter").seen(), "corrected: 2 ppm NaCl")
+	assert.Contains(t, p.Seen(), "correction")
+	assert.Contains(t, play(t, o, "/ 'corrected: 2 ppm' enter").Seen(), "corrected: 2 ppm NaCl")
 }

@@ -28,7 +28,7 @@ func (d *diary) Log() model.Log { return d.log }
 func TestTheBedIsOneKeyAway(t *testing.T) {
 	o := ours(t)
 	p := play(t, o, "B")
-	assert.Contains(t, p.seen(), "Not now: there is no log to write in.")
+	assert.Contains(t, p.Seen(), "Not now: there is no log to write in.")
 	d := &diary{}
 	o.Book = entry.Book{
 		Logger: d, Clock: func() time.Time { return time.Date(2026, 6, 11, 21, 0, 0, 0, time.UTC) },
@@ -36,18 +36,18 @@ func TestTheBedIsOneKeyAway(t *testing.T) {
 		NewID: func(model.Moment) (string, error) { return "abc", nil },
 	}
 	p = play(t, o, "")
-	msg, ok := p.send(hands.Key("B")).(screen.Go)
+	msg, ok := p.Send(hands.Key("B")).(screen.Go)
 	require.True(t, ok)
 	page := msg.To
 	for _, k := range hands.Keys("r y 1 2 enter") {
 		page, _ = page.Update(k)
 	}
-	assert.Contains(t, ansi.Strip(page.View(p.s)), "12 ppm, flushed: written.")
+	assert.Contains(t, ansi.Strip(page.View(p.S)), "12 ppm, flushed: written.")
 	assert.Len(t, d.log, 1)
 	_, cmd := page.Update(hands.Key("esc"))
 	back := cmd().(screen.Back)
 	assert.Equal(t, entry.Written{}, back.With)
-	p.m.planned = false
-	p.send(back.With)
-	assert.True(t, p.m.planned, "the plan is made anew")
+	p.M.planned = false
+	p.Send(back.With)
+	assert.True(t, p.M.planned, "the plan is made anew")
 }

@@ -26,54 +26,54 @@ func known(t testing.TB) Options {
 
 func TestDayIsALineOfTheAnswer(t *testing.T) {
 	p := play(t, known(t), "")
-	assert.Contains(t, p.seen(), "d Day      best from 06:15")
-	assert.Contains(t, p.seen(), "begin         06:15  roof first, done 09:51")
-	p.keys("d down '11:00' enter")
-	assert.Contains(t, p.seen(), "begin         11:00  roof first, hurries: D")
-	assert.Equal(t, model.TimeOfDay{Hour: 11}, p.m.now.wash.Start.Or(model.TimeOfDay{}))
-	p.s = layout.Size{W: 140, H: 40}
-	assert.Contains(t, p.seen(), "dries in", "the faces tell when they dry")
-	assert.Contains(t, play(t, ours(t), "").seen(), "day not known: see d")
+	assert.Contains(t, p.Seen(), "d Day      best from 06:15")
+	assert.Contains(t, p.Seen(), "begin         06:15  roof first, done 09:51")
+	p.Keys("d down '11:00' enter")
+	assert.Contains(t, p.Seen(), "begin         11:00  roof first, hurries: D")
+	assert.Equal(t, model.TimeOfDay{Hour: 11}, p.M.now.wash.Start.Or(model.TimeOfDay{}))
+	p.S = layout.Size{W: 140, H: 40}
+	assert.Contains(t, p.Seen(), "dries in", "the faces tell when they dry")
+	assert.Contains(t, play(t, ours(t), "").Seen(), "day not known: see d")
 	o := known(t)
 	sample.Set(&o.Wash, map[string]string{"wind": ""})
-	assert.Contains(t, play(t, o, "").seen(), "weather not known: d")
+	assert.Contains(t, play(t, o, "").Seen(), "weather not known: d")
 }
 
 func TestDayStep(t *testing.T) {
 	p := play(t, known(t), "d")
 	for _, words := range []string{"date", "(06:15)", "heading", "low of the day", "dew point", "humidity", "wind", "sky"} {
-		assert.Contains(t, p.seen(), words)
+		assert.Contains(t, p.Seen(), words)
 	}
-	p.s = layout.Size{W: 140, H: 40}
+	p.S = layout.Size{W: 140, H: 40}
 	for _, words := range []string{"Where Willow Bend lies", "latitude", "time zone", "elevation"} {
-		assert.Contains(t, p.seen(), words)
+		assert.Contains(t, p.Seen(), words)
 	}
-	assert.NotContains(t, p.keys("w").seen(), "latitude", "it is about the day, not the water")
-	assert.Contains(t, p.keys("d down down enter ctrl+u 'nose to the south' enter").seen(), "nose to the south")
-	assert.InDelta(t, 180, p.m.now.wash.Heading.Or(0).Angle().Degrees(), 1e-9)
+	assert.NotContains(t, p.Keys("w").Seen(), "latitude", "it is about the day, not the water")
+	assert.Contains(t, p.Keys("d down down enter ctrl+u 'nose to the south' enter").Seen(), "nose to the south")
+	assert.InDelta(t, 180, p.M.now.wash.Heading.Or(0).Angle().Degrees(), 1e-9)
 }
 
 func TestShades(t *testing.T) {
 	o := known(t)
 	p := play(t, o, "d n")
-	assert.Contains(t, p.seen(), "side", "the face is picked from a list")
-	p.keys("3 down '8:00' enter down '11:30' enter down enter 'the oak' enter")
-	require.Len(t, p.m.now.wash.Shades, 1)
-	assert.Equal(t, model.Right, p.m.now.wash.Shades[0].Side)
-	assert.Equal(t, "the oak", p.m.now.wash.Shades[0].By)
-	assert.Equal(t, "11:30", p.m.now.wash.Shades[0].To.Words())
-	assert.Contains(t, p.seen(), "Shade 1: right")
+	assert.Contains(t, p.Seen(), "side", "the face is picked from a list")
+	p.Keys("3 down '8:00' enter down '11:30' enter down enter 'the oak' enter")
+	require.Len(t, p.M.now.wash.Shades, 1)
+	assert.Equal(t, model.Right, p.M.now.wash.Shades[0].Side)
+	assert.Equal(t, "the oak", p.M.now.wash.Shades[0].By)
+	assert.Equal(t, "11:30", p.M.now.wash.Shades[0].To.Words())
+	assert.Contains(t, p.Seen(), "Shade 1: right")
 	assert.Len(t, o.Keeper.(*book).wash.Shades, 1)
-	p.keys("X")
-	assert.Empty(t, p.m.now.wash.Shades)
-	p.keys("u")
-	assert.Len(t, p.m.now.wash.Shades, 1)
+	p.Keys("X")
+	assert.Empty(t, p.M.now.wash.Shades)
+	p.Keys("u")
+	assert.Len(t, p.M.now.wash.Shades, 1)
 }
 
 func TestDayComesBackAsOneEdit(t *testing.T) {
 	o := known(t)
 	p := play(t, o, "")
-	to, ok := p.send(hands.Key("D")).(screen.Go)
+	to, ok := p.Send(hands.Key("D")).(screen.Go)
 	require.True(t, ok)
 	page := to.To.(day.Model)
 	for _, key := range hands.Keys("s '9:00' enter right .") {
@@ -81,20 +81,20 @@ func TestDayComesBackAsOneEdit(t *testing.T) {
 		page = next.(day.Model)
 	}
 	_, cmd := page.Update(hands.Key("esc"))
-	p.send(cmd().(screen.Back).With)
-	assert.Equal(t, "09:15", p.m.now.wash.Start.Or(model.TimeOfDay{}).String())
+	p.Send(cmd().(screen.Back).With)
+	assert.Equal(t, "09:15", p.M.now.wash.Start.Or(model.TimeOfDay{}).String())
 	assert.Equal(t, "ESE", o.Keeper.(*book).wash.Heading.Words(), "it is saved")
-	p.keys("u")
-	assert.False(t, p.m.now.wash.Start.Given())
-	assert.Equal(t, "east", p.m.now.wash.Heading.Words())
-	assert.Contains(t, p.keys("u").seen(), "there is nothing to undo")
+	p.Keys("u")
+	assert.False(t, p.M.now.wash.Start.Given())
+	assert.Equal(t, "east", p.M.now.wash.Heading.Words())
+	assert.Contains(t, p.Keys("u").Seen(), "there is nothing to undo")
 }
 
 func TestQuittingOnTheDaySaves(t *testing.T) {
 	for _, example := range []bool{false, true} {
 		o := known(t)
 		o.Example = example
-		page := play(t, o, "").send(hands.Key("D")).(screen.Go).To
+		page := play(t, o, "").Send(hands.Key("D")).(screen.Go).To
 		next, _ := page.Update(hands.Key("."))
 		if example {
 			assert.Error(t, next.Leave(), "the example is kept nowhere")

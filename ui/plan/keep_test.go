@@ -7,7 +7,6 @@ import (
 	"testing"
 
 	tea "github.com/charmbracelet/bubbletea"
-	"github.com/charmbracelet/x/ansi"
 	"github.com/muesli/termenv"
 	"github.com/stretchr/testify/assert"
 	"pgregory.net/rapid"
@@ -24,19 +23,19 @@ func TestExampleIsKeptOnlyWhenAdopted(t *testing.T) {
 	o.Example = true
 	kept := o.Keeper.(*book)
 	p := play(t, o, "")
-	assert.Contains(t, p.seen(), "built-in example")
-	assert.NoError(t, p.m.Leave(), "nothing was changed")
-	p.keys("p 2")
+	assert.Contains(t, p.Seen(), "built-in example")
+	assert.NoError(t, p.M.Leave(), "nothing was changed")
+	p.Keys("p 2")
 	assert.Zero(t, kept.saves)
-	assert.ErrorContains(t, p.m.Leave(), "a makes it yours")
-	p.keys("a")
+	assert.ErrorContains(t, p.M.Leave(), "a makes it yours")
+	p.Keys("a")
 	assert.Equal(t, 1, kept.adopted)
 	assert.Equal(t, "Sand Hollow", kept.wash.Place, "the change goes along")
-	assert.NotContains(t, p.seen(), "built-in example")
-	assert.NoError(t, p.m.Leave())
-	p.keys("a")
-	assert.Contains(t, p.seen(), "this is your own already")
-	p.keys("u")
+	assert.NotContains(t, p.Seen(), "built-in example")
+	assert.NoError(t, p.M.Leave())
+	p.Keys("a")
+	assert.Contains(t, p.Seen(), "this is your own already")
+	p.Keys("u")
 	assert.Equal(t, "Willow Bend", kept.wash.Place, "undo is saved as well")
 }
 
@@ -47,19 +46,19 @@ func TestFromNothingByTheScreenAlone(t *testing.T) {
 	o.Example, o.Make = true, planner.Make
 	p := play(t, o, "e")
 	for _, words := range []string{"No plan yet", "vehicle length", "vehicle height", "bed resin volume", "water TDS"} {
-		assert.Contains(t, p.seen(), words)
+		assert.Contains(t, p.Seen(), words)
 	}
-	p.keys("'33' enter '11 ft 6 in' enter '0.5' enter '210' enter")
-	seen := p.seen()
+	p.Keys("'33' enter '11 ft 6 in' enter '0.5' enter '210' enter")
+	seen := p.Seen()
 	assert.NotContains(t, seen, "No plan yet")
 	assert.Contains(t, seen, "DI water")
 	assert.Contains(t, seen, "Saved.")
 	kept := o.Keeper.(*book)
 	assert.Equal(t, "33 ft", kept.rig.Vehicles[0].Length.Words())
 	assert.Equal(t, "210 ppm NaCl", kept.places[0].TDS.Words())
-	assert.NoError(t, p.m.Leave())
-	p.keys("u u u u u")
-	assert.Contains(t, p.seen(), "built-in example", "starting empty can be undone too")
+	assert.NoError(t, p.M.Leave())
+	p.Keys("u u u u u")
+	assert.Contains(t, p.Seen(), "built-in example", "starting empty can be undone too")
 }
 
 func TestFailedSaveKeepsTheWorkAndSaysSo(t *testing.T) {
@@ -67,17 +66,17 @@ func TestFailedSaveKeepsTheWorkAndSaysSo(t *testing.T) {
 	kept := o.Keeper.(*book)
 	kept.fail = errors.New("no space left on the disk")
 	p := play(t, o, "p 2")
-	assert.Contains(t, p.seen(), "no space left on the disk")
-	assert.Contains(t, p.seen(), "not saved")
-	assert.Contains(t, p.seen(), "Sand Hollow")
-	assert.Error(t, p.m.Leave())
+	assert.Contains(t, p.Seen(), "no space left on the disk")
+	assert.Contains(t, p.Seen(), "not saved")
+	assert.Contains(t, p.Seen(), "Sand Hollow")
+	assert.Error(t, p.M.Leave())
 	kept.fail = nil
-	p.keys("s")
-	assert.Contains(t, p.seen(), "Saved.")
+	p.Keys("s")
+	assert.Contains(t, p.Seen(), "Saved.")
 	assert.Equal(t, "Sand Hollow", kept.wash.Place)
-	assert.NoError(t, p.m.Leave())
-	p.keys("s")
-	assert.Contains(t, p.seen(), "nothing is unsaved")
+	assert.NoError(t, p.M.Leave())
+	p.Keys("s")
+	assert.Contains(t, p.Seen(), "nothing is unsaved")
 }
 
 // stubborn is an error of saving that a yes settles.
@@ -95,20 +94,20 @@ func TestRewritingAFileIsAsked(t *testing.T) {
 	kept := o.Keeper.(*book)
 	kept.fail = fmt.Errorf("save: %w", stubborn{kept})
 	p := play(t, o, "p 2")
-	assert.Contains(t, p.seen(), "Not saved: save: places.toml")
-	p.keys("n")
-	assert.Contains(t, p.seen(), "not saved")
-	assert.Error(t, p.m.Leave())
-	p.keys("s y")
-	assert.Contains(t, p.seen(), "places.toml.bak-1")
-	assert.NoError(t, p.m.Leave())
+	assert.Contains(t, p.Seen(), "Not saved: save: places.toml")
+	p.Keys("n")
+	assert.Contains(t, p.Seen(), "not saved")
+	assert.Error(t, p.M.Leave())
+	p.Keys("s y")
+	assert.Contains(t, p.Seen(), "places.toml.bak-1")
+	assert.NoError(t, p.M.Leave())
 	assert.Equal(t, 1, kept.saves)
 }
 
 func TestLeavingTakesWhatIsBeingTyped(t *testing.T) {
 	o := ours(t)
 	p := play(t, o, "down down down '21 ft'")
-	assert.NoError(t, p.m.Leave())
+	assert.NoError(t, p.M.Leave())
 	assert.Equal(t, "21 ft", o.Keeper.(*book).rig.Vehicles[0].Length.Words())
 }
 
@@ -127,12 +126,12 @@ func TestEveryKey(t *testing.T) {
 		for _, example := range []bool{false, true} {
 			o := ours(t)
 			o.Example = example
-			for _, b := range play(t, o, script).m.Keys() {
+			for _, b := range play(t, o, script).M.Keys() {
 				for _, k := range b.Binding.Keys() {
 					p := play(t, o, script)
-					before := p.seen()
-					msg := p.send(hands.Key(k))
-					after := p.seen()
+					before := p.Seen()
+					msg := p.Send(hands.Key(k))
+					after := p.Seen()
 					if b.Blocked != "" {
 						assert.Contains(t, after, "Not now: "+b.Blocked[:min(len(b.Blocked), 50)], "%s: %s", name, k)
 					} else if msg == nil && !still(b.Does) {
@@ -156,7 +155,7 @@ func still(does keys.Action) bool {
 func TestHelpNamesEveryKeyOnce(t *testing.T) {
 	for name, script := range states() {
 		seen := map[string]string{}
-		for _, b := range play(t, ours(t), script).m.Keys() {
+		for _, b := range play(t, ours(t), script).M.Keys() {
 			assert.NotEmpty(t, b.Help().Desc, name)
 			assert.NotEmpty(t, b.Help().Key, name)
 			for _, k := range b.Binding.Keys() {
@@ -169,29 +168,29 @@ func TestHelpNamesEveryKeyOnce(t *testing.T) {
 
 func TestMouse(t *testing.T) {
 	click := func(p *player, x, y int) {
-		p.send(tea.MouseMsg{X: x, Y: y, Button: tea.MouseButtonLeft, Action: tea.MouseActionPress})
+		p.Send(tea.MouseMsg{X: x, Y: y, Button: tea.MouseButtonLeft, Action: tea.MouseActionPress})
 	}
 	p := play(t, ours(t), "")
 	click(p, 5, 9)
-	assert.Contains(t, p.seen(), "› shape")
+	assert.Contains(t, p.Seen(), "› shape")
 	click(p, 5, 9)
-	assert.NotNil(t, p.m.picker, "a second click opens it")
+	assert.NotNil(t, p.M.picker, "a second click opens it")
 	click(p, 5, 9)
-	assert.Equal(t, "trailer", string(p.m.now.rig.Vehicles[0].Shape))
-	lines := strings.Split(p.seen(), "\n")
+	assert.Equal(t, "trailer", string(p.M.now.rig.Vehicles[0].Shape))
+	lines := strings.Split(p.Seen(), "\n")
 	for y, line := range lines {
 		if strings.HasPrefix(line, "w Water") {
 			click(p, 2, y)
 			break
 		}
 	}
-	assert.Equal(t, "Water", p.m.step().name)
-	p.send(tea.MouseMsg{Button: tea.MouseButtonWheelDown})
-	assert.Contains(t, p.seen(), "› name")
-	p.send(tea.MouseMsg{Button: tea.MouseButtonWheelUp})
+	assert.Equal(t, "Water", p.M.step().name)
+	p.Send(tea.MouseMsg{Button: tea.MouseButtonWheelDown})
+	assert.Contains(t, p.Seen(), "› name")
+	p.Send(tea.MouseMsg{Button: tea.MouseButtonWheelUp})
 	click(p, 70, 5)
 	click(p, 500, 500)
-	p.seen()
+	p.Seen()
 }
 
 func TestRandomKeysNeverPanicOrOverflow(t *testing.T) {
@@ -208,12 +207,7 @@ func TestRandomKeysNeverPanicOrOverflow(t *testing.T) {
 			kept.fail = stubborn{kept}
 		}
 		o.Keeper = kept
-		p := &player{t: t, m: New(o), s: layout.Size{W: 80, H: 24}}
-		for _, k := range rapid.SliceOfN(rapid.SampledFrom(all), 1, 40).Draw(rt, "keys") {
-			p.send(hands.Key(k))
-			size := layout.Size{W: rapid.IntRange(80, 160).Draw(rt, "w"), H: rapid.IntRange(24, 50).Draw(rt, "h")}
-			fits(rt, ansi.Strip(p.m.View(size)), size)
-		}
+		play(t, o, "").AnyKeys(rt, all, 40)
 	})
 }
 
@@ -231,25 +225,14 @@ func TestBytesPerKey(t *testing.T) {
 func walked(t *testing.T, o Options) {
 	for _, script := range []string{"down down down enter ctrl+u '33 ft 6 in' enter", "p down enter", "tab tab tab tab", "b w g t v", "e '33' enter", "u r m"} {
 		p := play(t, o, "down down down '30 ft' enter")
-		frame := p.m.View(p.s)
+		frame := p.M.View(p.S)
 		for _, key := range hands.Keys(script) {
-			p.send(key)
-			next := p.m.View(p.s)
-			assert.LessOrEqual(t, sent(frame, next), 2048, "%s in %q", key, script)
+			p.Send(key)
+			next := p.M.View(p.S)
+			assert.LessOrEqual(t, hands.Sent(frame, next), 2048, "%s in %q", key, script)
 			frame = next
 		}
 	}
-}
-
-func sent(before, after string) int {
-	a, b := strings.Split(before, "\n"), strings.Split(after, "\n")
-	bytes := 0
-	for i, line := range b {
-		if i >= len(a) || a[i] != line {
-			bytes += len(line) + len("\x1b[K\r\n")
-		}
-	}
-	return bytes
 }
 
 func BenchmarkFirstFrame(b *testing.B) {
@@ -267,11 +250,11 @@ func BenchmarkKeyToFrame(b *testing.B) {
 	p := play(b, o, "down down down '30 ft'")
 	key := []tea.KeyMsg{hands.Key("backspace"), hands.Key("t")}
 	total, n := 0, 0
-	frame := p.m.View(p.s)
+	frame := p.M.View(p.S)
 	for b.Loop() {
-		p.send(key[n%2])
-		next := p.m.View(p.s)
-		total, n, frame = total+sent(frame, next), n+1, next
+		p.Send(key[n%2])
+		next := p.M.View(p.S)
+		total, n, frame = total+hands.Sent(frame, next), n+1, next
 	}
 	b.ReportMetric(float64(total)/float64(n), "bytes/key")
 }

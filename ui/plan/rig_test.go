@@ -35,9 +35,9 @@ func shelved(t *testing.T) (Options, *others) {
 }
 
 // inRig presses keys on the Rig screen that R opens, and comes back to the plan.
-func (p *player) inRig(script string) *player {
-	msg, ok := p.send(hands.Key("R")).(screen.Go)
-	require.True(p.t, ok)
+func inRig(p *player, script string) *player {
+	msg, ok := p.Send(hands.Key("R")).(screen.Go)
+	require.True(p.T, ok)
 	page := msg.To
 	for _, key := range hands.Keys(script) {
 		next, cmd := page.Update(key)
@@ -46,7 +46,7 @@ func (p *player) inRig(script string) *player {
 			continue
 		}
 		if back, ok := cmd().(screen.Back); ok && back.With != nil {
-			p.send(back.With)
+			p.Send(back.With)
 		}
 	}
 	return p
@@ -54,16 +54,16 @@ func (p *player) inRig(script string) *player {
 
 func TestThePlanFollowsTheRig(t *testing.T) {
 	o, shelf := shelved(t)
-	p := play(t, o, "").inRig("down t R")
-	assert.Contains(t, p.seen(), "Tin Box at Willow Bend")
-	p.inRig("down e ctrl+u 'Blue Box' enter R")
-	assert.Contains(t, p.seen(), "Blue Box at Willow Bend")
-	p.inRig("e ctrl+u 'Goose' enter R")
+	p := inRig(play(t, o, ""), "down t R")
+	assert.Contains(t, p.Seen(), "Tin Box at Willow Bend")
+	inRig(p, "down e ctrl+u 'Blue Box' enter R")
+	assert.Contains(t, p.Seen(), "Blue Box at Willow Bend")
+	inRig(p, "e ctrl+u 'Goose' enter R")
 	assert.Equal(t, "Goose", shelf.kept[0].Wash.Vehicle)
-	p.keys("u")
+	p.Keys("u")
 	assert.Equal(t, "Old Goose", shelf.kept[0].Wash.Vehicle, "undo reaches the other washes")
-	p.keys("u u")
-	assert.Contains(t, p.seen(), "Old Goose at Willow Bend")
+	p.Keys("u u")
+	assert.Contains(t, p.Seen(), "Old Goose at Willow Bend")
 }
 
 func TestRenamingOnThePlanReachesTheOtherWashes(t *testing.T) {
@@ -71,11 +71,11 @@ func TestRenamingOnThePlanReachesTheOtherWashes(t *testing.T) {
 	p := play(t, o, "down enter ctrl+u 'Goose' enter")
 	assert.Equal(t, "Goose", shelf.kept[0].Wash.Vehicle)
 	shelf.fail = errors.New("no space left on the disk")
-	p.keys("u")
-	assert.Contains(t, p.seen(), "Not saved, but still here: no space left")
-	assert.Error(t, p.m.Leave())
+	p.Keys("u")
+	assert.Contains(t, p.Seen(), "Not saved, but still here: no space left")
+	assert.Error(t, p.M.Leave())
 	shelf.fail = nil
-	p.keys("s")
+	p.Keys("s")
 	assert.Equal(t, "Old Goose", shelf.kept[0].Wash.Vehicle)
 }
 
@@ -83,15 +83,15 @@ func TestTheExampleIsAdoptedFromTheRig(t *testing.T) {
 	o, _ := shelved(t)
 	o.Example = true
 	book := o.Keeper.(*book)
-	p := play(t, o, "").inRig("n 'Third' enter")
+	p := inRig(play(t, o, ""), "n 'Third' enter")
 	assert.Zero(t, book.saves)
-	msg := p.send(rig.Done{Stock: p.m.now.stock(), Adopt: true, At: rig.Spot{Section: "bed"}})
+	msg := p.Send(rig.Done{Stock: p.M.now.stock(), Adopt: true, At: rig.Spot{Section: "bed"}})
 	again, ok := msg.(screen.Go)
 	require.True(t, ok, "the Rig screen opens again")
 	assert.Equal(t, "Rig", again.To.Title())
 	assert.Equal(t, 1, book.adopted)
 	book.fail = errors.New("the folder may not be written")
 	q := play(t, o, "")
-	assert.Nil(t, q.send(rig.Done{Stock: q.m.now.stock(), Adopt: true}))
-	assert.Contains(t, q.seen(), "Could not write it out")
+	assert.Nil(t, q.Send(rig.Done{Stock: q.M.now.stock(), Adopt: true}))
+	assert.Contains(t, q.Seen(), "Could not write it out")
 }

@@ -19,7 +19,7 @@ import (
 
 func TestTheWashDayIsOneKeyAway(t *testing.T) {
 	o := ours(t)
-	assert.Contains(t, play(t, o, "W").seen(), "Not now: there is no log to write in.")
+	assert.Contains(t, play(t, o, "W").Seen(), "Not now: there is no log to write in.")
 	at := time.Date(2026, 6, 12, 7, 0, 0, 0, time.UTC)
 	d := &diary{}
 	o.Book = entry.Book{
@@ -32,14 +32,14 @@ func TestTheWashDayIsOneKeyAway(t *testing.T) {
 		Instant: func() model.Instant { return model.Instant{Wall: at} },
 		Left:    func() (model.Underway, bool, error) { return model.Underway{}, false, left },
 	}
-	msg, ok := play(t, o, "").send(hands.Key("W")).(screen.Go)
+	msg, ok := play(t, o, "").Send(hands.Key("W")).(screen.Go)
 	require.True(t, ok)
-	assert.Contains(t, ansi.Strip(msg.To.View(play(t, o, "").s)), "step 1 of")
+	assert.Contains(t, ansi.Strip(msg.To.View(play(t, o, "").S)), "step 1 of")
 
 	_, there := New(o).LeftWash()
 	assert.False(t, there, "nothing was left under way")
 	left = errors.New("underway.toml:3: something")
 	page, there := New(o).LeftWash()
 	require.True(t, there)
-	assert.Contains(t, ansi.Strip(page.View(play(t, o, "").s)), "underway.toml:3")
+	assert.Contains(t, ansi.Strip(page.View(play(t, o, "").S)), "underway.toml:3")
 }

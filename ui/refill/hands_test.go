@@ -5,8 +5,6 @@ import (
 	"testing"
 	"time"
 
-	tea "github.com/charmbracelet/bubbletea"
-	"github.com/charmbracelet/x/ansi"
 	"github.com/muesli/termenv"
 	"github.com/stretchr/testify/require"
 
@@ -58,55 +56,14 @@ func desk(t testing.TB) entry.Desk {
 }
 
 // player presses keys and looks at what is seen.
-type player struct {
-	t testing.TB
-	m Model
-	s layout.Size
-}
+type player = hands.Player[Model]
 
-func play(t testing.TB, o entry.Desk, script string) *player {
-	p := &player{t: t, m: New(o), s: layout.Size{W: 80, H: 24}}
-	return p.keys(script)
-}
-
-func (p *player) keys(script string) *player {
-	for _, key := range hands.Keys(script) {
-		p.send(key)
-	}
-	return p
-}
-
-func (p *player) send(msg tea.Msg) tea.Msg {
-	next, cmd := p.m.Update(msg)
-	p.m = next.(Model)
-	if cmd != nil {
-		return cmd()
-	}
-	return nil
-}
-
-func (p *player) seen() string {
-	frame := ansi.Strip(p.m.View(p.s))
-	fits(p.t, frame, p.s)
-	return frame
-}
-
-func fits(t interface{ Fatalf(string, ...any) }, frame string, size layout.Size) {
-	lines := strings.Split(frame, "\n")
-	if len(lines) > size.H {
-		t.Fatalf("%d lines on a screen of %d:\n%s", len(lines), size.H, frame)
-	}
-	for _, line := range lines {
-		if cells.Width(line) > size.W {
-			t.Fatalf("%q is wider than %d", line, size.W)
-		}
-	}
-}
+func play(t testing.TB, o entry.Desk, script string) *player { return hands.Play(t, New(o), script) }
 
 // words is what is seen, with line ends as blanks.
-func (p *player) words() string {
+func words(p *player) string {
 	var b strings.Builder
-	for _, line := range strings.Split(p.seen(), "\n") {
+	for _, line := range strings.Split(p.Seen(), "\n") {
 		if cells.Width(line) > 27 {
 			line = string([]rune(line)[27:])
 		}

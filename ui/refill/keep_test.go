@@ -5,14 +5,12 @@ import (
 	"testing"
 
 	tea "github.com/charmbracelet/bubbletea"
-	"github.com/charmbracelet/x/ansi"
 	"github.com/muesli/termenv"
 	"github.com/stretchr/testify/assert"
 	"pgregory.net/rapid"
 
 	"washeve/ui/internal/hands"
 	"washeve/ui/keys"
-	"washeve/ui/layout"
 	"washeve/ui/theme"
 )
 
@@ -25,12 +23,12 @@ func states() map[string]string {
 
 func TestEveryKey(t *testing.T) {
 	for name, script := range states() {
-		for _, b := range play(t, desk(t), script).m.Keys() {
+		for _, b := range play(t, desk(t), script).M.Keys() {
 			for _, k := range b.Binding.Keys() {
 				p := play(t, desk(t), script)
-				before := p.seen()
-				msg := p.send(hands.Key(k))
-				after := p.seen()
+				before := p.Seen()
+				msg := p.Send(hands.Key(k))
+				after := p.Seen()
 				if b.Blocked != "" {
 					assert.Contains(t, after, "Not now:", "%s: %s", name, k)
 				} else if msg == nil && b.Does != keys.Action("units") {
@@ -44,7 +42,7 @@ func TestEveryKey(t *testing.T) {
 func TestHelpNamesEveryKeyOnce(t *testing.T) {
 	for name, script := range states() {
 		seen := map[string]string{}
-		for _, b := range play(t, desk(t), script).m.Keys() {
+		for _, b := range play(t, desk(t), script).M.Keys() {
 			for _, k := range b.Binding.Keys() {
 				assert.Empty(t, seen[k], "%s: %s does two things", name, k)
 				seen[k] = b.Help().Desc
@@ -55,12 +53,12 @@ func TestHelpNamesEveryKeyOnce(t *testing.T) {
 
 func TestMouse(t *testing.T) {
 	p := play(t, desk(t), "")
-	p.send(tea.MouseMsg{X: 5, Y: p.m.rects().steps.Y + 3, Button: tea.MouseButtonLeft, Action: tea.MouseActionPress})
-	assert.Equal(t, 3, p.m.step)
-	p.send(tea.MouseMsg{Button: tea.MouseButtonWheelDown})
-	p.send(tea.MouseMsg{Button: tea.MouseButtonWheelUp})
-	p.send(tea.WindowSizeMsg{Width: 100, Height: 30})
-	assert.Equal(t, 100, p.m.size.W)
+	p.Send(tea.MouseMsg{X: 5, Y: p.M.rects().steps.Y + 3, Button: tea.MouseButtonLeft, Action: tea.MouseActionPress})
+	assert.Equal(t, 3, p.M.step)
+	p.Send(tea.MouseMsg{Button: tea.MouseButtonWheelDown})
+	p.Send(tea.MouseMsg{Button: tea.MouseButtonWheelUp})
+	p.Send(tea.WindowSizeMsg{Width: 100, Height: 30})
+	assert.Equal(t, 100, p.M.size.W)
 }
 
 func TestRandomKeysNeverPanicOrOverflow(t *testing.T) {
@@ -74,11 +72,6 @@ func TestRandomKeysNeverPanicOrOverflow(t *testing.T) {
 		o := o
 		o.Logger = b
 		o.Theme = theme.New(theme.Options{Plain: rapid.Bool().Draw(rt, "plain"), Profile: termenv.ANSI256})
-		p := &player{t: t, m: New(o)}
-		for _, k := range rapid.SliceOfN(rapid.SampledFrom(all), 1, 30).Draw(rt, "keys") {
-			p.send(hands.Key(k))
-			size := layout.Size{W: rapid.IntRange(80, 160).Draw(rt, "w"), H: rapid.IntRange(24, 50).Draw(rt, "h")}
-			fits(rt, ansi.Strip(p.m.View(size)), size)
-		}
+		play(t, o, "").AnyKeys(rt, all, 30)
 	})
 }

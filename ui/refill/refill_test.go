@@ -31,10 +31,10 @@ func TestFrames(t *testing.T) {
 			var all strings.Builder
 			p := play(t, o, "")
 			for range steps() {
-				frame := p.m.View(size)
-				fits(t, frame, size)
+				frame := p.M.View(size)
+				hands.Fits(t, frame, size)
 				all.WriteString(strings.ReplaceAll(frame, "\x1b", "^[") + "\n\n")
-				p.keys("right")
+				p.Keys("right")
 			}
 			golden.Check(t, *update, name+"-"+sizeName+".txt", all.String())
 		}
@@ -43,9 +43,9 @@ func TestFrames(t *testing.T) {
 
 // The figures for running on come before the change.
 func TestWhenNotToChange(t *testing.T) {
-	words := play(t, desk(t), "").words()
+	text := words(play(t, desk(t), ""))
 	for _, want := range []string{"run on only with the new resin at hand", "about 7 in 10", "85 gal left (40 gal to 150 gal)", "enough for 0 to 2 washes", "$0.87 a gallon", "Order new resin by 2026-09-18"} {
-		assert.Contains(t, words, want)
+		assert.Contains(t, text, want)
 	}
 	for verdict, want := range map[planner.Verdict]string{planner.Lasts: "Not yet: run on.", planner.WillNotLast: "Slowing down does not bring a spent bed back"} {
 		o := desk(t)
@@ -54,29 +54,29 @@ func TestWhenNotToChange(t *testing.T) {
 			p.Verdict = verdict
 			return p, nil, nil
 		}
-		assert.Contains(t, play(t, o, "").words(), want)
+		assert.Contains(t, words(play(t, o, "")), want)
 	}
 }
 
 // The user's own amounts, by hand: 0.7 ft3 from bags of half a cubic foot.
 func TestAmounts(t *testing.T) {
 	p := play(t, desk(t), "right")
-	assert.Contains(t, p.words(), "Buy 1 bag of 0.5 ft3")
-	assert.Contains(t, p.words(), "Nothing is left over")
-	p.keys("'0.7' enter")
+	assert.Contains(t, words(p), "Buy 1 bag of 0.5 ft3")
+	assert.Contains(t, words(p), "Nothing is left over")
+	p.Keys("'0.7' enter")
 	for _, want := range []string{"Buy 2 bags of 0.5 ft3: 1 ft3 to fill 0.7 ft3", "43 lb to 45 lb to carry (30.1 lb to 31.5 lb goes into the tank)", "0.3 ft3 is left over"} {
-		assert.Contains(t, p.words(), want)
+		assert.Contains(t, words(p), want)
 	}
-	p.keys("down '1' enter")
-	assert.Contains(t, p.words(), "Buy 1 bag of 1 ft3")
-	p.keys("'99' enter")
-	assert.Contains(t, p.seen(), "Not taken")
-	p.keys("'2' esc up")
-	assert.Contains(t, p.words(), "Buy 1 bag of 1 ft3")
-	p.keys("right right right right")
-	assert.Contains(t, p.words(), "Pour 0.7 ft3")
-	p.keys("right right right")
-	assert.Contains(t, p.seen(), "0.7 ft3", "the entry has it too")
+	p.Keys("down '1' enter")
+	assert.Contains(t, words(p), "Buy 1 bag of 1 ft3")
+	p.Keys("'99' enter")
+	assert.Contains(t, p.Seen(), "Not taken")
+	p.Keys("'2' esc up")
+	assert.Contains(t, words(p), "Buy 1 bag of 1 ft3")
+	p.Keys("right right right right")
+	assert.Contains(t, words(p), "Pour 0.7 ft3")
+	p.Keys("right right right")
+	assert.Contains(t, p.Seen(), "0.7 ft3", "the entry has it too")
 }
 
 // What method and law ask to be said is said.
@@ -84,8 +84,8 @@ func TestEveryCautionIsThere(t *testing.T) {
 	p := play(t, desk(t), "")
 	all := ""
 	for range steps() {
-		all += p.words()
-		p.keys("right")
+		all += words(p)
+		p.Keys("right")
 	}
 	for _, want := range []string{
 		"releases the pressure", "lift with two", "local rules on run-off", "ball bearings", "local waste rules", "middle of the bottom", "threads", "O-ring",
@@ -99,11 +99,11 @@ func TestEveryCautionIsThere(t *testing.T) {
 func TestTheNewFillIsWritten(t *testing.T) {
 	o := desk(t)
 	p := play(t, o, "right right right right right right right right")
-	assert.Contains(t, p.seen(), "The new fill, for the log")
-	p.keys("enter '$199' enter enter '26-0900' enter")
-	assert.Error(t, p.m.Leave(), "stated and not written")
-	p.keys("w")
-	assert.Contains(t, p.seen(), "Written.")
+	assert.Contains(t, p.Seen(), "The new fill, for the log")
+	p.Keys("enter '$199' enter enter '26-0900' enter")
+	assert.Error(t, p.M.Leave(), "stated and not written")
+	p.Keys("w")
+	assert.Contains(t, p.Seen(), "Written.")
 	log := o.Logger.Log()
 	r := log[len(log)-1].Body.(*model.Refill)
 	assert.Equal(t, "half-foot tank", r.Bed)
@@ -111,15 +111,15 @@ func TestTheNewFillIsWritten(t *testing.T) {
 	assert.Equal(t, "$199", r.Price.Words())
 	assert.Equal(t, "26-0900", r.Lot)
 	assert.Equal(t, model.NewResin, r.State)
-	assert.NoError(t, p.m.Leave())
-	assert.Zero(t, p.m.past.Present().Gallons)
+	assert.NoError(t, p.M.Leave())
+	assert.Zero(t, p.M.past.Present().Gallons)
 
-	p.keys("right r y 1 enter")
-	assert.Contains(t, p.seen(), "Read: 1 ppm NaCl.")
-	p.keys("right r n 0 enter")
-	assert.Contains(t, p.seen(), "Read: 0 ppm NaCl, a first cup, not used.")
-	assert.Len(t, p.m.past.Present().Readings, 2)
-	back := p.send(hands.Key("esc")).(screen.Back)
+	p.Keys("right r y 1 enter")
+	assert.Contains(t, p.Seen(), "Read: 1 ppm NaCl.")
+	p.Keys("right r n 0 enter")
+	assert.Contains(t, p.Seen(), "Read: 0 ppm NaCl, a first cup, not used.")
+	assert.Len(t, p.M.past.Present().Readings, 2)
+	back := p.Send(hands.Key("esc")).(screen.Back)
 	assert.Equal(t, entry.Written{}, back.With)
 }
 
@@ -127,29 +127,29 @@ func TestFailedAppendKeepsTheFill(t *testing.T) {
 	o := desk(t)
 	o.Logger.(*book).fail = errors.New("no space left on the disk")
 	p := play(t, o, "right right right right right right right right w")
-	assert.Contains(t, p.words(), "Not written, but still here: no space left on the disk")
-	assert.Contains(t, p.seen(), "The new fill, for the log")
-	assert.Error(t, p.m.Leave())
+	assert.Contains(t, words(p), "Not written, but still here: no space left on the disk")
+	assert.Contains(t, p.Seen(), "The new fill, for the log")
+	assert.Error(t, p.M.Leave())
 	o.Logger.(*book).fail = nil
-	p.keys("w")
-	assert.True(t, p.m.written)
-	assert.NoError(t, p.m.Leave())
+	p.Keys("w")
+	assert.True(t, p.M.written)
+	assert.NoError(t, p.M.Leave())
 }
 
 func TestReadingWaitsForTheFill(t *testing.T) {
 	p := play(t, desk(t), "right right right right right right right right right r")
-	assert.Contains(t, p.seen(), "Not now: write the fill in the log first")
+	assert.Contains(t, p.Seen(), "Not now: write the fill in the log first")
 }
 
 func TestUnitsAndWhy(t *testing.T) {
 	p := play(t, desk(t), "m")
-	assert.Contains(t, p.words(), "a litre")
-	msg := p.send(hands.Key("y")).(screen.Go)
+	assert.Contains(t, words(p), "a litre")
+	msg := p.Send(hands.Key("y")).(screen.Go)
 	page := ansi.Strip(msg.To.View(layout.Size{W: 80, H: 100}))
 	for _, want := range []string{"weight of the resin", "43 to 45 lb/ft3", "first fill", "water in the tank", "PRACTICE"} {
 		assert.Contains(t, page, want)
 	}
-	assert.Equal(t, quantity.Metric, p.m.sys)
+	assert.Equal(t, quantity.Metric, p.M.sys)
 }
 
 func TestWithoutAPlan(t *testing.T) {
@@ -157,5 +157,5 @@ func TestWithoutAPlan(t *testing.T) {
 	o.Answer = func() (planner.Plan, *planner.Past, error) {
 		return planner.Plan{}, nil, errors.New("there is no bed yet")
 	}
-	assert.Contains(t, play(t, o, "right").seen(), "No figures yet: there is no bed yet")
+	assert.Contains(t, play(t, o, "right").Seen(), "No figures yet: there is no bed yet")
 }

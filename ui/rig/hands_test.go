@@ -2,12 +2,9 @@ package rig
 
 import (
 	"fmt"
-	"strings"
 	"testing"
 	"time"
 
-	tea "github.com/charmbracelet/bubbletea"
-	"github.com/charmbracelet/x/ansi"
 	"github.com/muesli/termenv"
 	"github.com/stretchr/testify/require"
 
@@ -15,7 +12,6 @@ import (
 	"washeve/model/stock"
 	"washeve/model/store"
 	"washeve/planner"
-	"washeve/ui/cells"
 	"washeve/ui/internal/hands"
 	"washeve/ui/layout"
 	"washeve/ui/screen"
@@ -69,61 +65,17 @@ func ours() (Options, *shelf) {
 }
 
 // player presses keys and looks at what is seen.
-type player struct {
-	t testing.TB
-	m Model
-	s layout.Size
-}
+type player = hands.Player[Model]
 
-func play(t testing.TB, o Options, script string) *player {
-	p := &player{t: t, m: New(o), s: layout.Size{W: 80, H: 24}}
-	return p.keys(script)
-}
-
-func (p *player) keys(script string) *player {
-	for _, key := range hands.Keys(script) {
-		p.send(key)
-	}
-	return p
-}
-
-func (p *player) send(msg tea.Msg) tea.Msg {
-	next, cmd := p.m.Update(msg)
-	p.m = next.(Model)
-	if cmd != nil {
-		return cmd()
-	}
-	return nil
-}
+func play(t testing.TB, o Options, script string) *player { return hands.Play(t, New(o), script) }
 
 // done is what the key that leaves hands over.
-func (p *player) done(key string) Done {
-	back, ok := p.send(hands.Key(key)).(screen.Back)
-	require.True(p.t, ok, "%s does not leave", key)
+func done(p *player, key string) Done {
+	back, ok := p.Send(hands.Key(key)).(screen.Back)
+	require.True(p.T, ok, "%s does not leave", key)
 	done, ok := back.With.(Done)
-	require.True(p.t, ok, "nothing is handed over")
+	require.True(p.T, ok, "nothing is handed over")
 	return done
-}
-
-func (p *player) seen() string {
-	frame := ansi.Strip(p.m.View(p.s))
-	fits(p.t, frame, p.s)
-	return frame
-}
-
-// says holds a text of several lines as one.
-func (p *player) says() string { return strings.Join(strings.Fields(p.seen()), " ") }
-
-func fits(t interface{ Fatalf(string, ...any) }, frame string, size layout.Size) {
-	lines := strings.Split(frame, "\n")
-	if len(lines) > size.H {
-		t.Fatalf("%d lines on a screen of %d:\n%s", len(lines), size.H, frame)
-	}
-	for _, line := range lines {
-		if cells.Width(line) > size.W {
-			t.Fatalf("%q is wider than %d", line, size.W)
-		}
-	}
 }
 
 // manyWashes puts n washes on the shelf.

@@ -3,18 +3,15 @@ package rig
 import (
 	"errors"
 	"fmt"
-	"strings"
 	"testing"
 
 	tea "github.com/charmbracelet/bubbletea"
-	"github.com/charmbracelet/x/ansi"
 	"github.com/muesli/termenv"
 	"github.com/stretchr/testify/assert"
 	"pgregory.net/rapid"
 
 	"washeve/ui/internal/hands"
 	"washeve/ui/keys"
-	"washeve/ui/layout"
 	"washeve/ui/theme"
 )
 
@@ -22,24 +19,24 @@ func TestFailedSaveKeepsTheWorkAndSaysSo(t *testing.T) {
 	o, kept := ours()
 	kept.fail = errors.New("rig.toml was not saved: no space left on the disk; make room and save again")
 	p := play(t, o, "n 'Tin Box' enter")
-	assert.Contains(t, p.says(), "Not saved, but still here: rig.toml was not saved: no space left on the disk; make room and save again")
-	assert.Contains(t, p.seen(), "not saved\n")
-	assert.Contains(t, p.seen(), "s save again")
-	assert.Contains(t, p.seen(), "Tin Box")
-	assert.Error(t, p.m.Leave())
+	assert.Contains(t, p.Says(), "Not saved, but still here: rig.toml was not saved: no space left on the disk; make room and save again")
+	assert.Contains(t, p.Seen(), "not saved\n")
+	assert.Contains(t, p.Seen(), "s save again")
+	assert.Contains(t, p.Seen(), "Tin Box")
+	assert.Error(t, p.M.Leave())
 	kept.fail = nil
-	p.keys("s")
-	assert.Contains(t, p.seen(), "Saved.")
+	p.Keys("s")
+	assert.Contains(t, p.Seen(), "Saved.")
 	assert.Len(t, kept.kept.Rig.Vehicles, 2)
-	assert.NoError(t, p.m.Leave())
+	assert.NoError(t, p.M.Leave())
 }
 
 func TestTakingOutNeedsNoSecondWord(t *testing.T) {
 	o, kept := ours()
 	p := play(t, o, "pgdown pgdown pgdown pgdown")
 	kept.fail = fmt.Errorf("save: %w", stubborn{kept, true})
-	p.keys("X")
-	assert.Contains(t, p.says(), "supply hose is taken out; u brings it back. The file as it was is in rig.toml.bak-1.")
+	p.Keys("X")
+	assert.Contains(t, p.Says(), "supply hose is taken out; u brings it back. The file as it was is in rig.toml.bak-1.")
 	assert.Equal(t, 1, kept.saves)
 }
 
@@ -47,32 +44,32 @@ func TestRewritingAFileIsAsked(t *testing.T) {
 	o, kept := ours()
 	kept.fail = fmt.Errorf("save: %w", stubborn{kept, false})
 	p := play(t, o, "enter down down '41 ft' enter")
-	assert.Contains(t, p.says(), "Not saved: save: rig.toml would have to be written anew. Write it anew, and keep the old file aside? y or n")
-	p.keys("n")
-	assert.Error(t, p.m.Leave())
-	p.keys("s y")
-	assert.Contains(t, p.says(), "rig.toml.bak-1")
-	assert.NoError(t, p.m.Leave())
+	assert.Contains(t, p.Says(), "Not saved: save: rig.toml would have to be written anew. Write it anew, and keep the old file aside? y or n")
+	p.Keys("n")
+	assert.Error(t, p.M.Leave())
+	p.Keys("s y")
+	assert.Contains(t, p.Says(), "rig.toml.bak-1")
+	assert.NoError(t, p.M.Leave())
 }
 
 func TestLeavingTakesWhatIsBeingTyped(t *testing.T) {
 	o, kept := ours()
 	p := play(t, o, "n 'Tin Box'")
-	assert.NoError(t, p.m.Leave())
+	assert.NoError(t, p.M.Leave())
 	assert.Equal(t, "Tin Box", kept.kept.Rig.Vehicles[1].Name)
-	assert.NoError(t, play(t, o, "enter down").m.Leave(), "nothing was changed")
+	assert.NoError(t, play(t, o, "enter down").M.Leave(), "nothing was changed")
 }
 
 func TestTheExampleIsKeptOnlyWhenAdopted(t *testing.T) {
 	o, kept := ours()
 	o.Example = true
 	p := play(t, o, "")
-	assert.NoError(t, p.m.Leave())
-	p.keys("n 'Tin Box' enter")
+	assert.NoError(t, p.M.Leave())
+	p.Keys("n 'Tin Box' enter")
 	assert.Zero(t, kept.saves)
-	assert.Contains(t, p.seen(), "built-in example")
-	assert.ErrorContains(t, p.m.Leave(), "a makes it yours")
-	done := p.done("a")
+	assert.Contains(t, p.Seen(), "built-in example")
+	assert.ErrorContains(t, p.M.Leave(), "a makes it yours")
+	done := done(p, "a")
 	assert.True(t, done.Adopt)
 	assert.Equal(t, Spot{"vehicle", 1}, done.At)
 	assert.Len(t, done.Stock.Rig.Vehicles, 2)
@@ -95,12 +92,12 @@ func TestEveryKey(t *testing.T) {
 			o, _ := ours()
 			o.Example = example
 			stands := play(t, o, script)
-			before := stands.seen()
-			for _, b := range stands.m.Keys() {
+			before := stands.Seen()
+			for _, b := range stands.M.Keys() {
 				for _, k := range b.Binding.Keys() {
-					p := &player{t: t, m: stands.m, s: stands.s}
-					msg := p.send(hands.Key(k))
-					after := p.seen()
+					p := hands.Play(t, stands.M, "")
+					msg := p.Send(hands.Key(k))
+					after := p.Seen()
 					if b.Blocked != "" {
 						assert.Contains(t, after, "Not now: "+b.Blocked[:min(len(b.Blocked), 50)], "%s: %s", name, k)
 					} else if msg == nil && !still(b.Does) {
@@ -125,7 +122,7 @@ func TestHelpNamesEveryKeyOnce(t *testing.T) {
 	for name, script := range states() {
 		o, _ := ours()
 		seen := map[string]string{}
-		for _, b := range play(t, o, script).m.Keys() {
+		for _, b := range play(t, o, script).M.Keys() {
 			assert.NotEmpty(t, b.Help().Desc, name)
 			assert.NotEmpty(t, b.Help().Key, name)
 			for _, k := range b.Binding.Keys() {
@@ -138,24 +135,24 @@ func TestHelpNamesEveryKeyOnce(t *testing.T) {
 
 func TestMouse(t *testing.T) {
 	click := func(p *player, x, y int) {
-		p.send(tea.MouseMsg{X: x, Y: y, Button: tea.MouseButtonLeft, Action: tea.MouseActionPress})
+		p.Send(tea.MouseMsg{X: x, Y: y, Button: tea.MouseButtonLeft, Action: tea.MouseActionPress})
 	}
 	o, _ := ours()
 	p := play(t, o, "")
 	click(p, 5, 4)
-	assert.Equal(t, Spot{"bed", 0}, p.m.at)
+	assert.Equal(t, Spot{"bed", 0}, p.M.at)
 	click(p, 40, 6)
-	assert.True(t, p.m.inForm)
-	assert.Equal(t, 3, p.m.hand)
+	assert.True(t, p.M.inForm)
+	assert.Equal(t, 3, p.M.hand)
 	click(p, 40, 6)
-	assert.NotNil(t, p.m.picker, "a second click opens it")
-	p.keys("esc")
-	p.send(tea.MouseMsg{Button: tea.MouseButtonWheelDown})
-	p.send(tea.MouseMsg{Button: tea.MouseButtonWheelUp})
-	assert.Equal(t, 3, p.m.hand)
+	assert.NotNil(t, p.M.picker, "a second click opens it")
+	p.Keys("esc")
+	p.Send(tea.MouseMsg{Button: tea.MouseButtonWheelDown})
+	p.Send(tea.MouseMsg{Button: tea.MouseButtonWheelUp})
+	assert.Equal(t, 3, p.M.hand)
 	click(p, 5, 3)
 	click(p, 500, 500)
-	p.seen()
+	p.Seen()
 }
 
 func TestRandomKeysNeverPanicOrOverflow(t *testing.T) {
@@ -169,12 +166,7 @@ func TestRandomKeysNeverPanicOrOverflow(t *testing.T) {
 		if rapid.Bool().Draw(rt, "disk full") {
 			kept.fail = stubborn{kept, rapid.Bool().Draw(rt, "takes out")}
 		}
-		p := &player{t: t, m: New(o), s: layout.Size{W: 80, H: 24}}
-		for _, k := range rapid.SliceOfN(rapid.SampledFrom(all), 1, 40).Draw(rt, "keys") {
-			p.send(hands.Key(k))
-			size := layout.Size{W: rapid.IntRange(80, 160).Draw(rt, "w"), H: rapid.IntRange(24, 50).Draw(rt, "h")}
-			fits(rt, ansi.Strip(p.m.View(size)), size)
-		}
+		play(t, o, "").AnyKeys(rt, all, 40)
 	})
 }
 
@@ -185,25 +177,14 @@ func TestBytesPerKey(t *testing.T) {
 	o.Theme = theme.New(theme.Options{Profile: termenv.ANSI256})
 	for _, script := range []string{"enter down down '33 ft 6 in' enter esc", "down down down down down down down down down", "pgdown pgdown pgdown pgdown n 'x' enter u r", "c 'twin' enter t X y u", "end enter down enter 2 m"} {
 		p := play(t, o, "")
-		frame := p.m.View(p.s)
+		frame := p.M.View(p.S)
 		for _, key := range hands.Keys(script) {
-			p.send(key)
-			next := p.m.View(p.s)
-			assert.LessOrEqual(t, sent(frame, next), 2048, "%s in %q", key, script)
+			p.Send(key)
+			next := p.M.View(p.S)
+			assert.LessOrEqual(t, hands.Sent(frame, next), 2048, "%s in %q", key, script)
 			frame = next
 		}
 	}
-}
-
-func sent(before, after string) int {
-	a, b := strings.Split(before, "\n"), strings.Split(after, "\n")
-	bytes := 0
-	for i, line := range b {
-		if i >= len(a) || a[i] != line {
-			bytes += len(line) + len("\x1b[K\r\n")
-		}
-	}
-	return bytes
 }
 
 // A key of a value, beside ten years of washes.
@@ -214,11 +195,11 @@ func BenchmarkKeyToFrame(b *testing.B) {
 	p := play(b, o, "enter down down '30 ft'")
 	key := []tea.KeyMsg{hands.Key("backspace"), hands.Key("t")}
 	total, n := 0, 0
-	frame := p.m.View(p.s)
+	frame := p.M.View(p.S)
 	for b.Loop() {
-		p.send(key[n%2])
-		next := p.m.View(p.s)
-		total, n, frame = total+sent(frame, next), n+1, next
+		p.Send(key[n%2])
+		next := p.M.View(p.S)
+		total, n, frame = total+hands.Sent(frame, next), n+1, next
 	}
 	b.ReportMetric(float64(total)/float64(n), "bytes/key")
 }
@@ -230,8 +211,8 @@ func BenchmarkWalk(b *testing.B) {
 	key := []tea.KeyMsg{hands.Key("down"), hands.Key("up")}
 	n := 0
 	for b.Loop() {
-		p.send(key[n%2])
-		p.m.View(p.s)
+		p.Send(key[n%2])
+		p.M.View(p.S)
 		n++
 	}
 }

@@ -1,11 +1,8 @@
 package rig
 
 import (
-	"strings"
 	"testing"
 
-	"github.com/charmbracelet/x/ansi"
-	"github.com/muesli/termenv"
 	"github.com/stretchr/testify/assert"
 
 	"washeve/model"
@@ -19,20 +16,17 @@ import (
 
 var update = golden.Flag()
 
+// inTheme shows the screen in a theme.
+func inTheme(t testing.TB) func(theme.Theme) screen.Screen {
+	return func(th theme.Theme) screen.Screen {
+		o, _ := ours()
+		o.Theme = th
+		return play(t, o, "down enter down down").M
+	}
+}
+
 func TestFrames(t *testing.T) {
-	themes := map[string]theme.Options{
-		"dark": {Profile: termenv.ANSI256}, "light": {Profile: termenv.ANSI256, Ground: theme.Light},
-		"nocolor": {Profile: termenv.Ascii}, "plain": {Plain: true},
-	}
-	for themeName, opt := range themes {
-		for sizeName, size := range map[string]layout.Size{"80x24": {W: 80, H: 24}, "140x40": {W: 140, H: 40}} {
-			o, _ := ours()
-			o.Theme = theme.New(opt)
-			frame := play(t, o, "down enter down down").m.View(size)
-			fits(t, frame, size)
-			golden.Check(t, *update, themeName+"-"+sizeName+".txt", strings.ReplaceAll(frame, "\x1b", "^[")+"\n")
-		}
-	}
+	hands.Frames(t, *update, inTheme(t), layout.Least(), layout.Size{W: 140, H: 40})
 }
 
 // The ways through the screen, as they are seen.
@@ -53,22 +47,17 @@ func TestScenes(t *testing.T) {
 		if name == "asked" {
 			p = play(t, o, "c 'Tin Box' enter esc up X")
 		}
-		golden.Check(t, *update, "scene-"+name+".txt", p.seen()+"\n")
+		golden.Check(t, *update, "scene-"+name+".txt", p.Seen()+"\n")
 	}
 }
 
-func TestColourIsOnlyAdded(t *testing.T) {
-	o, _ := ours()
-	bare := New(o).View(layout.Size{W: 100, H: 30})
-	o.Theme = theme.New(theme.Options{Profile: termenv.ANSI256})
-	assert.Equal(t, bare, ansi.Strip(New(o).View(layout.Size{W: 100, H: 30})))
-}
+func TestColourIsOnlyAdded(t *testing.T) { hands.ColourIsOnlyAdded(t, inTheme(t)) }
 
 func TestPlainIsASCII(t *testing.T) {
 	o, _ := ours()
 	o.Theme = theme.New(theme.Options{Plain: true})
 	for _, script := range []string{"", "n", "enter down '400'", "pgdown enter down down down enter", "X"} {
-		for _, r := range play(t, o, script).seen() {
+		for _, r := range play(t, o, script).Seen() {
 			assert.Less(t, r, rune(0x7f), script)
 		}
 	}
@@ -77,25 +66,25 @@ func TestPlainIsASCII(t *testing.T) {
 func TestASecondVehicleIsAddedAndUsed(t *testing.T) {
 	o, kept := ours()
 	p := play(t, o, "n 'Tin Box' enter")
-	assert.Contains(t, p.seen(), "› length                  needed", "the hand is on what is lacking")
-	p.keys("'24' enter down '10 ft' enter")
-	assert.Contains(t, p.seen(), "(8 ft 6 in) PUBLISHED", "what is assumed of it is shown as soon as it can be")
-	p.keys("t")
-	assert.Contains(t, p.says(), "● Tin Box 24 ft")
+	assert.Contains(t, p.Seen(), "› length                  needed", "the hand is on what is lacking")
+	p.Keys("'24' enter down '10 ft' enter")
+	assert.Contains(t, p.Seen(), "(8 ft 6 in) PUBLISHED", "what is assumed of it is shown as soon as it can be")
+	p.Keys("t")
+	assert.Contains(t, p.Says(), "● Tin Box 24 ft")
 	assert.Equal(t, "Tin Box", kept.kept.Wash.Vehicle)
 	assert.Len(t, kept.kept.Rig.Vehicles, 2)
-	assert.Equal(t, "Tin Box", p.keys("esc").done("esc").Stock.Wash.Vehicle)
+	assert.Equal(t, "Tin Box", done(p.Keys("esc"), "esc").Stock.Wash.Vehicle)
 }
 
 func TestANewItemIsThereOnlyWithItsName(t *testing.T) {
 	o, kept := ours()
 	p := play(t, o, "pgdown n")
-	assert.Contains(t, p.seen(), "bed 2")
-	p.keys("'spare' esc")
-	assert.NotContains(t, p.seen(), "spare")
-	assert.Contains(t, p.seen(), "› ● half-foot tank")
+	assert.Contains(t, p.Seen(), "bed 2")
+	p.Keys("'spare' esc")
+	assert.NotContains(t, p.Seen(), "spare")
+	assert.Contains(t, p.Seen(), "› ● half-foot tank")
 	assert.Zero(t, kept.saves)
-	p.keys("n enter")
+	p.Keys("n enter")
 	assert.Equal(t, "bed 2", kept.kept.Rig.Beds[1].Name)
 }
 
@@ -103,13 +92,13 @@ func TestEveryKindGrows(t *testing.T) {
 	o, kept := ours()
 	p := play(t, o, "")
 	for _, k := range kinds()[:7] {
-		n := len(p.m.now.Names(k.section))
-		p.keys("n 'Ω 新' enter esc c '" + "second' enter esc pgdown")
+		n := len(p.M.now.Names(k.section))
+		p.Keys("n 'Ω 新' enter esc c '" + "second' enter esc pgdown")
 		assert.Len(t, kept.kept.Names(k.section), n+2, k.section)
 	}
-	p.keys("u u u u u u u u u u u u u u")
+	p.Keys("u u u u u u u u u u u u u u")
 	assert.Equal(t, *o.Stock.Rig, *kept.kept.Rig)
-	p.keys("r r")
+	p.Keys("r r")
 	assert.Len(t, kept.kept.Rig.Vehicles, 3)
 }
 
@@ -119,7 +108,7 @@ func TestACopiedTankIsNotUsedUp(t *testing.T) {
 	bed := kept.kept.Rig.Beds[1]
 	assert.Equal(t, "0.5 ft3", bed.Resin.Words())
 	assert.False(t, bed.SoFar.Given())
-	p.keys("pgdown c 'second' enter")
+	p.Keys("pgdown c 'second' enter")
 	assert.False(t, kept.kept.Rig.Softeners[1].SoFar.Given())
 	assert.True(t, kept.kept.Rig.Softeners[0].SoFar.Given())
 }
@@ -130,41 +119,41 @@ func TestACopiedVehicleHasItsOwnFaces(t *testing.T) {
 	assert.Len(t, kept.kept.Rig.Vehicles[0].Faces, 1)
 	assert.Len(t, kept.kept.Rig.Vehicles[1].Faces, 2)
 	assert.Equal(t, "300 ft2", kept.kept.Rig.Vehicles[1].Faces[1].Area.Words())
-	assert.Contains(t, p.seen(), "Face: roof")
-	p.keys("X")
-	assert.Contains(t, p.seen(), "face roof is taken away")
+	assert.Contains(t, p.Seen(), "Face: roof")
+	p.Keys("X")
+	assert.Contains(t, p.Seen(), "face roof is taken away")
 	assert.Len(t, kept.kept.Rig.Vehicles[1].Faces, 1)
-	p.keys("u")
+	p.Keys("u")
 	assert.Len(t, kept.kept.Rig.Vehicles[1].Faces, 2)
 }
 
 func TestRenamingFollowsInEveryWash(t *testing.T) {
 	o, kept := ours()
 	p := play(t, o, "e ctrl+u 'Old Goose' enter")
-	assert.Contains(t, p.says(), "Renamed, and so in the defaults, the next wash, washes/may.toml and washes/june.toml.")
-	assert.Contains(t, p.says(), `The log keeps the old name in 1 entry: they count for "Marigold" alone.`)
+	assert.Contains(t, p.Says(), "Renamed, and so in the defaults, the next wash, washes/may.toml and washes/june.toml.")
+	assert.Contains(t, p.Says(), `The log keeps the old name in 1 entry: they count for "Marigold" alone.`)
 	others := *kept.kept.Others
 	assert.Equal(t, "Old Goose", others[0].Wash.Vehicle)
 	assert.Equal(t, "Old Goose", others[1].Wash.Vehicle)
 	assert.Equal(t, "marigold", (*o.Stock.Others)[1].Wash.Vehicle, "what was handed in is as it was")
-	p.keys("u")
+	p.Keys("u")
 	assert.Same(t, (*o.Stock.Others)[0], (*kept.kept.Others)[0], "undo brings the washes back")
 }
 
 func TestTakingOutAsksOnlyWhereSomethingNamesIt(t *testing.T) {
 	o, kept := ours()
 	p := play(t, o, "pgdown pgdown pgdown X")
-	assert.Contains(t, p.says(), "small pressure washer is named in the defaults and the next wash. Take it out, and leave that to the default? y or n")
-	p.keys("n")
+	assert.Contains(t, p.Says(), "small pressure washer is named in the defaults and the next wash. Take it out, and leave that to the default? y or n")
+	p.Keys("n")
 	assert.Zero(t, kept.saves)
-	p.keys("X y")
+	p.Keys("X y")
 	assert.Len(t, kept.kept.Rig.Sprayers, 1)
 	for _, s := range kept.kept.Wash.Stages {
 		assert.NotEqual(t, "small pressure washer", s.Sprayer)
 	}
-	p.keys("pgdown X")
-	assert.Contains(t, p.says(), "supply hose is taken out; u brings it back.")
-	p.keys("u u")
+	p.Keys("pgdown X")
+	assert.Contains(t, p.Says(), "supply hose is taken out; u brings it back.")
+	p.Keys("u u")
 	assert.Equal(t, *o.Stock.Rig, *kept.kept.Rig)
 	assert.Equal(t, *o.Stock.Wash, *kept.kept.Wash)
 }
@@ -172,48 +161,48 @@ func TestTakingOutAsksOnlyWhereSomethingNamesIt(t *testing.T) {
 func TestTheOnlyOneStays(t *testing.T) {
 	o, kept := ours()
 	p := play(t, o, "X")
-	assert.Contains(t, p.seen(), "Not now: it is the only vehicle.")
-	p.keys("pgdown pgdown X y")
+	assert.Contains(t, p.Seen(), "Not now: it is the only vehicle.")
+	p.Keys("pgdown pgdown X y")
 	assert.Empty(t, kept.kept.Rig.Softeners, "a softener may be missing")
-	assert.Contains(t, p.seen(), "none yet")
-	p.keys("enter")
-	assert.Contains(t, p.seen(), "Not now: there is none yet; n makes one.")
-	p.keys("n enter")
+	assert.Contains(t, p.Seen(), "none yet")
+	p.Keys("enter")
+	assert.Contains(t, p.Seen(), "Not now: there is none yet; n makes one.")
+	p.Keys("n enter")
 	assert.Len(t, kept.kept.Rig.Softeners, 1)
 }
 
 func TestWrongInputSaysWhatWouldBeRight(t *testing.T) {
 	o, kept := ours()
 	p := play(t, o, "enter down down '400 ft'")
-	assert.Contains(t, p.says(), "is outside 5 ft to 75 ft; right is 40 ft 6 in; 40 ft 6 in stays")
-	p.keys("enter")
-	assert.Contains(t, p.says(), "Not taken: is outside 5 ft to 75 ft")
+	assert.Contains(t, p.Says(), "is outside 5 ft to 75 ft; right is 40 ft 6 in; 40 ft 6 in stays")
+	p.Keys("enter")
+	assert.Contains(t, p.Says(), "Not taken: is outside 5 ft to 75 ft")
 	assert.Zero(t, kept.saves)
-	p.keys("esc pgdown pgdown e ctrl+u 'none'")
-	assert.Contains(t, p.says(), `"none" stands for no softener at all`)
-	p.keys("esc pgdown down e ctrl+u 'small pressure washer'")
-	assert.Contains(t, p.says(), `is the name of another sprayer already; give each its own`)
-	p.keys("ctrl+u enter")
-	assert.Contains(t, p.says(), "cannot be left out")
-	assert.Equal(t, "garden nozzle", p.m.now.Rig.Sprayers[1].Name)
+	p.Keys("esc pgdown pgdown e ctrl+u 'none'")
+	assert.Contains(t, p.Says(), `"none" stands for no softener at all`)
+	p.Keys("esc pgdown down e ctrl+u 'small pressure washer'")
+	assert.Contains(t, p.Says(), `is the name of another sprayer already; give each its own`)
+	p.Keys("ctrl+u enter")
+	assert.Contains(t, p.Says(), "cannot be left out")
+	assert.Equal(t, "garden nozzle", p.M.now.Rig.Sprayers[1].Name)
 }
 
 func TestDefaults(t *testing.T) {
 	o, kept := ours()
 	p := play(t, o, "end enter down enter")
-	assert.Contains(t, p.seen(), "not stated")
-	p.keys("2")
+	assert.Contains(t, p.Seen(), "not stated")
+	p.Keys("2")
 	assert.Empty(t, kept.kept.Rig.Defaults.Vehicle)
-	assert.Contains(t, p.seen(), "(Marigold)", "the first is taken")
-	p.keys("n")
-	assert.Contains(t, p.seen(), "the defaults are there once")
-	p.keys("up right")
+	assert.Contains(t, p.Seen(), "(Marigold)", "the first is taken")
+	p.Keys("n")
+	assert.Contains(t, p.Seen(), "the defaults are there once")
+	p.Keys("up right")
 	assert.Equal(t, model.UnitsMetric, kept.kept.Rig.Defaults.Units)
 }
 
 func TestNothingChangedNothingHandedOver(t *testing.T) {
 	o, _ := ours()
-	back := play(t, o, "down enter down esc").send(hands.Key("esc")).(screen.Back)
+	back := play(t, o, "down enter down esc").Send(hands.Key("esc")).(screen.Back)
 	assert.Nil(t, back.With)
 }
 
@@ -221,10 +210,10 @@ func TestEscapesInNamesAreShownNotSent(t *testing.T) {
 	o, _ := ours()
 	o.Stock.Rig.Vehicles[0].Name = "Evil\x1b[2J\a 漢字 👩‍🚀"
 	p := play(t, o, "enter")
-	frame := p.m.View(p.s)
+	frame := p.M.View(p.S)
 	assert.NotContains(t, frame, "\x1b")
-	fits(t, frame, p.s)
-	p.keys("esc e").seen()
+	hands.Fits(t, frame, p.S)
+	p.Keys("esc e").Seen()
 }
 
 func TestLookedUpNamesCoverEveryField(t *testing.T) {

@@ -2,16 +2,13 @@ package short
 
 import (
 	"errors"
-	"strings"
 	"testing"
 
 	tea "github.com/charmbracelet/bubbletea"
-	"github.com/charmbracelet/x/ansi"
 	"github.com/muesli/termenv"
 
 	"washeve/model"
 	"washeve/planner"
-	"washeve/ui/cells"
 	"washeve/ui/internal/hands"
 	"washeve/ui/internal/sample"
 	"washeve/ui/layout"
@@ -30,54 +27,22 @@ func ours() Options {
 	}
 }
 
-// player presses keys and looks at what is seen. Messages of the screen to itself
-// are handed back to it, as the root does.
-type player struct {
-	t testing.TB
-	m Model
-	s layout.Size
-}
+// player presses keys and looks at what is seen.
+type player = hands.Player[Model]
 
 func play(t testing.TB, o Options, script string) *player {
-	p := &player{t: t, m: New(o), s: layout.Least()}
-	p.run(p.m.Init())
-	return p.keys(script)
+	p := unanswered(t, New(o))
+	p.Run(p.M.Init())
+	return p.Keys(script)
 }
 
-func (p *player) keys(script string) *player {
-	for _, key := range hands.Keys(script) {
-		p.send(key)
+// unanswered is the screen before its first answer. Messages of the screen to itself
+// are handed back to it.
+func unanswered(t testing.TB, m Model) *player {
+	p := hands.Play(t, m, "")
+	p.Own = func(msg tea.Msg) bool {
+		_, own := msg.(reckoned)
+		return own
 	}
 	return p
-}
-
-func (p *player) send(msg tea.Msg) tea.Msg {
-	next, cmd := p.m.Update(msg)
-	p.m = next.(Model)
-	return p.run(cmd)
-}
-
-func (p *player) run(cmd tea.Cmd) tea.Msg {
-	if cmd == nil {
-		return nil
-	}
-	msg := cmd()
-	if r, own := msg.(reckoned); own {
-		return p.send(r)
-	}
-	return msg
-}
-
-func (p *player) seen() string {
-	frame := ansi.Strip(p.m.View(p.s))
-	lines := strings.Split(frame, "\n")
-	if len(lines) > p.s.H {
-		p.t.Fatalf("%d lines on a screen of %d:\n%s", len(lines), p.s.H, frame)
-	}
-	for _, line := range lines {
-		if cells.Width(line) > p.s.W {
-			p.t.Fatalf("%q is wider than %d", line, p.s.W)
-		}
-	}
-	return frame
 }

@@ -17,7 +17,6 @@ import (
 	"washeve/model/quantity"
 	"washeve/model/store"
 	"washeve/planner"
-	"washeve/ui/cells"
 	"washeve/ui/entry"
 	"washeve/ui/internal/hands"
 	"washeve/ui/layout"
@@ -161,7 +160,7 @@ func (p *player) send(msg tea.Msg) tea.Cmd {
 
 func (p *player) seen() string {
 	frame := ansi.Strip(p.m.View(p.s))
-	fits(p.t, frame, p.s)
+	hands.Fits(p.t, frame, p.s)
 	return frame
 }
 
@@ -175,18 +174,6 @@ func (p *player) to(kind model.StepKind) *player {
 	}
 	require.Fail(p.t, "there is no such step")
 	return p
-}
-
-func fits(t interface{ Fatalf(string, ...any) }, frame string, size layout.Size) {
-	lines := strings.Split(frame, "\n")
-	if len(lines) > size.H {
-		t.Fatalf("%d lines on a screen of %d:\n%s", len(lines), size.H, frame)
-	}
-	for _, line := range lines {
-		if cells.Width(line) > size.W {
-			t.Fatalf("%q is wider than %d", line, size.W)
-		}
-	}
 }
 
 var _ screen.Screen = Model{}

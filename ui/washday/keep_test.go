@@ -1,7 +1,6 @@
 package washday
 
 import (
-	"strings"
 	"testing"
 
 	tea "github.com/charmbracelet/bubbletea"
@@ -91,7 +90,7 @@ func TestAnyKeys(t *testing.T) {
 			size := layout.Size{W: rapid.IntRange(80, 160).Draw(rt, "w"), H: rapid.IntRange(24, 50).Draw(rt, "h")}
 			frame := p.m.View(size)
 			assert.NotContains(t, frame, "\x1b[2J")
-			fits(rt, ansi.Strip(frame), size)
+			hands.Fits(rt, ansi.Strip(frame), size)
 		}
 		assert.Empty(rt, b.log.Faults())
 		if b.kept != nil {
@@ -99,18 +98,6 @@ func TestAnyKeys(t *testing.T) {
 			assert.Empty(rt, u.Faults())
 		}
 	})
-}
-
-// sent is what a terminal is sent from one frame to the next by the terminal library:
-// every line that differs.
-func sent(before, after string) int {
-	was, bytes := strings.Split(before, "\n"), 0
-	for i, line := range strings.Split(after, "\n") {
-		if i >= len(was) || was[i] != line {
-			bytes += len(line) + len("\x1b[K\r\n")
-		}
-	}
-	return bytes
 }
 
 func TestAKeyAndASecondSendLittle(t *testing.T) {
@@ -121,7 +108,7 @@ func TestAKeyAndASecondSendLittle(t *testing.T) {
 		for _, k := range []string{"space", "1s", "b", "esc"} {
 			p.keys(k)
 			next := p.m.View(p.s)
-			assert.LessOrEqual(t, sent(frame, next), 2048, "%s: %s", name, k)
+			assert.LessOrEqual(t, hands.Sent(frame, next), 2048, "%s: %s", name, k)
 			frame = next
 		}
 	}
