@@ -1,16 +1,12 @@
 package compare
 
 import (
-	"strings"
 	"testing"
 
-	tea "github.com/charmbracelet/bubbletea"
-	"github.com/charmbracelet/x/ansi"
 	"github.com/muesli/termenv"
 
 	"washeve/model/store"
 	"washeve/planner/compare"
-	"washeve/ui/cells"
 	"washeve/ui/internal/hands"
 	"washeve/ui/layout"
 	"washeve/ui/theme"
@@ -27,64 +23,18 @@ func ours() Options {
 }
 
 // player presses keys and looks at what is seen.
-type player struct {
-	t testing.TB
-	m Model
-	s layout.Size
-}
+type player = hands.Player[Model]
 
-func play(t testing.TB, o Options, script string) *player {
-	return from(t, New(o), script)
-}
-
-// from plays on from a screen that stands already.
-func from(t testing.TB, m Model, script string) *player {
-	p := &player{t: t, m: m, s: layout.Least()}
-	return p.keys(script)
-}
-
-func (p *player) keys(script string) *player {
-	for _, key := range hands.Keys(script) {
-		p.send(key)
-	}
-	return p
-}
-
-func (p *player) send(msg tea.Msg) tea.Msg {
-	next, cmd := p.m.Update(msg)
-	p.m = next.(Model)
-	if cmd != nil {
-		return cmd()
-	}
-	return nil
-}
+func play(t testing.TB, o Options, script string) *player { return hands.Play(t, New(o), script) }
 
 // onto walks to a way.
-func (p *player) onto(key string) *player {
-	p.keys("home")
-	for p.m.way().Key != key {
-		at := p.m.hand
-		if p.keys("right"); p.m.hand == at {
-			p.t.Fatalf("there is no way %s", key)
+func onto(p *player, key string) *player {
+	p.Keys("home")
+	for p.M.way().Key != key {
+		at := p.M.hand
+		if p.Keys("right"); p.M.hand == at {
+			p.T.Fatalf("there is no way %s", key)
 		}
 	}
 	return p
-}
-
-func (p *player) seen() string {
-	frame := ansi.Strip(p.m.View(p.s))
-	fits(p.t, frame, p.s)
-	return frame
-}
-
-func fits(t interface{ Fatalf(string, ...any) }, frame string, size layout.Size) {
-	lines := strings.Split(frame, "\n")
-	if len(lines) > size.H {
-		t.Fatalf("%d lines on a screen of %d:\n%s", len(lines), size.H, frame)
-	}
-	for _, line := range lines {
-		if cells.Width(line) > size.W {
-			t.Fatalf("%q is wider than %d", line, size.W)
-		}
-	}
 }

@@ -4,7 +4,6 @@ import (
 	"strings"
 	"testing"
 
-	"github.com/charmbracelet/x/ansi"
 	"github.com/muesli/termenv"
 	"github.com/stretchr/testify/assert"
 	"pgregory.net/rapid"
@@ -27,12 +26,12 @@ func states() map[string]string {
 func TestEveryKey(t *testing.T) {
 	start := New(ours())
 	for name, script := range states() {
-		for _, b := range from(t, start, script).m.Keys() {
+		for _, b := range hands.Play(t, start, script).M.Keys() {
 			for _, k := range b.Binding.Keys() {
-				p := from(t, start, script)
-				before := p.seen()
-				msg := p.send(hands.Key(k))
-				after := p.seen()
+				p := hands.Play(t, start, script)
+				before := p.Seen()
+				msg := p.Send(hands.Key(k))
+				after := p.Seen()
 				if b.Blocked != "" {
 					assert.Contains(t, after, "Not now: "+b.Blocked, "%s: %s", name, k)
 				} else if msg == nil {
@@ -47,7 +46,7 @@ func TestHelpNamesEveryKeyOnce(t *testing.T) {
 	start := New(ours())
 	for name, script := range states() {
 		seen := map[string]keys.Action{}
-		for _, b := range from(t, start, script).m.Keys() {
+		for _, b := range hands.Play(t, start, script).M.Keys() {
 			assert.NotEmpty(t, b.Help().Desc, name)
 			for _, k := range b.Binding.Keys() {
 				assert.Empty(t, seen[k], "%s: %s does two things", name, k)
@@ -62,13 +61,9 @@ func TestRandomKeysAndSizesFit(t *testing.T) {
 	themes := []theme.Theme{theme.New(theme.Options{Plain: true}), theme.New(theme.Options{Profile: termenv.ANSI256})}
 	start := New(ours())
 	rapid.Check(t, func(rt *rapid.T) {
-		p := from(t, start, "")
-		p.m.th = themes[rapid.IntRange(0, 1).Draw(rt, "theme")]
-		for _, k := range rapid.SliceOfN(rapid.SampledFrom(all), 1, 8).Draw(rt, "keys") {
-			p.send(hands.Key(k))
-			size := layout.Size{W: rapid.IntRange(80, 260).Draw(rt, "w"), H: rapid.IntRange(24, 60).Draw(rt, "h")}
-			fits(rt, ansi.Strip(p.m.View(size)), size)
-		}
+		p := hands.Play(t, start, "")
+		p.M.th = themes[rapid.IntRange(0, 1).Draw(rt, "theme")]
+		p.AnyKeys(rt, all, 8)
 	})
 }
 
@@ -78,26 +73,15 @@ func TestBytesPerKey(t *testing.T) {
 	o := ours()
 	o.Theme = theme.New(theme.Options{Profile: termenv.ANSI256})
 	p := play(t, o, "")
-	frame := p.m.View(p.s)
+	frame := p.M.View(p.S)
 	most := 0
 	for _, key := range hands.Keys(strings.Repeat("right ", 11) + "+ - " + strings.Repeat("left down ", 11) + "end home m m") {
-		p.send(key)
-		next := p.m.View(p.s)
-		assert.LessOrEqual(t, sent(frame, next), 2048, "%s on %s", key, p.m.way().Key)
-		most, frame = max(most, sent(frame, next)), next
+		p.Send(key)
+		next := p.M.View(p.S)
+		assert.LessOrEqual(t, hands.Sent(frame, next), 2048, "%s on %s", key, p.M.way().Key)
+		most, frame = max(most, hands.Sent(frame, next)), next
 	}
 	t.Logf("%d bytes at most", most)
-}
-
-func sent(before, after string) int {
-	a, b := strings.Split(before, "\n"), strings.Split(after, "\n")
-	bytes := 0
-	for i, line := range b {
-		if i >= len(a) || a[i] != line {
-			bytes += len(line) + len("\x1b[K\r\n")
-		}
-	}
-	return bytes
 }
 
 // BenchmarkOpen is the screen with all its ways worked out.
@@ -114,7 +98,7 @@ func BenchmarkWalkToFrame(b *testing.B) {
 	p := play(b, o, "")
 	names := []string{"right", "right", "right", "right", "right", "home"}
 	for n := 0; b.Loop(); n++ {
-		p.send(hands.Key(names[n%len(names)]))
-		p.m.View(p.s)
+		p.Send(hands.Key(names[n%len(names)]))
+		p.M.View(p.S)
 	}
 }

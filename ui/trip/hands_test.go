@@ -1,18 +1,14 @@
 package trip
 
 import (
-	"strings"
 	"sync"
 	"testing"
 
-	tea "github.com/charmbracelet/bubbletea"
-	"github.com/charmbracelet/x/ansi"
 	"github.com/muesli/termenv"
 
 	"washeve/model"
 	"washeve/model/store"
 	"washeve/planner/trip"
-	"washeve/ui/cells"
 	"washeve/ui/internal/hands"
 	"washeve/ui/layout"
 	"washeve/ui/theme"
@@ -61,47 +57,6 @@ func ours() (Options, *memory) {
 var remembered = sync.OnceValue(func() *trip.Memory { return new(trip.Memory) })
 
 // player presses keys and looks at what is seen.
-type player struct {
-	t testing.TB
-	m Model
-	s layout.Size
-}
+type player = hands.Player[Model]
 
-func play(t testing.TB, o Options, script string) *player {
-	p := &player{t: t, m: New(o), s: layout.Least()}
-	return p.keys(script)
-}
-
-func (p *player) keys(script string) *player {
-	for _, key := range hands.Keys(script) {
-		p.send(key)
-	}
-	return p
-}
-
-func (p *player) send(msg tea.Msg) tea.Msg {
-	next, cmd := p.m.Update(msg)
-	p.m = next.(Model)
-	if cmd != nil {
-		return cmd()
-	}
-	return nil
-}
-
-func (p *player) seen() string {
-	frame := ansi.Strip(p.m.View(p.s))
-	fits(p.t, frame, p.s)
-	return frame
-}
-
-func fits(t interface{ Fatalf(string, ...any) }, frame string, size layout.Size) {
-	lines := strings.Split(frame, "\n")
-	if len(lines) > size.H {
-		t.Fatalf("%d lines on a screen of %d:\n%s", len(lines), size.H, frame)
-	}
-	for _, line := range lines {
-		if cells.Width(line) > size.W {
-			t.Fatalf("%q is wider than %d", line, size.W)
-		}
-	}
-}
+func play(t testing.TB, o Options, script string) *player { return hands.Play(t, New(o), script) }

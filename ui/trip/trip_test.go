@@ -22,76 +22,67 @@ import (
 
 var update = golden.Flag()
 
-func TestFrames(t *testing.T) {
-	themes := map[string]theme.Options{
-		"dark": {Profile: termenv.ANSI256}, "light": {Profile: termenv.ANSI256, Ground: theme.Light},
-		"nocolor": {Profile: termenv.Ascii}, "plain": {Plain: true},
-	}
-	sizes := map[string]layout.Size{"80x24": {W: 80, H: 24}, "140x40": {W: 140, H: 40}}
-	for themeName, opt := range themes {
-		for sizeName, size := range sizes {
-			o, _ := ours()
-			o.Theme = theme.New(opt)
-			frame := play(t, o, "down down down").m.View(size)
-			fits(t, frame, size)
-			golden.Check(t, *update, themeName+"-"+sizeName+".txt", strings.ReplaceAll(frame, "\x1b", "^[")+"\n")
-		}
+// inTheme shows the screen in a theme.
+func inTheme(t testing.TB) func(theme.Theme) screen.Screen {
+	return func(th theme.Theme) screen.Screen {
+		o, _ := ours()
+		o.Theme = th
+		return play(t, o, "down down down").M
 	}
 }
 
-func TestColourIsOnlyAdded(t *testing.T) {
-	o, _ := ours()
-	bare := New(o).View(layout.Size{W: 100, H: 30})
-	o.Theme = theme.New(theme.Options{Profile: termenv.ANSI256})
-	assert.Equal(t, bare, ansi.Strip(New(o).View(layout.Size{W: 100, H: 30})))
+func TestFrames(t *testing.T) {
+	hands.Frames(t, *update, inTheme(t), layout.Least(), layout.Size{W: 140, H: 40})
 }
+
+func TestColourIsOnlyAdded(t *testing.T) { hands.ColourIsOnlyAdded(t, inTheme(t)) }
 
 // From nothing to the order-by date.
 func TestATripFromNothing(t *testing.T) {
 	o, k := ours()
 	k.trips = nil
 	p := play(t, o, "")
-	assert.Contains(t, p.seen(), "There is no trip yet")
-	p.keys("enter")
+	assert.Contains(t, p.Seen(), "There is no trip yet")
+	p.Keys("enter")
 	require.Len(t, k.trips, 1)
-	assert.Contains(t, p.seen(), "2026-05-15")
-	assert.Contains(t, p.seen(), "Order resin")
+	assert.Contains(t, p.Seen(), "2026-05-15")
+	assert.Contains(t, p.Seen(), "Order resin")
 	// A stop: its day, and what is known of its water.
-	p.keys("end o '2026-05-29' tab down down enter").keys("ctrl+u '150' enter '450' enter esc")
+	p.Keys("end o '2026-05-29' tab down down enter").Keys("ctrl+u '150' enter '450' enter esc")
 	s := k.trips[0].Stops[2]
 	assert.Equal(t, "2026-05-29", s.Date.Or(model.Date{}).String())
 	assert.Equal(t, "450 ppm NaCl", s.HighTDS.Words())
-	p.keys("n")
+	p.Keys("n")
 	assert.Len(t, k.trips[0].Washes, 3)
-	assert.Contains(t, p.seen(), "like the wash")
-	p.keys("esc X u")
+	assert.Contains(t, p.Seen(), "like the wash")
+	p.Keys("esc X u")
 	assert.Len(t, k.trips[0].Washes, 3)
 }
 
 func TestTheAnswerMovesAsTheHandTypes(t *testing.T) {
 	o, _ := ours()
 	p := play(t, o, "down down enter")
-	before := p.m.plan.Washes[0].Chance
-	p.keys("down down down down down '9' '0'") // gallons of DI: no unit yet
-	assert.Contains(t, p.seen(), "90 gal")
-	p.keys("tab")
-	assert.Less(t, float64(p.m.plan.Washes[0].Chance), float64(before))
-	assert.Empty(t, p.m.now.Washes[0].Like, "another user of the bed is like no wash")
-	p.keys("u")
-	assert.Equal(t, before, p.m.plan.Washes[0].Chance)
-	p.keys("r")
-	assert.Less(t, float64(p.m.plan.Washes[0].Chance), float64(before))
+	before := p.M.plan.Washes[0].Chance
+	p.Keys("down down down down down '9' '0'") // gallons of DI: no unit yet
+	assert.Contains(t, p.Seen(), "90 gal")
+	p.Keys("tab")
+	assert.Less(t, float64(p.M.plan.Washes[0].Chance), float64(before))
+	assert.Empty(t, p.M.now.Washes[0].Like, "another user of the bed is like no wash")
+	p.Keys("u")
+	assert.Equal(t, before, p.M.plan.Washes[0].Chance)
+	p.Keys("r")
+	assert.Less(t, float64(p.M.plan.Washes[0].Chance), float64(before))
 }
 
 func TestAdviceIsTaken(t *testing.T) {
 	o, k := ours()
 	p := play(t, o, "")
-	assert.Contains(t, p.seen(), "Change advised 06-09")
-	p.keys("t")
+	assert.Contains(t, p.Seen(), "Change advised 06-09")
+	p.Keys("t")
 	require.Len(t, k.trips[0].Changes, 1)
-	assert.Contains(t, p.seen(), "Change planned 06-09")
-	assert.Contains(t, p.seen(), "R change of resin")
-	p.keys("> X")
+	assert.Contains(t, p.Seen(), "Change planned 06-09")
+	assert.Contains(t, p.Seen(), "R change of resin")
+	p.Keys("> X")
 	assert.Empty(t, k.trips[0].Changes)
 }
 
@@ -99,28 +90,28 @@ func TestLinesMove(t *testing.T) {
 	o, k := ours()
 	p := play(t, o, "down down . . <")
 	assert.Equal(t, "2026-06-01", k.trips[0].Washes[0].Date.Or(model.Date{}).String())
-	l, _ := p.m.here()
+	l, _ := p.M.here()
 	assert.Equal(t, line{washLine, 0, k.trips[0].Washes[0].Date}, l, "the hand goes with the line")
 }
 
 func TestWrongTextIsNotTaken(t *testing.T) {
 	o, k := ours()
 	p := play(t, o, "down enter enter ctrl+u 'soon' enter")
-	assert.Contains(t, p.seen(), "Not taken")
+	assert.Contains(t, p.Seen(), "Not taken")
 	assert.Equal(t, "2026-06-01", k.trips[0].Stops[0].Date.Or(model.Date{}).String())
-	p.keys("esc end up up up enter down down down enter ctrl+u '900 ppm NaCl' enter")
-	assert.Contains(t, p.seen(), "Not taken")
-	assert.Contains(t, p.seen(), "is under tds_low")
+	p.Keys("esc end up up up enter down down down enter ctrl+u '900 ppm NaCl' enter")
+	assert.Contains(t, p.Seen(), "Not taken")
+	assert.Contains(t, p.Seen(), "is under tds_low")
 }
 
 func TestWhatCannotBeKeptStaysHere(t *testing.T) {
 	o, k := ours()
 	k.fails = errors.New("the disk is full")
 	p := play(t, o, "down down .")
-	assert.Contains(t, p.seen(), "Not saved, but still here: the disk is full")
-	require.Error(t, p.m.Leave())
+	assert.Contains(t, p.Seen(), "Not saved, but still here: the disk is full")
+	require.Error(t, p.M.Leave())
 	k.fails = nil
-	require.NoError(t, p.m.Leave())
+	require.NoError(t, p.M.Leave())
 	assert.Equal(t, "2026-06-07", k.trips[0].Washes[0].Date.Or(model.Date{}).String())
 }
 
@@ -139,9 +130,9 @@ func TestAFileThatWouldLoseSomethingIsAskedFor(t *testing.T) {
 	o, k := ours()
 	k.fails = asks{errors.New("a comment would be lost"), k}
 	p := play(t, o, "down down X")
-	assert.Contains(t, p.seen(), "Not saved: a comment would be lost")
-	p.keys("n s y")
-	assert.Contains(t, p.seen(), "trips/june.toml.bak-1")
+	assert.Contains(t, p.Seen(), "Not saved: a comment would be lost")
+	p.Keys("n s y")
+	assert.Contains(t, p.Seen(), "trips/june.toml.bak-1")
 	assert.Len(t, k.trips[0].Washes, 4)
 }
 
@@ -149,23 +140,23 @@ func TestTheExampleIsKeptNowhere(t *testing.T) {
 	o, _ := ours()
 	o.Example = true
 	p := play(t, o, "down down .")
-	assert.Contains(t, p.seen(), "kept nowhere")
-	assert.ErrorIs(t, p.m.Leave(), errExample)
+	assert.Contains(t, p.Seen(), "kept nowhere")
+	assert.ErrorIs(t, p.M.Leave(), errExample)
 }
 
 func TestWithoutAVehicle(t *testing.T) {
 	o, _ := ours()
 	o.Rig.Vehicles = nil
-	assert.Contains(t, play(t, o, "").seen(), "There is no answer yet: there is no vehicle yet")
+	assert.Contains(t, play(t, o, "").Seen(), "There is no answer yet: there is no vehicle yet")
 }
 
 func TestNamesCannotCommandTheTerminal(t *testing.T) {
 	o, k := ours()
 	k.trips[0].Name, k.trips[0].Stops[2].Name, k.trips[0].Washes[0].Name = "漢字の旅 🚐", "\x1b[2Jx", "🧽🧽🧽🧽🧽🧽🧽🧽🧽🧽🧽🧽🧽🧽🧽 long"
 	p := play(t, o, "down down")
-	frame := p.m.View(layout.Size{W: 80, H: 24})
+	frame := p.M.View(layout.Size{W: 80, H: 24})
 	assert.NotContains(t, frame, "\x1b[2J")
-	fits(t, ansi.Strip(frame), p.s)
+	hands.Fits(t, ansi.Strip(frame), p.S)
 }
 
 func states() map[string]string {
@@ -179,16 +170,16 @@ func states() map[string]string {
 func TestEveryKey(t *testing.T) {
 	for name, script := range states() {
 		o, _ := ours()
-		for _, b := range play(t, o, script).m.Keys() {
+		for _, b := range play(t, o, script).M.Keys() {
 			for i, k := range b.Binding.Keys() {
 				if testing.Short() && i > 0 {
 					break // its other keys do the same
 				}
 				o, _ := ours()
 				p := play(t, o, script)
-				before := p.seen()
-				msg := p.send(hands.Key(k))
-				after := p.seen()
+				before := p.Seen()
+				msg := p.Send(hands.Key(k))
+				after := p.Seen()
 				if b.Blocked != "" {
 					assert.Contains(t, after, "Not now: "+b.Blocked, "%s: %s", name, k)
 				} else if msg == nil && !strings.HasPrefix(b.Help().Desc, "value") {
@@ -203,7 +194,7 @@ func TestHelpNamesEveryKeyOnce(t *testing.T) {
 	for name, script := range states() {
 		o, _ := ours()
 		seen := map[string]keys.Action{}
-		for _, b := range play(t, o, script).m.Keys() {
+		for _, b := range play(t, o, script).M.Keys() {
 			assert.NotEmpty(t, b.Help().Desc, name)
 			for _, k := range b.Binding.Keys() {
 				assert.Empty(t, seen[k], "%s: %s does two things", name, k)
@@ -217,7 +208,7 @@ func TestPagesOpen(t *testing.T) {
 	o, _ := ours()
 	for key, title := range map[string]string{"f": "The trip in full", "y": "What the trip rests on"} {
 		p := play(t, o, "")
-		msg, ok := p.send(hands.Key(key)).(screen.Go)
+		msg, ok := p.Send(hands.Key(key)).(screen.Go)
 		require.True(t, ok)
 		assert.Equal(t, title, msg.To.Title())
 		assert.NotEmpty(t, msg.To.View(layout.Least()))
@@ -233,12 +224,7 @@ func TestRandomKeysAndSizesFit(t *testing.T) {
 			k.trips = nil
 		}
 		o.Theme = themes[rapid.IntRange(0, 1).Draw(rt, "theme")]
-		p := &player{t: t, m: New(o), s: layout.Least()}
-		for _, key := range rapid.SliceOfN(rapid.SampledFrom(all), 1, 12).Draw(rt, "keys") {
-			p.send(hands.Key(key))
-			size := layout.Size{W: rapid.IntRange(80, 220).Draw(rt, "w"), H: rapid.IntRange(24, 60).Draw(rt, "h")}
-			fits(rt, ansi.Strip(p.m.View(size)), size)
-		}
+		play(t, o, "").AnyKeys(rt, all, 12)
 	})
 }
 
@@ -248,29 +234,18 @@ func TestBytesPerKey(t *testing.T) {
 	o, _ := ours()
 	o.Theme = theme.New(theme.Options{Profile: termenv.ANSI256})
 	p := play(t, o, "")
-	frame := p.m.View(p.s)
+	frame := p.M.View(p.S)
 	most := 0
 	for _, key := range hands.Keys("down down down up end home down enter down down esc down . . u r , t u '1'") {
-		p.send(key)
-		next := p.m.View(p.s)
-		if n := sent(frame, next); n > most {
+		p.Send(key)
+		next := p.M.View(p.S)
+		if n := hands.Sent(frame, next); n > most {
 			most = n
 		}
-		assert.LessOrEqual(t, sent(frame, next), 3072, "%s", key)
+		assert.LessOrEqual(t, hands.Sent(frame, next), 3072, "%s", key)
 		frame = next
 	}
 	t.Logf("%d bytes at most", most)
-}
-
-func sent(before, after string) int {
-	a, b := strings.Split(before, "\n"), strings.Split(after, "\n")
-	bytes := 0
-	for i, line := range b {
-		if i >= len(a) || a[i] != line {
-			bytes += len(line) + len("\x1b[K\r\n")
-		}
-	}
-	return bytes
 }
 
 // BenchmarkKey is a key that moves a wash by a day, to the frame that it gives.
@@ -278,7 +253,7 @@ func BenchmarkKey(b *testing.B) {
 	o, _ := ours()
 	p := play(b, o, "down down")
 	for i := 0; b.Loop(); i++ {
-		p.send(hands.Key([]string{".", ","}[i%2]))
-		_ = p.m.View(p.s)
+		p.Send(hands.Key([]string{".", ","}[i%2]))
+		_ = p.M.View(p.S)
 	}
 }
