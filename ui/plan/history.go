@@ -7,17 +7,10 @@ import (
 	"washeve/ui/form"
 )
 
-// deepest is how many edits can be undone.
-const deepest = 500
-
 // commit puts a work in force: it can be undone, the plan follows, and it is
 // saved.
 func (m Model) commit(w work) Model {
-	m.past = append(m.past[:len(m.past):len(m.past)], m.now)
-	if len(m.past) > deepest {
-		m.past = m.past[1:]
-	}
-	m.future = nil
+	m.history = m.history.Edited(m.now)
 	return m.settle(w)
 }
 
@@ -32,18 +25,14 @@ func (m Model) settle(w work) Model {
 }
 
 func (m Model) undone() Model {
-	last := len(m.past) - 1
-	m.future = append(m.future[:len(m.future):len(m.future)], m.now)
-	w := m.past[last]
-	m.past = m.past[:last]
+	w, past := m.history.Undone(m.now)
+	m.history = past
 	return m.settled(w, "Undone.")
 }
 
 func (m Model) redone() Model {
-	last := len(m.future) - 1
-	m.past = append(m.past[:len(m.past):len(m.past)], m.now)
-	w := m.future[last]
-	m.future = m.future[:last]
+	w, past := m.history.Redone(m.now)
+	m.history = past
 	return m.settled(w, "Done again.")
 }
 
@@ -96,7 +85,7 @@ func (m Model) adopt() Model {
 		return m.warn("Could not write it out: " + err.Error())
 	}
 	m.now.example = false
-	m.past, m.future = owned(m.past), owned(m.future)
+	m.history = m.history.Map(owned)
 	if m.changed {
 		if m = m.save(); m.unsaved != nil {
 			return m
@@ -105,19 +94,14 @@ func (m Model) adopt() Model {
 	return m.say("It is yours now: change what is not so, line by line.")
 }
 
-func owned(history []work) []work {
-	out := make([]work, len(history))
-	for i, w := range history {
-		w.example = false
-		out[i] = w
-	}
-	return out
+func owned(w work) work {
+	w.example = false
+	return w
 }
 
 // startFresh begins with an empty rig. It is saved with the first value.
 func (m Model) startFresh() Model {
-	m.past = append(m.past[:len(m.past):len(m.past)], m.now)
-	m.future = nil
+	m.history = m.history.Edited(m.now)
 	m.now, m.planned, m.changed = empty(), false, false
 	m = m.replan(m.now).toFirst()
 	return m.say("Your own, empty. Type what is needed; the rest is assumed until you state it.")

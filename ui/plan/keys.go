@@ -106,8 +106,8 @@ func (m Model) changeKeys() []keys.Binding {
 		keys.New("Change", change, "enter", "change", "enter").Explained("change the line under the hand: type, or pick from a list"),
 		keys.New("Change", place, "p", "place", "p").Explained("pick the place of this wash; the answer follows").Unless(m.noneOf("place")),
 		keys.New("See", why, "y", "where from", "y").Explained("where each number comes from: formula, inputs, source; and all that is assumed"),
-		keys.New("Change", undo, "u", "undo", "u", "ctrl+z").Unless(emptyHistory(len(m.past), "undo")),
-		keys.New("Change", redo, "r", "redo", "r", "ctrl+y").Unless(emptyHistory(len(m.future), "redo")),
+		keys.New("Change", undo, "u", "undo", "u", "ctrl+z").Unless(m.history.NoUndo()),
+		keys.New("Change", redo, "r", "redo", "r", "ctrl+y").Unless(m.history.NoRedo()),
 		keys.New("Change", overtype, "0-9", "type a new number", ".", "0", "1", "2", "3", "4", "5", "6", "7", "8", "9").Unless(notTyped),
 		keys.New("Change", nextChoice, "right", "next word of a list", "right", "l").Unless(notChoice),
 		keys.New("Change", prevChoice, "left", "word before", "left", "h").Unless(notChoice),
@@ -169,13 +169,6 @@ func (m Model) noShare() string {
 		return "there is nothing to share out here"
 	case !m.planned || m.planErr != nil:
 		return "there is no plan yet"
-	}
-	return ""
-}
-
-func emptyHistory(n int, what string) string {
-	if n == 0 {
-		return "there is nothing to " + what
 	}
 	return ""
 }

@@ -12,6 +12,7 @@ import (
 	tripmath "washeve/planner/trip"
 	"washeve/ui/entry"
 	"washeve/ui/form"
+	"washeve/ui/history"
 	"washeve/ui/layout"
 	"washeve/ui/screen"
 	"washeve/ui/theme"
@@ -72,8 +73,8 @@ type Model struct {
 	trips   trip.Keeper
 	seen    *tripmath.Memory // of the trips planned so far
 
-	now          work // what is in force
-	past, future []work
+	now     work // what is in force
+	history history.Of[work]
 
 	plan    planner.Plan // of what is shown, or the last one that could be made
 	planned bool         // there is a plan

@@ -78,7 +78,7 @@ func (p *prompt) choose(line string) {
 		p.doWash()
 		return
 	case "u":
-		if len(p.m.past) > 0 {
+		if p.m.history.NoUndo() == "" {
 			p.m = p.m.undone()
 		}
 	case "a":

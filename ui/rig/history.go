@@ -6,19 +6,12 @@ import (
 	"washeve/model/stock"
 )
 
-// deepest is how many edits can be undone.
-const deepest = 500
-
 // backupWords begin what is said of a backup.
 const backupWords = "The file as it was is in "
 
 // commit puts a stock in force: it can be undone, and it is saved.
 func (m Model) commit(s stock.Stock) Model {
-	m.past = append(m.past[:len(m.past):len(m.past)], m.now)
-	if len(m.past) > deepest {
-		m.past = m.past[1:]
-	}
-	m.future = nil
+	m.history = m.history.Edited(m.now)
 	return m.settle(s)
 }
 
@@ -28,18 +21,14 @@ func (m Model) settle(s stock.Stock) Model {
 }
 
 func (m Model) undone() Model {
-	end := len(m.past) - 1
-	m.future = append(m.future[:len(m.future):len(m.future)], m.now)
-	s := m.past[end]
-	m.past = m.past[:end]
+	s, past := m.history.Undone(m.now)
+	m.history = past
 	return m.settle(s).done("Undone.")
 }
 
 func (m Model) redone() Model {
-	end := len(m.future) - 1
-	m.past = append(m.past[:len(m.past):len(m.past)], m.now)
-	s := m.future[end]
-	m.future = m.future[:end]
+	s, past := m.history.Redone(m.now)
+	m.history = past
 	return m.settle(s).done("Done again.")
 }
 

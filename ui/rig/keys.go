@@ -164,19 +164,12 @@ func (m Model) keepKeys() []keys.Binding {
 		saved = "nothing is unsaved"
 	}
 	return []keys.Binding{
-		keys.New("Keep", undo, "u", "undo", "u", "ctrl+z").Unless(emptyHistory(len(m.past), "undo")),
-		keys.New("Keep", redo, "r", "redo", "r", "ctrl+y").Unless(emptyHistory(len(m.future), "redo")),
+		keys.New("Keep", undo, "u", "undo", "u", "ctrl+z").Unless(m.history.NoUndo()),
+		keys.New("Keep", redo, "r", "redo", "r", "ctrl+y").Unless(m.history.NoRedo()),
 		keys.New("Keep", saveAgain, "s", "save again", "s").Unless(saved),
 		keys.New("Keep", adopt, "a", "make the example yours", "a").Unless(notExample),
 		keys.New("Keep", units, "m", "US or metric units", "m"),
 	}
-}
-
-func emptyHistory(n int, what string) string {
-	if n == 0 {
-		return "there is nothing to " + what
-	}
-	return ""
 }
 
 // noun is what new and take out are about.

@@ -12,6 +12,7 @@ import (
 	"washeve/model/stock"
 	"washeve/planner"
 	"washeve/ui/form"
+	"washeve/ui/history"
 	"washeve/ui/layout"
 	"washeve/ui/screen"
 	"washeve/ui/theme"
@@ -65,11 +66,11 @@ type Model struct {
 	make func(model.Rig, model.Places, model.Wash) (planner.Plan, error)
 	log  func() model.Log
 
-	example      bool
-	changed      bool // something was changed since the screen was opened
-	now          stock.Stock
-	past, future []stock.Stock
-	unsaved      error // why the last save failed
+	example bool
+	changed bool // something was changed since the screen was opened
+	now     stock.Stock
+	history history.Of[stock.Stock]
+	unsaved error // why the last save failed
 
 	at     Spot
 	inForm bool // the hand is in the form, not in the list

@@ -80,8 +80,8 @@ func (m Model) wayKeys(nothing string) []keys.Binding {
 		keys.New("Ways", take, "enter", "take it", "enter").Explained("make the way under the hand the plan, and go back; on a face, the share as it stands. u on the plan takes it back").Unless(m.cannotTake()),
 		keys.New("See", back, "esc", "back", "esc", "backspace").Explained("back to the plan with these pins; there u takes them back"),
 		keys.New("See", why, "y", "where from", "y").Explained("where each number comes from").Unless(nothing),
-		keys.New("Share", undo, "u", "undo", "u", "ctrl+z").Unless(emptyHistory(len(m.past), "undo")),
-		keys.New("Share", redo, "r", "redo", "r", "ctrl+y").Unless(emptyHistory(len(m.future), "redo")),
+		keys.New("Share", undo, "u", "undo", "u", "ctrl+z").Unless(m.history.NoUndo()),
+		keys.New("Share", redo, "r", "redo", "r", "ctrl+y").Unless(m.history.NoRedo()),
 		keys.New("See", units, "m", "units", "m").Explained("US or metric units"),
 	}
 }
@@ -118,13 +118,6 @@ func (m Model) cannotTake() string {
 		return "the ways are being worked out"
 	case w.Code == planner.WayBuy:
 		return "there is nothing to state: buy it, and rinse with it what the bed does not reach"
-	}
-	return ""
-}
-
-func emptyHistory(n int, what string) string {
-	if n == 0 {
-		return "there is nothing to " + what
 	}
 	return ""
 }

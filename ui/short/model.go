@@ -9,6 +9,7 @@ import (
 	"washeve/model"
 	"washeve/model/quantity"
 	"washeve/planner"
+	"washeve/ui/history"
 	"washeve/ui/layout"
 	"washeve/ui/screen"
 	"washeve/ui/theme"
@@ -50,9 +51,9 @@ type Model struct {
 	sharing *planner.Sharing
 	err     error // why there is nothing to share out
 
-	first        model.Wash // as it came
-	now          model.Wash // with the pins of now
-	past, future []model.Wash
+	first   model.Wash // as it came
+	now     model.Wash // with the pins of now
+	history history.Of[model.Wash]
 
 	share  planner.Share
 	ways   []planner.WayOut // of the share before while they are worked out

@@ -19,8 +19,7 @@ func (m Model) changed() bool {
 
 // commit puts other pins in force.
 func (m Model) commit(w model.Wash) Model {
-	m.past = append(m.past[:len(m.past):len(m.past)], m.now)
-	m.future = nil
+	m.history = m.history.Edited(m.now)
 	return m.settle(w)
 }
 
@@ -115,17 +114,13 @@ func (m Model) surer(by int) Model {
 }
 
 func (m Model) undone() Model {
-	last := len(m.past) - 1
-	m.future = append(m.future[:len(m.future):len(m.future)], m.now)
-	w := m.past[last]
-	m.past = m.past[:last]
+	w, past := m.history.Undone(m.now)
+	m.history = past
 	return m.settle(w).say("Undone.")
 }
 
 func (m Model) redone() Model {
-	last := len(m.future) - 1
-	m.past = append(m.past[:len(m.past):len(m.past)], m.now)
-	w := m.future[last]
-	m.future = m.future[:last]
+	w, past := m.history.Redone(m.now)
+	m.history = past
 	return m.settle(w).say("Done again.")
 }

@@ -7,18 +7,12 @@ import (
 	"washeve/model"
 	"washeve/model/quantity"
 	"washeve/planner"
+	"washeve/ui/history"
 )
-
-// deepest is how many edits can be undone.
-const deepest = 500
 
 // commit puts a trip in force: it can be undone, the plan follows, and it is kept.
 func (m Model) commit(t model.Trip) Model {
-	m.past = append(m.past[:len(m.past):len(m.past)], m.now)
-	if len(m.past) > deepest {
-		m.past = m.past[1:]
-	}
-	m.future = nil
+	m.history = m.history.Edited(m.now)
 	return m.settle(t)
 }
 
@@ -33,18 +27,14 @@ func (m Model) settle(t model.Trip) Model {
 }
 
 func (m Model) undone() Model {
-	last := len(m.past) - 1
-	m.future = append(m.future[:len(m.future):len(m.future)], m.now)
-	t := m.past[last]
-	m.past = m.past[:last]
+	t, past := m.history.Undone(m.now)
+	m.history = past
 	return m.settled(t, "Undone.")
 }
 
 func (m Model) redone() Model {
-	last := len(m.future) - 1
-	m.past = append(m.past[:len(m.past):len(m.past)], m.now)
-	t := m.future[last]
-	m.future = m.future[:last]
+	t, past := m.history.Redone(m.now)
+	m.history = past
 	return m.settled(t, "Done again.")
 }
 
@@ -110,7 +100,7 @@ func (m Model) start() Model {
 		},
 	}
 	m.trips = append(m.trips, m.now)
-	m.past, m.future, m.hand = nil, nil, 1
+	m.history, m.hand = history.Of[model.Trip]{}, 1
 	if m = m.settle(m.now); m.alarm || m.question != nil {
 		return m
 	}
@@ -214,6 +204,6 @@ func (m Model) other() Model {
 	m.trips[m.at] = m.now
 	m.at = (m.at + 1) % len(m.trips)
 	m.now = m.trips[m.at].Clone()
-	m.past, m.future, m.hand = nil, nil, 0
+	m.history, m.hand = history.Of[model.Trip]{}, 0
 	return m.replan(m.now).say("Trip " + m.now.Name + ".")
 }

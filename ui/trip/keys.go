@@ -95,8 +95,8 @@ func (m Model) sheetKeys() []keys.Binding {
 		keys.New("Line", up, "up", "value up", "up", "k", "shift+tab"),
 		keys.New("Line", overtype, "0-9", "type a new number", "0", "1", "2", "3", "4", "5", "6", "7", "8", "9").Unless(notTyped),
 		keys.New("Line", takeAway, "del", "take the value away", "delete", "backspace").Unless(nothing),
-		keys.New("Line", undo, "u", "undo", "u", "ctrl+z").Unless(emptyHistory(len(m.past), "undo")),
-		keys.New("Line", redo, "r", "redo", "r", "ctrl+y").Unless(emptyHistory(len(m.future), "redo")),
+		keys.New("Line", undo, "u", "undo", "u", "ctrl+z").Unless(m.history.NoUndo()),
+		keys.New("Line", redo, "r", "redo", "r", "ctrl+y").Unless(m.history.NoRedo()),
 	}
 }
 
@@ -139,8 +139,8 @@ func (m Model) tripKeys() []keys.Binding {
 		saved = "nothing is unsaved"
 	}
 	return []keys.Binding{
-		keys.New("Trip", undo, "u", "undo", "u", "ctrl+z").Unless(emptyHistory(len(m.past), "undo")),
-		keys.New("Trip", redo, "r", "redo", "r", "ctrl+y").Unless(emptyHistory(len(m.future), "redo")),
+		keys.New("Trip", undo, "u", "undo", "u", "ctrl+z").Unless(m.history.NoUndo()),
+		keys.New("Trip", redo, "r", "redo", "r", "ctrl+y").Unless(m.history.NoRedo()),
 		keys.New("Trip", full, "f", "the trip in full", "f").Explained("all numbers of every wash: chances, waters, softener, money"),
 		keys.New("Trip", why, "y", "where from", "y").Explained("what the trip rests on, and where each number comes from"),
 		keys.New("Trip", nextTrip, "tab", "the next trip", "tab").Unless(only),
@@ -148,13 +148,6 @@ func (m Model) tripKeys() []keys.Binding {
 		keys.New("Trip", saveAgain, "s", "save again", "s").Unless(saved),
 		keys.New("Trip", back, "esc", "back", "esc", "backspace").Explained("back to the plan"),
 	}
-}
-
-func emptyHistory(n int, what string) string {
-	if n == 0 {
-		return "there is nothing to " + what
-	}
-	return ""
 }
 
 func (m Model) atEnd(by int) string {

@@ -13,6 +13,7 @@ import (
 	"washeve/planner"
 	"washeve/planner/trip"
 	"washeve/ui/form"
+	"washeve/ui/history"
 	"washeve/ui/layout"
 	"washeve/ui/screen"
 	"washeve/ui/theme"
@@ -68,12 +69,11 @@ type Model struct {
 	today   model.Date
 	memory  *trip.Memory // of the trips planned here
 
-	trips  []model.Trip
-	at     int        // the one that is shown; past the last: one that is not begun
-	begun  bool       // there is a trip
-	now    model.Trip // what is in force
-	past   []model.Trip
-	future []model.Trip
+	trips   []model.Trip
+	at      int        // the one that is shown; past the last: one that is not begun
+	begun   bool       // there is a trip
+	now     model.Trip // what is in force
+	history history.Of[model.Trip]
 
 	plan    trip.Plan // of what is shown, or the last one that could be made
 	planErr error
