@@ -14,6 +14,7 @@ import (
 	"washeve/model"
 	"washeve/model/quantity"
 	"washeve/planner"
+	"washeve/ui/form"
 	"washeve/ui/internal/hands"
 	"washeve/ui/internal/sample"
 	"washeve/ui/keys"
@@ -50,7 +51,7 @@ func TestEveryKey(t *testing.T) {
 
 // still tells the keys that may leave all as it is where the hand stands.
 func still(does keys.Action, state string) bool {
-	return does == number || does == up && (state == "wash" || state == "typing")
+	return does == form.Number || does == up && (state == "wash" || state == "typing")
 }
 
 func TestHelpNamesEveryKeyOnce(t *testing.T) {

@@ -2,6 +2,7 @@ package bed
 
 import (
 	"washeve/model"
+	"washeve/ui/form"
 	"washeve/ui/keys"
 )
 
@@ -29,7 +30,6 @@ const (
 
 	accept  keys.Action = "accept"
 	abandon keys.Action = "abandon"
-	number  keys.Action = "number"
 	sayYes  keys.Action = "yes"
 	sayNo   keys.Action = "no"
 )
@@ -60,11 +60,11 @@ func (m Model) Keys() []keys.Binding {
 
 func pickKeys() []keys.Binding {
 	return []keys.Binding{
-		keys.New("Pick", accept, "enter", "take this one", "enter", " "),
-		keys.New("Pick", number, "1-9", "take that one", "1", "2", "3", "4", "5", "6", "7", "8", "9"),
-		keys.New("Pick", down, "down", "next", "down", "j", "tab"),
-		keys.New("Pick", up, "up", "the one before", "up", "k", "shift+tab"),
-		keys.New("Pick", abandon, "esc", "no entry", "esc"),
+		keys.New("Pick", form.Accept, "enter", "take this one", "enter", " "),
+		keys.New("Pick", form.Number, "1-9", "take that one", "1", "2", "3", "4", "5", "6", "7", "8", "9"),
+		keys.New("Pick", form.Down, "down", "next", "down", "j", "tab"),
+		keys.New("Pick", form.Up, "up", "the one before", "up", "k", "shift+tab"),
+		keys.New("Pick", form.Abandon, "esc", "no entry", "esc"),
 	}
 }
 

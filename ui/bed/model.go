@@ -11,6 +11,7 @@ import (
 	"washeve/model/quantity"
 	"washeve/planner"
 	"washeve/ui/entry"
+	"washeve/ui/form"
 	"washeve/ui/layout"
 	"washeve/ui/picture"
 	"washeve/ui/screen"
@@ -44,7 +45,7 @@ type Model struct {
 	list    list
 	reading *entry.Reading // while one is added
 	form    *entry.Form    // while an entry is stated
-	kinds   *kindPicker
+	kinds   *form.Picker
 	ask     *question
 
 	done   [][]string // what was written from here, for undo

@@ -11,9 +11,7 @@ import (
 	"washeve/ui/keys"
 )
 
-// kindPicker asks what the new entry is about.
-type kindPicker struct{ form.Picker }
-
+// askKind asks what the new entry is about.
 func (m Model) askKind() Model {
 	var options []form.Option
 	notes := map[model.Kind]string{
@@ -23,33 +21,19 @@ func (m Model) askKind() Model {
 	for _, k := range model.Kinds() {
 		options = append(options, form.Option{Text: string(k), Pick: string(k), Note: notes[k]})
 	}
-	m.kinds = &kindPicker{form.Open("A new entry: what about?", options, string(model.ReadingKind))}
+	p := form.Open("A new entry: what about?", options, string(model.ReadingKind))
+	m.kinds = &p
 	return m
 }
 
 func (m Model) picksKind(does keys.Action, msg tea.KeyMsg) Model {
-	p := *m.kinds
-	choose := func(o form.Option, ok bool) Model {
-		if !ok {
-			return m.warn("There is no such line in the list.")
-		}
-		m.kinds = nil
-		return m.state(model.NewBody(model.Kind(o.Pick)))
+	next, picked, problem := m.kinds.Press(does, msg.String())
+	switch m.kinds = next; {
+	case problem != "":
+		return m.warn(problem)
+	case picked != nil:
+		return m.state(model.NewBody(model.Kind(picked.Pick)))
 	}
-	switch does {
-	case up:
-		p.Picker = p.Move(-1)
-	case down:
-		p.Picker = p.Move(1)
-	case number:
-		return choose(p.Numbered(msg.String()))
-	case accept:
-		return choose(p.Chosen())
-	case abandon:
-		m.kinds = nil
-		return m
-	}
-	m.kinds = &p
 	return m
 }
 

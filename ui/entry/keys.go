@@ -1,6 +1,9 @@
 package entry
 
-import "washeve/ui/keys"
+import (
+	"washeve/ui/form"
+	"washeve/ui/keys"
+)
 
 // What a form asks of the screen that holds it.
 const (
@@ -18,7 +21,6 @@ const (
 	accept   keys.Action = "accept"
 	acceptUp keys.Action = "accept, up"
 	abandon  keys.Action = "abandon"
-	number   keys.Action = "number"
 )
 
 // Keys lists the keys of the form as it now stands.
@@ -26,11 +28,11 @@ func (f Form) Keys() []keys.Binding {
 	switch {
 	case f.picker != nil:
 		return []keys.Binding{
-			keys.New("Pick", accept, "enter", "take this one", "enter", " "),
-			keys.New("Pick", number, "1-9", "take that one", "1", "2", "3", "4", "5", "6", "7", "8", "9"),
-			keys.New("Pick", down, "down", "next", "down", "j", "tab"),
-			keys.New("Pick", up, "up", "the one before", "up", "k", "shift+tab"),
-			keys.New("Pick", abandon, "esc", "as it was", "esc"),
+			keys.New("Pick", form.Accept, "enter", "take this one", "enter", " "),
+			keys.New("Pick", form.Number, "1-9", "take that one", "1", "2", "3", "4", "5", "6", "7", "8", "9"),
+			keys.New("Pick", form.Down, "down", "next", "down", "j", "tab"),
+			keys.New("Pick", form.Up, "up", "the one before", "up", "k", "shift+tab"),
+			keys.New("Pick", form.Abandon, "esc", "as it was", "esc"),
 		}
 	case f.edit != nil:
 		return []keys.Binding{

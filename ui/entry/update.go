@@ -69,37 +69,17 @@ func (f Form) openPicker(field model.Field) Form {
 }
 
 func (f Form) pick(does keys.Action, msg tea.KeyMsg) Form {
-	p := *f.picker
-	switch does {
-	case up:
-		p = p.Move(-1)
-	case down:
-		p = p.Move(1)
-	case abandon:
-		f.picker = nil
-		return f
-	case accept:
-		o, ok := p.Chosen()
-		return f.picked(o, ok)
-	case number:
-		o, ok := p.Numbered(msg.String())
-		return f.picked(o, ok)
-	}
-	f.picker = &p
-	return f
-}
-
-func (f Form) picked(o form.Option, ok bool) Form {
-	switch {
-	case !ok:
-		f.status = "There is no such line in the list."
-		return f
-	case o.New:
-		f.picker = nil
+	next, picked, problem := f.picker.Press(does, msg.String())
+	switch f.picker = next; {
+	case problem != "":
+		f.status = problem
+	case picked == nil:
+	case picked.New:
 		return f.startEdit("")
+	default:
+		return f.take(picked.Pick)
 	}
-	f.picker = nil
-	return f.take(o.Pick)
+	return f
 }
 
 // take states the field under the hand at once.

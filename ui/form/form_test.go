@@ -2,6 +2,7 @@ package form_test
 
 import (
 	"errors"
+	"slices"
 	"strings"
 	"testing"
 
@@ -14,6 +15,8 @@ import (
 	"washeve/model"
 	"washeve/ui/cells"
 	"washeve/ui/form"
+	"washeve/ui/internal/hands"
+	"washeve/ui/keys"
 	"washeve/ui/theme"
 )
 
@@ -104,6 +107,49 @@ func TestPicker(t *testing.T) {
 	assert.Len(t, p.Lines(theme.New(theme.Options{Plain: true}), 30, 2), 2)
 	_, ok = form.Open("none", nil, "").Move(1).Chosen()
 	assert.False(t, ok)
+}
+
+func TestPress(t *testing.T) {
+	list := form.Open("place", []form.Option{{Text: "home", Pick: "home"}, {Text: "camp", Pick: "camp"}}, "home")
+	press := func(key string) (*form.Picker, *form.Option, string) {
+		b, bound := keys.Find(form.PickKeys("as it was"), hands.Key(key))
+		assert.True(t, bound, key)
+		return list.Press(b.Does, key)
+	}
+	next, picked, problem := press("down")
+	assert.Equal(t, 1, next.At)
+	assert.Nil(t, picked)
+	assert.Empty(t, problem)
+	next, _, _ = press("up")
+	assert.Equal(t, 1, next.At, "round the end")
+	next, picked, problem = press("9")
+	assert.Equal(t, list, *next, "it stays open")
+	assert.Nil(t, picked)
+	assert.Equal(t, "There is no such line in the list.", problem)
+	for key, want := range map[string]string{"2": "camp", "enter": "home", " ": "home"} {
+		next, picked, problem = press(key)
+		assert.Nil(t, next, "it is closed")
+		assert.Equal(t, want, picked.Pick)
+		assert.Empty(t, problem)
+	}
+	next, picked, problem = press("esc")
+	assert.Nil(t, next)
+	assert.Nil(t, picked)
+	assert.Empty(t, problem)
+}
+
+func TestTurnedChoice(t *testing.T) {
+	var v model.Vehicle
+	shape := func() model.Field {
+		return v.Fields()[slices.IndexFunc(v.Fields(), func(f model.Field) bool { return f.Key == "shape" })]
+	}
+	words := shape().Choices
+	last := len(words) - 1
+	assert.Equal(t, words[0], form.TurnedChoice(shape(), 1), "nothing is stated")
+	assert.Equal(t, words[last], form.TurnedChoice(shape(), -1))
+	assert.NoError(t, shape().Set(words[last]))
+	assert.Equal(t, words[0], form.TurnedChoice(shape(), 1))
+	assert.Equal(t, words[last-1], form.TurnedChoice(shape(), -1))
 }
 
 func TestEditNeverOverflows(t *testing.T) {

@@ -144,34 +144,15 @@ func (m Model) openPicker(r ref) Model {
 
 // pick does what a key means while a list is open.
 func (m Model) pick(does keys.Action, msg tea.KeyMsg) Model {
-	p := *m.picker
-	switch does {
-	case up:
-		p = p.Move(-1)
-	case down:
-		p = p.Move(1)
-	case abandon:
-		m.picker = nil
+	next, picked, problem := m.picker.Press(does, msg.String())
+	switch m.picker = next; {
+	case problem != "":
+		return m.warn(problem)
+	case picked == nil:
 		return m
-	case accept:
-		o, ok := p.Chosen()
-		return m.picked(o, ok)
-	case number:
-		o, ok := p.Numbered(msg.String())
-		return m.picked(o, ok)
-	}
-	m.picker = &p
-	return m
-}
-
-func (m Model) picked(o form.Option, ok bool) Model {
-	if !ok {
-		return m.warn("There is no such line in the list.")
-	}
-	m.picker = nil
-	if o.New {
+	case picked.New:
 		f, _ := m.now.field(m.editAt)
 		return m.makeNew(f.Refers)
 	}
-	return m.state(m.editAt, o.Pick)
+	return m.state(m.editAt, picked.Pick)
 }

@@ -12,6 +12,7 @@ import (
 	"pgregory.net/rapid"
 
 	"washeve/planner"
+	"washeve/ui/form"
 	"washeve/ui/internal/hands"
 	"washeve/ui/keys"
 	"washeve/ui/layout"
@@ -146,7 +147,7 @@ func TestEveryKey(t *testing.T) {
 // still tells the keys that may leave all as it is where the hand stands.
 func still(does keys.Action) bool {
 	switch does {
-	case up, down, openStep, number, acceptUp, accept, takeAway:
+	case up, down, openStep, form.Number, acceptUp, accept, takeAway:
 		return true
 	}
 	return false

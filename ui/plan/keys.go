@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"washeve/ui/form"
 	"washeve/ui/keys"
 )
 
@@ -39,7 +40,6 @@ const (
 	acceptDown keys.Action = "accept, down"
 	offer      keys.Action = "offer"
 	abandon    keys.Action = "abandon"
-	number     keys.Action = "number"
 	sayYes     keys.Action = "yes"
 	sayNo      keys.Action = "no"
 )
@@ -51,7 +51,7 @@ func (m Model) Keys() []keys.Binding {
 	case m.question != nil:
 		return questionKeys()
 	case m.picker != nil:
-		return pickKeys()
+		return form.PickKeys("leave it as it was")
 	case m.edit != nil:
 		return m.typeKeys()
 	}
@@ -62,16 +62,6 @@ func questionKeys() []keys.Binding {
 	return []keys.Binding{
 		keys.New("Answer", sayYes, "y", "yes", "y", "Y"),
 		keys.New("Answer", sayNo, "n", "no", "n", "N", "esc"),
-	}
-}
-
-func pickKeys() []keys.Binding {
-	return []keys.Binding{
-		keys.New("Pick", accept, "enter", "take it", "enter", " "),
-		keys.New("Pick", number, "1-9", "take that", "1", "2", "3", "4", "5", "6", "7", "8", "9"),
-		keys.New("Pick", down, "down", "next", "down", "j", "tab"),
-		keys.New("Pick", up, "up", "before", "up", "k", "shift+tab"),
-		keys.New("Pick", abandon, "esc", "leave it as it was", "esc"),
 	}
 }
 

@@ -7,6 +7,7 @@ import (
 	"washeve/ui/compare"
 	"washeve/ui/day"
 	"washeve/ui/entry"
+	"washeve/ui/form"
 	"washeve/ui/keys"
 	"washeve/ui/layout"
 	"washeve/ui/rig"
@@ -197,7 +198,7 @@ func (m Model) clickedOption(line, height int) Model {
 	}
 	p.At = i
 	m.picker = &p
-	return m.pick(accept, tea.KeyMsg{})
+	return m.pick(form.Accept, tea.KeyMsg{})
 }
 
 func (m Model) clickedLine(line, height int) Model {
@@ -236,15 +237,5 @@ func (m Model) targetRef() ref {
 
 func (m Model) turnChoice(by int) Model {
 	r, f, _ := m.target()
-	at := -1
-	for i, c := range f.Choices {
-		if c == f.Text() {
-			at = i
-		}
-	}
-	if at < 0 && by < 0 {
-		at = 0
-	}
-	n := len(f.Choices)
-	return m.state(r, f.Choices[(at+by+n)%n])
+	return m.state(r, form.TurnedChoice(f, by))
 }

@@ -165,17 +165,7 @@ func (m Model) state(r stock.Ref, text string) Model {
 
 func (m Model) turnChoice(by int) Model {
 	r, f, _ := m.target()
-	at := -1
-	for i, c := range f.Choices {
-		if c == f.Text() {
-			at = i
-		}
-	}
-	if at < 0 && by < 0 {
-		at = 0
-	}
-	n := len(f.Choices)
-	return m.state(r, f.Choices[(at+by+n)%n])
+	return m.state(r, form.TurnedChoice(f, by))
 }
 
 // openPicker lists what a field can hold.
@@ -200,26 +190,12 @@ func (m Model) opens(p form.Picker, picks func(Model, form.Option) Model) Model 
 
 // pick does what a key means while a list is open.
 func (m Model) pick(does keys.Action, msg tea.KeyMsg) Model {
-	p := *m.picker
-	o, ok := p.Chosen()
-	switch does {
-	case up:
-		p = p.Move(-1)
-		m.picker = &p
-		return m
-	case down:
-		p = p.Move(1)
-		m.picker = &p
-		return m
-	case abandon:
-		m.picker = nil
-		return m
-	case number:
-		o, ok = p.Numbered(msg.String())
+	next, picked, problem := m.picker.Press(does, msg.String())
+	switch m.picker = next; {
+	case problem != "":
+		return m.warn(problem)
+	case picked != nil:
+		return m.picks(m, *picked)
 	}
-	if !ok {
-		return m.warn("There is no such line in the list.")
-	}
-	m.picker = nil
-	return m.picks(m, o)
+	return m
 }

@@ -10,6 +10,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"pgregory.net/rapid"
 
+	"washeve/ui/form"
 	"washeve/ui/internal/hands"
 	"washeve/ui/keys"
 	"washeve/ui/theme"
@@ -112,7 +113,7 @@ func TestEveryKey(t *testing.T) {
 // still tells the keys that may leave all as it is where the hand stands.
 func still(does keys.Action) bool {
 	switch does {
-	case up, down, first, last, number, acceptUp, accept:
+	case up, down, first, last, form.Number, acceptUp, accept:
 		return true
 	}
 	return false

@@ -1,6 +1,7 @@
 package rig
 
 import (
+	"washeve/ui/form"
 	"washeve/ui/keys"
 )
 
@@ -36,7 +37,6 @@ const (
 	acceptDown keys.Action = "accept, down"
 	offer      keys.Action = "offer"
 	abandon    keys.Action = "abandon"
-	number     keys.Action = "number"
 	sayYes     keys.Action = "yes"
 	sayNo      keys.Action = "no"
 )
@@ -51,21 +51,11 @@ func (m Model) Keys() []keys.Binding {
 			keys.New("Answer", sayNo, "n", "no", "n", "N", "esc"),
 		}
 	case m.picker != nil:
-		return pickKeys()
+		return form.PickKeys("leave it as it was")
 	case m.typing != nil:
 		return typeKeys()
 	}
 	return append(m.itemKeys(), append(m.walkKeys(), append(m.fieldKeys(), m.keepKeys()...)...)...)
-}
-
-func pickKeys() []keys.Binding {
-	return []keys.Binding{
-		keys.New("Pick", accept, "enter", "take it", "enter", " "),
-		keys.New("Pick", number, "1-9", "take that", "1", "2", "3", "4", "5", "6", "7", "8", "9"),
-		keys.New("Pick", down, "down", "next", "down", "j", "tab"),
-		keys.New("Pick", up, "up", "before", "up", "k", "shift+tab"),
-		keys.New("Pick", abandon, "esc", "leave it as it was", "esc"),
-	}
 }
 
 func typeKeys() []keys.Binding {

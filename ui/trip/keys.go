@@ -1,6 +1,7 @@
 package trip
 
 import (
+	"washeve/ui/form"
 	"washeve/ui/keys"
 )
 
@@ -34,7 +35,6 @@ const (
 	accept   keys.Action = "accept"
 	acceptUp keys.Action = "accept, up"
 	abandon  keys.Action = "abandon"
-	number   keys.Action = "number"
 	sayYes   keys.Action = "yes"
 	sayNo    keys.Action = "no"
 )
@@ -45,7 +45,7 @@ func (m Model) Keys() []keys.Binding {
 	case m.question != nil:
 		return []keys.Binding{keys.New("Answer", sayYes, "y", "yes", "y", "Y"), keys.New("Answer", sayNo, "n", "no", "n", "N", "esc")}
 	case m.picker != nil:
-		return pickKeys()
+		return form.PickKeys("as it was")
 	case m.edit != nil:
 		return typeKeys()
 	case m.sheet != nil:
@@ -57,16 +57,6 @@ func (m Model) Keys() []keys.Binding {
 		}
 	}
 	return append(m.lineKeys(), m.tripKeys()...)
-}
-
-func pickKeys() []keys.Binding {
-	return []keys.Binding{
-		keys.New("Pick", accept, "enter", "take it", "enter", " "),
-		keys.New("Pick", number, "1-9", "take that", "1", "2", "3", "4", "5", "6", "7", "8", "9"),
-		keys.New("Pick", down, "down", "next", "down", "j", "tab"),
-		keys.New("Pick", up, "up", "before", "up", "k", "shift+tab"),
-		keys.New("Pick", abandon, "esc", "as it was", "esc"),
-	}
 }
 
 func typeKeys() []keys.Binding {

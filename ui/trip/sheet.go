@@ -180,32 +180,14 @@ func (m Model) openPicker(f model.Field) Model {
 }
 
 func (m Model) pick(does keys.Action, msg tea.KeyMsg) Model {
-	p := *m.picker
-	switch does {
-	case up:
-		p = p.Move(-1)
-	case down:
-		p = p.Move(1)
-	case abandon:
-		m.picker = nil
-		return m
-	case accept:
-		o, ok := p.Chosen()
-		return m.picked(o, ok)
-	case number:
-		o, ok := p.Numbered(msg.String())
-		return m.picked(o, ok)
+	next, picked, problem := m.picker.Press(does, msg.String())
+	switch m.picker = next; {
+	case problem != "":
+		return m.warn(problem)
+	case picked != nil:
+		return m.state(m.sheet.key(), picked.Pick)
 	}
-	m.picker = &p
 	return m
-}
-
-func (m Model) picked(o form.Option, ok bool) Model {
-	if !ok {
-		return m.warn("There is no such line in the list.")
-	}
-	m.picker = nil
-	return m.state(m.sheet.key(), o.Pick)
 }
 
 func (m Model) startEdit(text string) Model {

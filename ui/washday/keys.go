@@ -3,6 +3,7 @@ package washday
 import (
 	"washeve/model"
 	"washeve/planner/washday"
+	"washeve/ui/form"
 	"washeve/ui/keys"
 )
 
@@ -23,9 +24,6 @@ const (
 	setAside keys.Action = "set aside"
 	accept   keys.Action = "accept"
 	abandon  keys.Action = "abandon"
-	up       keys.Action = "up"
-	down     keys.Action = "down"
-	number   keys.Action = "number"
 	sayYes   keys.Action = "yes"
 	sayNo    keys.Action = "no"
 )
@@ -47,11 +45,11 @@ func (m Model) Keys() []keys.Binding {
 		}
 	case m.picker != nil:
 		return []keys.Binding{
-			keys.New("Pick", accept, "enter", "take it", "enter"),
-			keys.New("Pick", number, "1-9", "take that", "1", "2", "3", "4", "5", "6", "7", "8", "9"),
-			keys.New("Pick", down, "down", "next", "down", "j", "tab"),
-			keys.New("Pick", up, "up", "before", "up", "k"),
-			keys.New("Pick", abandon, "esc", "none of them", "esc"),
+			keys.New("Pick", form.Accept, "enter", "take it", "enter"),
+			keys.New("Pick", form.Number, "1-9", "take that", "1", "2", "3", "4", "5", "6", "7", "8", "9"),
+			keys.New("Pick", form.Down, "down", "next", "down", "j", "tab"),
+			keys.New("Pick", form.Up, "up", "before", "up", "k"),
+			keys.New("Pick", form.Abandon, "esc", "none of them", "esc"),
 		}
 	case m.broken != nil:
 		return []keys.Binding{keys.New("Go on", setAside, "k", "keep the file aside", "k").Explained("keep the file under another name, and start a new wash"), leave}

@@ -186,26 +186,13 @@ func (m Model) wayNote(w *wayOut) string {
 }
 
 func (m Model) pick(does keys.Action, msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
-	p := *m.picker
-	switch does {
-	case up:
-		p = p.Move(-1)
-	case down:
-		p = p.Move(1)
-	case abandon:
-		m.picker = nil
-		return m, nil
-	case accept:
-		if o, ok := p.Chosen(); ok {
-			return m.takeWay(o.Pick)
-		}
-	case number:
-		if o, ok := p.Numbered(msg.String()); ok {
-			return m.takeWay(o.Pick)
-		}
+	next, picked, problem := m.picker.Press(does, msg.String())
+	switch m.picker = next; {
+	case problem != "":
 		return m.warn(fmt.Sprintf("There are %d ways.", len(m.ways))), nil
+	case picked != nil:
+		return m.takeWay(picked.Pick)
 	}
-	m.picker = &p
 	return m, nil
 }
 
