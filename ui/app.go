@@ -79,9 +79,6 @@ func (a App) route(msg tea.Msg) (tea.Model, tea.Cmd) {
 		return a.back(msg.With)
 	case continued:
 		return a.pass(screen.Again{})
-	case screen.Trouble:
-		a.trouble = msg.Err
-		return a, nil
 	}
 	return a.pass(msg)
 }

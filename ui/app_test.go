@@ -19,6 +19,7 @@ import (
 	"washeve/model"
 	"washeve/planner"
 	"washeve/ui/cells"
+	"washeve/ui/entry"
 	"washeve/ui/internal/hands"
 	"washeve/ui/internal/sample"
 	"washeve/ui/plan"
@@ -148,11 +149,10 @@ func TestSmallWindowSaysWhatItNeeds(t *testing.T) {
 }
 
 func TestTroubleIsShownUntilAKey(t *testing.T) {
-	a, _ := app(&full{}).Update(screen.Report(errors.New("the log is locked"))())
+	a, _ := app(&full{}).Update(entry.Learned{Err: errors.New("the log is locked")})
 	assert.Contains(t, see(a), "the log is locked")
 	a, _ = press(a, "down")
 	assert.NotContains(t, see(a), "the log is locked")
-	assert.Nil(t, screen.Report(nil))
 }
 
 func TestAnySizeAndKeyFits(t *testing.T) {

@@ -70,22 +70,6 @@ func Best(faces []Face, budget quantity.Volume) Choice {
 	return s.choice(s.best.taken)
 }
 
-// ShownFirst goes through the faces from what shows most to what shows least, and
-// gives DI water to each that the rest of the budget is enough for: what a person
-// would do by eye.
-func ShownFirst(faces []Face, budget quantity.Volume) Choice {
-	s := searchOf(faces, budget)
-	left := s.left
-	var taken []int
-	for _, i := range byShows(faces, s.free) {
-		if w := s.whole[i]; w.needs <= left && w.worth > 0 {
-			left -= w.needs
-			taken = append(taken, i)
-		}
-	}
-	return s.choice(taken)
-}
-
 // whole is a face in whole numbers.
 type whole struct{ needs, worth int64 }
 

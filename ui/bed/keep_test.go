@@ -31,42 +31,19 @@ func states() map[string]string {
 }
 
 // Every key of every state does something or says why it does not.
-func TestEveryKey(t *testing.T) {
-	for name, script := range states() {
-		for _, b := range play(t, seasonOptions(t), script).M.Keys() {
-			for _, k := range b.Binding.Keys() {
-				p := play(t, seasonOptions(t), script)
-				before := p.Seen()
-				msg := p.Send(hands.Key(k))
-				after := p.Seen()
-				if b.Blocked != "" {
-					assert.Contains(t, after, "Not now: "+b.Blocked[:min(len(b.Blocked), 40)], "%s: %s", name, k)
-				} else if msg == nil && !still(b.Does, name) {
-					assert.NotEqual(t, before, after, "%s: %s (%s) changes nothing", name, k, b.Help().Desc)
-				}
-			}
-		}
-	}
+func TestEveryKey(t *testing.T) { hands.EveryKey(t, states(), season(t), still) }
+
+// season plays on the season's log.
+func season(t *testing.T) func(script string) *player {
+	return func(script string) *player { return play(t, seasonOptions(t), script) }
 }
 
 // still tells the keys that may leave all as it is where the hand stands.
-func still(does keys.Action, state string) bool {
-	return does == form.Number || does == up && (state == "wash" || state == "typing")
+func still(b keys.Binding, state string) bool {
+	return b.Does == form.Number || b.Does == up && (state == "wash" || state == "typing")
 }
 
-func TestHelpNamesEveryKeyOnce(t *testing.T) {
-	for name, script := range states() {
-		seen := map[string]string{}
-		for _, b := range play(t, seasonOptions(t), script).M.Keys() {
-			assert.NotEmpty(t, b.Help().Desc, name)
-			assert.NotEmpty(t, b.Help().Key, name)
-			for _, k := range b.Binding.Keys() {
-				assert.Empty(t, seen[k], "%s: %s does two things", name, k)
-				seen[k] = b.Help().Desc
-			}
-		}
-	}
-}
+func TestHelpNamesEveryKeyOnce(t *testing.T) { hands.KeysOnce(t, states(), season(t)) }
 
 func TestMouse(t *testing.T) {
 	p := play(t, seasonOptions(t), "")

@@ -99,12 +99,6 @@ func Right(text string, width int) string {
 	return text
 }
 
-// Centre puts text in the middle of width cells.
-func Centre(text string, width int) string {
-	text = Clip(text, width, "")
-	return Fit(Right(text, (width+Width(text))/2), width)
-}
-
 // Blank is n blanks, none where n is below zero.
 func Blank(n int) string { return strings.Repeat(" ", max(n, 0)) }
 

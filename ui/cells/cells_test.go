@@ -41,7 +41,7 @@ func TestFitIsExactlySoWide(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		text := cells.Safe(rapid.String().Draw(t, "text"))
 		width := rapid.IntRange(0, 60).Draw(t, "width")
-		for _, got := range []string{cells.Fit(text, width), cells.Right(text, width), cells.Centre(text, width)} {
+		for _, got := range []string{cells.Fit(text, width), cells.Right(text, width)} {
 			if cells.Width(got) != width {
 				t.Fatalf("%q takes %d cells, not %d", got, cells.Width(got), width)
 			}
@@ -65,7 +65,6 @@ func TestWrapKeepsNumberAndUnitTogether(t *testing.T) {
 
 func TestRight(t *testing.T) {
 	assert.Equal(t, "  ab", cells.Right("ab", 4))
-	assert.Equal(t, " ab ", cells.Centre("ab", 4))
 	assert.Equal(t, strings.Repeat("x", 3), cells.Repeat("x", 3))
 	assert.Empty(t, cells.Repeat("x", -1))
 }

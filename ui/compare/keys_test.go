@@ -9,7 +9,6 @@ import (
 	"pgregory.net/rapid"
 
 	"washeve/ui/internal/hands"
-	"washeve/ui/keys"
 	"washeve/ui/layout"
 	"washeve/ui/theme"
 )
@@ -23,38 +22,15 @@ func states() map[string]string {
 }
 
 // Every key of every state does something or says why it does not.
-func TestEveryKey(t *testing.T) {
+func TestEveryKey(t *testing.T) { hands.EveryKey(t, states(), started(t), nil) }
+
+// started plays on from one start: the ways are worked out once.
+func started(t *testing.T) func(script string) *player {
 	start := New(ours())
-	for name, script := range states() {
-		for _, b := range hands.Play(t, start, script).M.Keys() {
-			for _, k := range b.Binding.Keys() {
-				p := hands.Play(t, start, script)
-				before := p.Seen()
-				msg := p.Send(hands.Key(k))
-				after := p.Seen()
-				if b.Blocked != "" {
-					assert.Contains(t, after, "Not now: "+b.Blocked, "%s: %s", name, k)
-				} else if msg == nil {
-					assert.NotEqual(t, before, after, "%s: %s (%s) changes nothing", name, k, b.Help().Desc)
-				}
-			}
-		}
-	}
+	return func(script string) *player { return hands.Play(t, start, script) }
 }
 
-func TestHelpNamesEveryKeyOnce(t *testing.T) {
-	start := New(ours())
-	for name, script := range states() {
-		seen := map[string]keys.Action{}
-		for _, b := range hands.Play(t, start, script).M.Keys() {
-			assert.NotEmpty(t, b.Help().Desc, name)
-			for _, k := range b.Binding.Keys() {
-				assert.Empty(t, seen[k], "%s: %s does two things", name, k)
-				seen[k] = b.Does
-			}
-		}
-	}
-}
+func TestHelpNamesEveryKeyOnce(t *testing.T) { hands.KeysOnce(t, states(), started(t)) }
 
 func TestRandomKeysAndSizesFit(t *testing.T) {
 	all := []string{"left", "right", "up", "down", "home", "end", "enter", "esc", "y", "n", "+", "-", "m", "q", "x", "é", "漢"}

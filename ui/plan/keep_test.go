@@ -123,30 +123,19 @@ func states() map[string]string {
 // Every key of every state does something or says why it does not, and what is
 // seen fits the screen.
 func TestEveryKey(t *testing.T) {
-	for name, script := range states() {
-		for _, example := range []bool{false, true} {
+	for _, example := range []bool{false, true} {
+		from := func(script string) *player {
 			o := ours(t)
 			o.Example = example
-			for _, b := range play(t, o, script).M.Keys() {
-				for _, k := range b.Binding.Keys() {
-					p := play(t, o, script)
-					before := p.Seen()
-					msg := p.Send(hands.Key(k))
-					after := p.Seen()
-					if b.Blocked != "" {
-						assert.Contains(t, after, "Not now: "+b.Blocked[:min(len(b.Blocked), 50)], "%s: %s", name, k)
-					} else if msg == nil && !still(b.Does) {
-						assert.NotEqual(t, before, after, "%s: %s (%s) changes nothing", name, k, b.Help().Desc)
-					}
-				}
-			}
+			return play(t, o, script)
 		}
+		hands.EveryKey(t, states(), from, still)
 	}
 }
 
 // still tells the keys that may leave all as it is where the hand stands.
-func still(does keys.Action) bool {
-	switch does {
+func still(b keys.Binding, _ string) bool {
+	switch b.Does {
 	case up, down, openStep, form.Number, acceptUp, accept, takeAway:
 		return true
 	}
@@ -154,17 +143,7 @@ func still(does keys.Action) bool {
 }
 
 func TestHelpNamesEveryKeyOnce(t *testing.T) {
-	for name, script := range states() {
-		seen := map[string]string{}
-		for _, b := range play(t, ours(t), script).M.Keys() {
-			assert.NotEmpty(t, b.Help().Desc, name)
-			assert.NotEmpty(t, b.Help().Key, name)
-			for _, k := range b.Binding.Keys() {
-				assert.Empty(t, seen[k], "%s: %s does two things", name, k)
-				seen[k] = b.Help().Desc
-			}
-		}
-	}
+	hands.KeysOnce(t, states(), func(script string) *player { return play(t, ours(t), script) })
 }
 
 func TestMouse(t *testing.T) {

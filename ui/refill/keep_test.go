@@ -22,34 +22,16 @@ func states() map[string]string {
 }
 
 func TestEveryKey(t *testing.T) {
-	for name, script := range states() {
-		for _, b := range play(t, desk(t), script).M.Keys() {
-			for _, k := range b.Binding.Keys() {
-				p := play(t, desk(t), script)
-				before := p.Seen()
-				msg := p.Send(hands.Key(k))
-				after := p.Seen()
-				if b.Blocked != "" {
-					assert.Contains(t, after, "Not now:", "%s: %s", name, k)
-				} else if msg == nil && b.Does != keys.Action("units") {
-					assert.NotEqual(t, before, after, "%s: %s (%s) changes nothing", name, k, b.Help().Desc)
-				}
-			}
-		}
-	}
+	units := func(b keys.Binding, _ string) bool { return b.Does == "units" }
+	hands.EveryKey(t, states(), season(t), units)
 }
 
-func TestHelpNamesEveryKeyOnce(t *testing.T) {
-	for name, script := range states() {
-		seen := map[string]string{}
-		for _, b := range play(t, desk(t), script).M.Keys() {
-			for _, k := range b.Binding.Keys() {
-				assert.Empty(t, seen[k], "%s: %s does two things", name, k)
-				seen[k] = b.Help().Desc
-			}
-		}
-	}
+// season plays on the season's log.
+func season(t *testing.T) func(script string) *player {
+	return func(script string) *player { return play(t, desk(t), script) }
 }
+
+func TestHelpNamesEveryKeyOnce(t *testing.T) { hands.KeysOnce(t, states(), season(t)) }
 
 func TestMouse(t *testing.T) {
 	p := play(t, desk(t), "")

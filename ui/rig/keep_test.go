@@ -88,31 +88,23 @@ func states() map[string]string {
 // Every key of every state does something or says why it does not, and what is
 // seen fits the screen.
 func TestEveryKey(t *testing.T) {
-	for name, script := range states() {
-		for _, example := range []bool{false, true} {
-			o, _ := ours()
-			o.Example = example
-			stands := play(t, o, script)
-			before := stands.Seen()
-			for _, b := range stands.M.Keys() {
-				for _, k := range b.Binding.Keys() {
-					p := hands.Play(t, stands.M, "")
-					msg := p.Send(hands.Key(k))
-					after := p.Seen()
-					if b.Blocked != "" {
-						assert.Contains(t, after, "Not now: "+b.Blocked[:min(len(b.Blocked), 50)], "%s: %s", name, k)
-					} else if msg == nil && !still(b.Does) {
-						assert.NotEqual(t, before, after, "%s: %s (%s) changes nothing", name, k, b.Help().Desc)
-					}
-				}
+	for _, example := range []bool{false, true} {
+		stands := map[string]Model{} // each state is come to once
+		from := func(script string) *player {
+			if _, known := stands[script]; !known {
+				o, _ := ours()
+				o.Example = example
+				stands[script] = play(t, o, script).M
 			}
+			return hands.Play(t, stands[script], "")
 		}
+		hands.EveryKey(t, states(), from, still)
 	}
 }
 
 // still tells the keys that may leave all as it is where the hand stands.
-func still(does keys.Action) bool {
-	switch does {
+func still(b keys.Binding, _ string) bool {
+	switch b.Does {
 	case up, down, first, last, form.Number, acceptUp, accept:
 		return true
 	}
@@ -120,18 +112,8 @@ func still(does keys.Action) bool {
 }
 
 func TestHelpNamesEveryKeyOnce(t *testing.T) {
-	for name, script := range states() {
-		o, _ := ours()
-		seen := map[string]string{}
-		for _, b := range play(t, o, script).M.Keys() {
-			assert.NotEmpty(t, b.Help().Desc, name)
-			assert.NotEmpty(t, b.Help().Key, name)
-			for _, k := range b.Binding.Keys() {
-				assert.Empty(t, seen[k], "%s: %s does two things", name, k)
-				seen[k] = b.Help().Desc
-			}
-		}
-	}
+	o, _ := ours()
+	hands.KeysOnce(t, states(), func(script string) *player { return play(t, o, script) })
 }
 
 func TestMouse(t *testing.T) {

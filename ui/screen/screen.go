@@ -41,14 +41,3 @@ type Back struct{ With tea.Msg }
 // Again tells a screen that it is seen again, after another one was shown over it
 // or the program was stopped meanwhile.
 type Again struct{}
-
-// Trouble reports an error to the root, which shows it until the next key.
-type Trouble struct{ Err error }
-
-// Report makes a command of an error; none where there is no error.
-func Report(err error) tea.Cmd {
-	if err == nil {
-		return nil
-	}
-	return func() tea.Msg { return Trouble{err} }
-}

@@ -168,41 +168,19 @@ func states() map[string]string {
 
 // Every key of every state does something or says why it does not.
 func TestEveryKey(t *testing.T) {
-	for name, script := range states() {
+	values := func(b keys.Binding, _ string) bool { return strings.HasPrefix(b.Help().Desc, "value") }
+	hands.EveryKey(t, states(), again(t), values)
+}
+
+// again plays on a trip of its own each time.
+func again(t *testing.T) func(script string) *player {
+	return func(script string) *player {
 		o, _ := ours()
-		for _, b := range play(t, o, script).M.Keys() {
-			for i, k := range b.Binding.Keys() {
-				if testing.Short() && i > 0 {
-					break // its other keys do the same
-				}
-				o, _ := ours()
-				p := play(t, o, script)
-				before := p.Seen()
-				msg := p.Send(hands.Key(k))
-				after := p.Seen()
-				if b.Blocked != "" {
-					assert.Contains(t, after, "Not now: "+b.Blocked, "%s: %s", name, k)
-				} else if msg == nil && !strings.HasPrefix(b.Help().Desc, "value") {
-					assert.NotEqual(t, before, after, "%s: %s (%s) changes nothing", name, k, b.Help().Desc)
-				}
-			}
-		}
+		return play(t, o, script)
 	}
 }
 
-func TestHelpNamesEveryKeyOnce(t *testing.T) {
-	for name, script := range states() {
-		o, _ := ours()
-		seen := map[string]keys.Action{}
-		for _, b := range play(t, o, script).M.Keys() {
-			assert.NotEmpty(t, b.Help().Desc, name)
-			for _, k := range b.Binding.Keys() {
-				assert.Empty(t, seen[k], "%s: %s does two things", name, k)
-				seen[k] = b.Does
-			}
-		}
-	}
-}
+func TestHelpNamesEveryKeyOnce(t *testing.T) { hands.KeysOnce(t, states(), again(t)) }
 
 func TestPagesOpen(t *testing.T) {
 	o, _ := ours()
