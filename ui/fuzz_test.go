@@ -16,33 +16,24 @@ import (
 	"washeve/planner"
 	"washeve/ui/entry"
 	"washeve/ui/internal/hands"
+	"washeve/ui/internal/sample"
 	"washeve/ui/plan"
 	"washeve/ui/theme"
 )
-
-// memoryLog is a log without a file.
-type memoryLog struct{ log model.Log }
-
-func (l *memoryLog) Append(entries ...model.Entry) error {
-	l.log = model.Merge(l.log, model.NewLog(entries))
-	return nil
-}
-
-func (l *memoryLog) Log() model.Log { return l.log }
 
 // whole is every screen behind the first, with the real planner, on the
 // built-in example as one's own.
 func whole(plain bool) tea.Model {
 	lib := store.Example()
 	th := theme.New(theme.Options{Profile: termenv.ANSI256, Plain: plain})
-	log, memory, ids := &memoryLog{}, &planner.Memory{}, 0
+	log, memory, ids := &sample.Log{}, &planner.Memory{}, 0
 	return NewApp(th, plan.New(plan.Options{
 		Rig: lib.Rig, Places: lib.Places, Wash: lib.Washes[0].Wash, Keeper: &full{}, Theme: th,
 		Make: memory.Make, Sharing: memory.Sharing,
 		Book: entry.Book{
 			Logger: log,
 			Past: func(r model.Rig, ps model.Places) *planner.Past {
-				memory.Past = planner.Recall(log.log, r, ps)
+				memory.Past = planner.Recall(log.Kept, r, ps)
 				return memory.Past
 			},
 			Clock: func() time.Time { return time.Date(2026, 5, 15, 21, 0, 0, 0, time.UTC) },

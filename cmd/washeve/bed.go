@@ -19,11 +19,7 @@ func (p *program) bedCommand() *cobra.Command {
 		Short: "State of the bed, what the readings say, when it ends",
 		Args:  atMostOne,
 		RunE: func(_ *cobra.Command, args []string) error {
-			lib, err := p.load()
-			if err != nil {
-				return err
-			}
-			wash, err := p.wash(lib, args)
+			lib, wash, err := p.loadWash(args)
 			if err != nil {
 				return err
 			}

@@ -26,11 +26,7 @@ feed, a longer drip, another target. The best figure of each row is marked.`,
 			if err != nil {
 				return err
 			}
-			lib, err := p.load()
-			if err != nil {
-				return err
-			}
-			wash, err := p.wash(lib, args)
+			lib, wash, err := p.loadWash(args)
 			if err != nil {
 				return err
 			}

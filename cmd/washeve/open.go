@@ -17,11 +17,7 @@ import (
 // open runs the planner at a terminal, and prints the plan elsewhere.
 func (p *program) open(ctx context.Context) error {
 	p.opening = p.screen && !p.json
-	lib, err := p.load()
-	if err != nil {
-		return err
-	}
-	wash, err := p.wash(lib, nil)
+	lib, wash, err := p.loadWash(nil)
 	if err != nil {
 		return err
 	}

@@ -21,11 +21,7 @@ func (p *program) planCommand() *cobra.Command {
 folder, else of the usual stages with the first vehicle, bed and place.`,
 		Args: atMostOne,
 		RunE: func(_ *cobra.Command, args []string) error {
-			lib, err := p.load()
-			if err != nil {
-				return err
-			}
-			wash, err := p.wash(lib, args)
+			lib, wash, err := p.loadWash(args)
 			if err != nil {
 				return err
 			}
@@ -41,6 +37,17 @@ func atMostOne(_ *cobra.Command, args []string) error {
 		return wrongf("one wash at a time: %d files were named", len(args))
 	}
 	return nil
+}
+
+// loadWash reads the data folder, and the wash named on the command line, else the
+// latest.
+func (p *program) loadWash(args []string) (library, model.Wash, error) {
+	lib, err := p.load()
+	if err != nil {
+		return lib, model.Wash{}, err
+	}
+	wash, err := p.wash(lib, args)
+	return lib, wash, err
 }
 
 // wash is the one named on the command line, else the latest.

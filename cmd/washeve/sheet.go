@@ -56,11 +56,7 @@ func (p *program) sheet(args []string, f sheetFlags) error {
 	if err != nil {
 		return err
 	}
-	lib, err := p.load()
-	if err != nil {
-		return err
-	}
-	wash, err := p.wash(lib, args)
+	lib, wash, err := p.loadWash(args)
 	if err != nil {
 		return err
 	}

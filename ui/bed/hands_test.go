@@ -22,22 +22,6 @@ import (
 	"washeve/ui/theme"
 )
 
-// book keeps a log in memory, or fails.
-type book struct {
-	log  model.Log
-	fail error
-}
-
-func (b *book) Append(entries ...model.Entry) error {
-	if b.fail != nil {
-		return b.fail
-	}
-	b.log = model.Merge(b.log, model.Log(entries))
-	return nil
-}
-
-func (b *book) Log() model.Log { return b.log }
-
 func seasonLog(t testing.TB) model.Log {
 	log, _ := journal.Open("../../testdata/season/log.toml").Load()
 	require.NotEmpty(t, log)
@@ -57,14 +41,14 @@ func counted() func(model.Moment) (string, error) {
 // frames hang on nothing else; the rest is the planner's own.
 func options(log model.Log) Options {
 	lib := store.Example()
-	b := &book{log: log}
+	b := &sample.Log{Kept: log}
 	return Options{
 		Desk: entry.Desk{
 			Rig: lib.Rig, Places: lib.Places, Wash: lib.Washes[0].Wash, Logger: b,
 			Answer: func() (planner.Plan, *planner.Past, error) {
 				p := sample.Plan()
 				p.Place = "Juniper Flats"
-				return p, planner.Recall(b.log, lib.Rig, lib.Places), nil
+				return p, planner.Recall(b.Kept, lib.Rig, lib.Places), nil
 			},
 			Clock: func() time.Time { return time.Date(2026, 9, 13, 8, 0, 0, 0, time.FixedZone("", -6*3600)) },
 			NewID: counted(),
@@ -77,11 +61,11 @@ func options(log model.Log) Options {
 
 func seasonOptions(t testing.TB) Options { return options(seasonLog(t)) }
 
-func (o Options) book() *book { return o.Logger.(*book) }
+func (o Options) book() *sample.Log { return o.Logger.(*sample.Log) }
 
 // last is the entry that was written last.
 func (o Options) last() model.Entry {
-	log := o.book().log
+	log := o.book().Kept
 	return log[len(log)-1]
 }
 

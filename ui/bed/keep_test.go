@@ -71,7 +71,7 @@ func TestRandomKeysNeverPanicOrOverflow(t *testing.T) {
 		}
 		o.Theme = themes[rapid.IntRange(0, 1).Draw(rt, "theme")]
 		if rapid.Bool().Draw(rt, "disk full") {
-			o.book().fail = errFull
+			o.book().Fail = errFull
 		}
 		play(t, o, "").AnyKeys(rt, all, 25)
 	})
@@ -146,7 +146,7 @@ func BenchmarkKeyToFrame(b *testing.B) {
 		b.Run(fmt.Sprint(n), func(b *testing.B) {
 			o := options(longLog(n))
 			o.Theme = theme.New(theme.Options{Profile: termenv.ANSI256})
-			past := planner.Recall(o.book().log[:min(n, 600)], o.Rig, o.Places)
+			past := planner.Recall(o.book().Kept[:min(n, 600)], o.Rig, o.Places)
 			o.Answer = func() (planner.Plan, *planner.Past, error) { return sample.Plan(), past, nil }
 			p := play(b, o, "end up up")
 			presses := hands.Keys("up down pgup pgdown home end")

@@ -17,19 +17,19 @@ import (
 func TestFailedAppendKeepsTheEntry(t *testing.T) {
 	for name, script := range map[string]string{"reading": "r y 1 2 enter", "form": "s 4 enter w"} {
 		o := seasonOptions(t)
-		o.book().fail = errFull
-		before := len(o.book().log)
+		o.book().Fail = errFull
+		before := len(o.book().Kept)
 		p := play(t, o, script)
 		assert.Contains(t, p.Seen(), "Not written, but still here: no space left on the disk", name)
 		assert.Error(t, p.M.Leave(), name)
-		assert.Len(t, o.book().log, before)
-		o.book().fail = nil
+		assert.Len(t, o.book().Kept, before)
+		o.book().Fail = nil
 		p.Keys(map[string]string{"reading": "enter", "form": "w"}[name])
-		assert.Len(t, o.book().log, before+1, name)
+		assert.Len(t, o.book().Kept, before+1, name)
 		assert.NoError(t, p.M.Leave(), name)
 	}
 	o := seasonOptions(t)
-	o.book().fail = errFull
+	o.book().Fail = errFull
 	p := play(t, o, "r y 9 enter esc")
 	assert.NoError(t, p.M.Leave(), "let go of on purpose")
 	p.Keys("x y")
@@ -76,7 +76,7 @@ func TestStrikingOutAndBack(t *testing.T) {
 	p := play(t, o, "/ '23 ppm' enter x")
 	assert.Contains(t, p.Seen(), "Strike out the reading of 2026-09-12")
 	p.Keys("n")
-	assert.Len(t, o.book().log, 62)
+	assert.Len(t, o.book().Kept, 62)
 	p.Keys("x y")
 	assert.Contains(t, p.Seen(), "struck out: 23 ppm NaCl", "it stays to be seen")
 	for _, r := range p.M.past.Present().Readings {

@@ -12,27 +12,18 @@ import (
 	"washeve/planner"
 	"washeve/ui/entry"
 	"washeve/ui/internal/hands"
+	"washeve/ui/internal/sample"
 	"washeve/ui/screen"
 )
-
-// diary is a log in memory.
-type diary struct{ log model.Log }
-
-func (d *diary) Append(entries ...model.Entry) error {
-	d.log = model.Merge(d.log, model.Log(entries))
-	return nil
-}
-
-func (d *diary) Log() model.Log { return d.log }
 
 func TestTheBedIsOneKeyAway(t *testing.T) {
 	o := ours(t)
 	p := play(t, o, "B")
 	assert.Contains(t, p.Seen(), "Not now: there is no log to write in.")
-	d := &diary{}
+	d := &sample.Log{}
 	o.Book = entry.Book{
 		Logger: d, Clock: func() time.Time { return time.Date(2026, 6, 11, 21, 0, 0, 0, time.UTC) },
-		Past:  func(r model.Rig, ps model.Places) *planner.Past { return planner.Recall(d.log, r, ps) },
+		Past:  func(r model.Rig, ps model.Places) *planner.Past { return planner.Recall(d.Kept, r, ps) },
 		NewID: func(model.Moment) (string, error) { return "abc", nil },
 	}
 	p = play(t, o, "")
@@ -43,7 +34,7 @@ func TestTheBedIsOneKeyAway(t *testing.T) {
 		page, _ = page.Update(k)
 	}
 	assert.Contains(t, ansi.Strip(page.View(p.S)), "12 ppm, flushed: written.")
-	assert.Len(t, d.log, 1)
+	assert.Len(t, d.Kept, 1)
 	_, cmd := page.Update(hands.Key("esc"))
 	back := cmd().(screen.Back)
 	assert.Equal(t, entry.Written{}, back.With)

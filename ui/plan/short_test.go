@@ -53,7 +53,7 @@ func TestNewResinOpensTheChange(t *testing.T) {
 	p := play(t, shortOnes(t), "")
 	p.Send(short.ChangeResin{Wash: p.M.now.wash})
 	assert.Contains(t, p.Seen(), "gallons so far as 0 gal", "there is no log here")
-	d := &diary{}
+	d := &sample.Log{}
 	p.M.book.Logger = d
 	p.M.book.Clock = func() time.Time { return time.Date(2026, 5, 15, 21, 0, 0, 0, time.UTC) }
 	p.M.book.Past = func(model.Rig, model.Places) *planner.Past { return nil }

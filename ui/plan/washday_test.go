@@ -13,6 +13,7 @@ import (
 	"washeve/planner"
 	"washeve/ui/entry"
 	"washeve/ui/internal/hands"
+	"washeve/ui/internal/sample"
 	"washeve/ui/screen"
 	"washeve/ui/washday"
 )
@@ -21,10 +22,10 @@ func TestTheWashDayIsOneKeyAway(t *testing.T) {
 	o := ours(t)
 	assert.Contains(t, play(t, o, "W").Seen(), "Not now: there is no log to write in.")
 	at := time.Date(2026, 6, 12, 7, 0, 0, 0, time.UTC)
-	d := &diary{}
+	d := &sample.Log{}
 	o.Book = entry.Book{
 		Logger: d, Clock: func() time.Time { return at },
-		Past:  func(r model.Rig, ps model.Places) *planner.Past { return planner.Recall(d.log, r, ps) },
+		Past:  func(r model.Rig, ps model.Places) *planner.Past { return planner.Recall(d.Kept, r, ps) },
 		NewID: func(model.Moment) (string, error) { return "abc", nil },
 	}
 	var left error

@@ -20,34 +20,18 @@ import (
 	"washeve/ui/theme"
 )
 
-// book keeps a log in memory, or fails.
-type book struct {
-	log  model.Log
-	fail error
-}
-
-func (b *book) Append(entries ...model.Entry) error {
-	if b.fail != nil {
-		return b.fail
-	}
-	b.log = model.Merge(b.log, model.Log(entries))
-	return nil
-}
-
-func (b *book) Log() model.Log { return b.log }
-
 func desk(t testing.TB) entry.Desk {
 	lib := store.Example()
 	log, _ := journal.Open("../../testdata/season/log.toml").Load()
 	require.NotEmpty(t, log)
-	b := &book{log: log}
+	b := &sample.Log{Kept: log}
 	n := 0
 	return entry.Desk{
 		Rig: lib.Rig, Places: lib.Places, Wash: lib.Washes[0].Wash, Logger: b,
 		Answer: func() (planner.Plan, *planner.Past, error) {
 			p := sample.Plan()
 			p.Place = "Juniper Flats"
-			return p, planner.Recall(b.log, lib.Rig, lib.Places), nil
+			return p, planner.Recall(b.Kept, lib.Rig, lib.Places), nil
 		},
 		Clock: func() time.Time { return time.Date(2026, 9, 13, 8, 0, 0, 0, time.FixedZone("", -6*3600)) },
 		NewID: func(model.Moment) (string, error) { n++; return "typed" + string(rune('a'+n)), nil },

@@ -10,6 +10,7 @@ import (
 	"pgregory.net/rapid"
 
 	"washeve/ui/internal/hands"
+	"washeve/ui/internal/sample"
 	"washeve/ui/keys"
 	"washeve/ui/theme"
 )
@@ -47,9 +48,9 @@ func TestRandomKeysNeverPanicOrOverflow(t *testing.T) {
 	o := desk(t)
 	all := []string{"up", "down", "left", "right", "right", "enter", "esc", "tab", "backspace", "delete", " ", "0", "1", ".", "漢", "r", "y", "n", "f", "w", "m", "j", "k", "pgup", "pgdown", "ctrl+u"}
 	rapid.Check(t, func(rt *rapid.T) {
-		b := &book{log: o.Logger.Log()}
+		b := &sample.Log{Kept: o.Logger.Log()}
 		if rapid.Bool().Draw(rt, "disk full") {
-			b.fail = errors.New("no space left on the disk")
+			b.Fail = errors.New("no space left on the disk")
 		}
 		o := o
 		o.Logger = b

@@ -125,12 +125,12 @@ func TestTheNewFillIsWritten(t *testing.T) {
 
 func TestFailedAppendKeepsTheFill(t *testing.T) {
 	o := desk(t)
-	o.Logger.(*book).fail = errors.New("no space left on the disk")
+	o.Logger.(*sample.Log).Fail = errors.New("no space left on the disk")
 	p := play(t, o, "right right right right right right right right w")
 	assert.Contains(t, words(p), "Not written, but still here: no space left on the disk")
 	assert.Contains(t, p.Seen(), "The new fill, for the log")
 	assert.Error(t, p.M.Leave())
-	o.Logger.(*book).fail = nil
+	o.Logger.(*sample.Log).Fail = nil
 	p.Keys("w")
 	assert.True(t, p.M.written)
 	assert.NoError(t, p.M.Leave())
