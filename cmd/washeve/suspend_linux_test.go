@@ -3,6 +3,7 @@ package main
 import (
 	"fmt"
 	"os"
+	"path/filepath"
 	"strconv"
 	"strings"
 	"syscall"
@@ -13,11 +14,18 @@ import (
 	"github.com/stretchr/testify/require"
 )
 
-// childOf is the only child of a process.
+// childOf is the only child of a process, whichever of its threads began it.
 func childOf(t *testing.T, pid int) int {
-	text, err := os.ReadFile(fmt.Sprintf("/proc/%d/task/%d/children", pid, pid))
+	lists, err := filepath.Glob(fmt.Sprintf("/proc/%d/task/*/children", pid))
 	require.NoError(t, err)
-	child, err := strconv.Atoi(strings.TrimSpace(string(text)))
+	var children []string
+	for _, list := range lists {
+		text, err := os.ReadFile(list)
+		require.NoError(t, err)
+		children = append(children, strings.Fields(string(text))...)
+	}
+	require.Len(t, children, 1)
+	child, err := strconv.Atoi(children[0])
 	require.NoError(t, err)
 	return child
 }
