@@ -58,17 +58,10 @@ func headingKeys() []keys.Binding {
 
 func (m Model) keepKeys() []keys.Binding {
 	return []keys.Binding{
-		keys.New("Day", undo, "u", "undo", "u", "ctrl+z").Unless(noneTo("undo", m.trail.CanUndo())),
-		keys.New("Day", redo, "r", "redo", "r", "ctrl+y").Unless(noneTo("redo", m.trail.CanRedo())),
+		keys.New("Day", undo, "u", "undo", "u", "ctrl+z").Unless(m.history.NoUndo()),
+		keys.New("Day", redo, "r", "redo", "r", "ctrl+y").Unless(m.history.NoRedo()),
 		keys.New("Day", back, "esc", "back", "esc", "backspace").Explained("back to the plan with this start and heading; there u undoes both"),
 	}
-}
-
-func noneTo(what string, can bool) string {
-	if !can {
-		return "there is nothing to " + what
-	}
-	return ""
 }
 
 // ends tells why the start cannot be moved.

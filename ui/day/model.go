@@ -9,10 +9,10 @@ import (
 	"washeve/model/quantity"
 	"washeve/planner"
 	"washeve/ui/form"
+	"washeve/ui/history"
 	"washeve/ui/layout"
 	"washeve/ui/screen"
 	"washeve/ui/theme"
-	"washeve/ui/trail"
 )
 
 // Options is what the screen is made from.
@@ -41,9 +41,9 @@ type Model struct {
 	rig    model.Rig
 	places model.Places
 
-	first model.Wash // as it came
-	now   model.Wash // what is in force
-	trail trail.Trail[pose]
+	first   model.Wash // as it came
+	now     model.Wash // what is in force
+	history history.Of[pose]
 
 	plan    planner.Plan // of what is shown, or the last one that could be made
 	planned bool

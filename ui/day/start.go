@@ -11,20 +11,20 @@ import (
 
 // commit puts a wash in force: it can be undone, and the plan follows.
 func (m Model) commit(w model.Wash) Model {
-	m.trail = m.trail.Leaving(poseOf(m.now))
+	m.history = m.history.Edited(poseOf(m.now))
 	m.now = w
 	return m.replan(w)
 }
 
 func (m Model) undone() Model {
-	was, trail := m.trail.Undo(poseOf(m.now))
-	m.now, m.trail = was.in(m.now), trail
+	was, past := m.history.Undone(poseOf(m.now))
+	m.now, m.history = was.in(m.now), past
 	return m.replan(m.now).say("Undone.")
 }
 
 func (m Model) redone() Model {
-	next, trail := m.trail.Redo(poseOf(m.now))
-	m.now, m.trail = next.in(m.now), trail
+	next, past := m.history.Redone(poseOf(m.now))
+	m.now, m.history = next.in(m.now), past
 	return m.replan(m.now).say("Done again.")
 }
 

@@ -2,61 +2,69 @@
 // undone and done again.
 package history
 
-// deepest is how many edits can be undone.
+// deepest is how many edits can be undone at the least.
 const deepest = 500
 
 // Of is a history of values that nobody changes any more. The zero value is empty.
 // Like a screen it is a value: what changes it gives the history after.
-type Of[T any] struct{ past, future []T }
+type Of[T any] struct{ past, future *step[T] }
+
+// A step shares all the steps before it with other histories.
+type step[T any] struct {
+	value  T
+	before *step[T]
+	length int // of all of them
+}
 
 // Edited is the history after an edit of what was.
-func (h Of[T]) Edited(was T) Of[T] {
-	past := with(h.past, was)
-	if len(past) > deepest {
-		past = past[1:]
-	}
-	return Of[T]{past: past}
-}
+func (h Of[T]) Edited(was T) Of[T] { return Of[T]{past: h.past.with(was)} }
 
 // Undone gives what was before the last edit that led to now. There must be one;
 // see [Of.NoUndo].
 func (h Of[T]) Undone(now T) (T, Of[T]) {
-	last := len(h.past) - 1
-	return h.past[last], Of[T]{past: h.past[:last], future: with(h.future, now)}
+	return h.past.value, Of[T]{past: h.past.before, future: h.future.with(now)}
 }
 
 // Redone gives what was before the last edit was undone. There must be one; see
 // [Of.NoRedo].
 func (h Of[T]) Redone(now T) (T, Of[T]) {
-	last := len(h.future) - 1
-	return h.future[last], Of[T]{past: with(h.past, now), future: h.future[:last]}
+	return h.future.value, Of[T]{past: h.past.with(now), future: h.future.before}
 }
 
-// with leaves the values alone, which an older history may hold too.
-func with[T any](values []T, v T) []T { return append(values[:len(values):len(values)], v) }
-
 // NoUndo says why nothing can be undone; "" where something can.
-func (h Of[T]) NoUndo() string { return none(h.past, "undo") }
+func (h Of[T]) NoUndo() string { return h.past.none("undo") }
 
 // NoRedo says why nothing can be done again; "" where something can.
-func (h Of[T]) NoRedo() string { return none(h.future, "redo") }
+func (h Of[T]) NoRedo() string { return h.future.none("redo") }
 
-func none[T any](values []T, what string) string {
-	if len(values) == 0 {
+// Map changes every value that is remembered.
+func (h Of[T]) Map(change func(T) T) Of[T] {
+	return Of[T]{past: h.past.copied(2*deepest, change), future: h.future.copied(2*deepest, change)}
+}
+
+func (s *step[T]) none(what string) string {
+	if s == nil {
 		return "there is nothing to " + what
 	}
 	return ""
 }
 
-// Map changes every value that is remembered.
-func (h Of[T]) Map(change func(T) T) Of[T] {
-	return Of[T]{past: mapped(h.past, change), future: mapped(h.future, change)}
+// with adds a value. From time to time the oldest are let go.
+func (s *step[T]) with(value T) *step[T] {
+	next := &step[T]{value: value, before: s, length: 1}
+	if s != nil {
+		next.length += s.length
+	}
+	if next.length > 2*deepest {
+		return next.copied(deepest, func(v T) T { return v })
+	}
+	return next
 }
 
-func mapped[T any](values []T, change func(T) T) []T {
-	out := make([]T, len(values))
-	for i, v := range values {
-		out[i] = change(v)
+// copied is a copy of the newest steps, at most so many, each value changed.
+func (s *step[T]) copied(most int, change func(T) T) *step[T] {
+	if s == nil || most == 0 {
+		return nil
 	}
-	return out
+	return &step[T]{value: change(s.value), before: s.before.copied(most-1, change), length: min(s.length, most)}
 }

@@ -25,15 +25,18 @@ func TestUndoAndRedo(t *testing.T) {
 
 func TestTheOldestEditsAreForgotten(t *testing.T) {
 	var h Of[int]
-	for i := range deepest + 3 {
+	const edits = 12 * deepest
+	for i := range edits {
 		h = h.Edited(i)
 	}
-	now, undone := deepest+3, 0
+	now, undone := edits, 0
 	for ; h.NoUndo() == ""; undone++ {
+		was := now
 		now, h = h.Undone(now)
+		assert.Equal(t, was-1, now)
 	}
-	assert.Equal(t, deepest, undone)
-	assert.Equal(t, 3, now)
+	assert.GreaterOrEqual(t, undone, deepest)
+	assert.LessOrEqual(t, undone, 2*deepest)
 }
 
 func TestMapReachesBothSides(t *testing.T) {
@@ -53,7 +56,7 @@ func TestAnOlderHistoryStays(t *testing.T) {
 		for range rapid.IntRange(0, 20).Draw(t, "before") {
 			h, now, next = h.Edited(now), next, next+1
 		}
-		kept := Of[int]{past: append([]int(nil), h.past...), future: append([]int(nil), h.future...)}
+		past, future := h.past.list(), h.future.list()
 		g := h
 		for _, what := range rapid.SliceOfN(rapid.SampledFrom([]string{"edit", "undo", "redo"}), 0, 30).Draw(t, "what") {
 			switch {
@@ -65,7 +68,15 @@ func TestAnOlderHistoryStays(t *testing.T) {
 				now, g = g.Redone(now)
 			}
 		}
-		assert.Equal(t, kept.past, append([]int(nil), h.past...))
-		assert.Equal(t, kept.future, append([]int(nil), h.future...))
+		assert.Equal(t, past, h.past.list())
+		assert.Equal(t, future, h.future.list())
 	})
+}
+
+func (s *step[T]) list() []T {
+	var all []T
+	for ; s != nil; s = s.before {
+		all = append(all, s.value)
+	}
+	return all
 }
