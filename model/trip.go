@@ -37,6 +37,15 @@ const (
 	HeavyDirt Dirt = "heavy"
 )
 
+// DIFor is which stages of a trip's washes get DI water.
+type DIFor string
+
+// What they may be; left out, each wash has its own.
+const (
+	DIForAll  DIFor = "every stage"
+	DIForLast DIFor = "last rinse only"
+)
+
 // Trip is a dated list of stops, of washes and other uses of one bed, and of the
 // changes of its resin that are planned.
 type Trip struct {
@@ -47,6 +56,12 @@ type Trip struct {
 	Lead     quantity.Opt[quantity.Duration]
 	Carry    Answer // is the resin carried from the start, or does it come along the way
 	Limit    quantity.Opt[quantity.Reading]
+
+	// What all washes of the trip do otherwise than they say themselves.
+	DIFor   DIFor
+	Sprayer string // of the stages with DI water
+	Pause   quantity.Opt[quantity.Duration]
+	Target  quantity.Opt[quantity.Reading]
 
 	Stops   []Stop
 	Washes  []TripWash
@@ -63,6 +78,10 @@ func (t *Trip) Fields() []Field {
 		measure("lead_time", "lead time of resin", "how long ordered resin takes to come", "10 d", "0 d", "365 d", &t.Lead),
 		choice("carry_resin", "resin carried from the start", "yes: it must be there when you leave; no: it comes to you along the way", []Answer{Yes, No}, &t.Carry),
 		reading("limit", "outlet limit", "outlet reading at which you stop using the bed", 200, &t.Limit),
+		choice("di_for", "DI water for", "of all washes of this trip: every sprayed stage, or the last rinse only; left out, as each wash has it", []DIFor{DIForAll, DIForLast}, &t.DIFor),
+		name("di_sprayer", "sprayer of the DI water", "of all washes of this trip; left out, as each wash has it", "small pressure washer", &t.Sprayer).refersTo("sprayer"),
+		measure("pause", "drip before final rinse", "of all washes of this trip: how long the vehicle drips; left out, as each wash has it", "2 min", "0 s", "30 min", &t.Pause),
+		reading("target", "target in the film", "of all washes of this trip: what the water left on the faces may carry", 200, &t.Target),
 	}
 }
 

@@ -1,6 +1,8 @@
 package planner
 
 import (
+	"strings"
+
 	"washeve/model"
 	"washeve/model/quantity"
 	"washeve/planner/bed"
@@ -18,16 +20,31 @@ type Season struct {
 	Resin   quantity.Volume
 	Units   float64 // of a perfect bed at the usual flow and water
 
-	stands stand
-	past   *Past
+	stands  stand
+	past    *Past
+	setting Setting
 }
 
 // Seasoned works out how the bed of a wash stands, in [learning.EvenStates] states.
 // Errors are those of [Make].
 func Seasoned(rig model.Rig, places model.Places, wash model.Wash, past *Past) (Season, error) {
+	return SeasonedIn(Setting{}, nil, rig, places, wash, past)
+}
+
+// SeasonedIn is [Seasoned] in a setting, which says what stands around the bed and
+// whether the softener is salted; new resin is a change in the season, and
+// [Setting.As] is of one wash. In its place as is a season before which the bed
+// stood as it does before this one; of another bed, or nil, it says nothing.
+func SeasonedIn(set Setting, as *Season, rig model.Rig, places model.Places, wash model.Wash, past *Past) (Season, error) {
 	c, err := choose(rig, places, wash)
 	if err != nil {
 		return Season{}, err
+	}
+	set.As, set.Fresh = nil, false
+	if as != nil && strings.EqualFold(as.Bed.Name, c.bed.Name) {
+		s := *as
+		s.setting = set
+		return s, nil
 	}
 	c.past = past
 	m := &making{chosen: c, foretells: noDay, ages: standAt}
@@ -36,7 +53,7 @@ func Seasoned(rig model.Rig, places model.Places, wash model.Wash, past *Past) (
 	flow := m.main.flowOf(model.DI)
 	s := Season{
 		Bed: m.bed, Price: m.bed.Price, Resin: m.resin.tank.Resin,
-		Units: m.resin.units(flow), stands: m.stands(m.main.drawn), past: past,
+		Units: m.resin.units(flow), stands: m.stands(m.main.drawn), past: past, setting: set,
 	}
 	if history := past.Bed(m.bed.Name); history != nil {
 		fill := history.Present()
@@ -94,6 +111,7 @@ type SoftenerDemand struct {
 	Before   quantity.Capacity // taken since the last regeneration, by the rig or the log
 	Takes    quantity.Capacity
 	Salt     quantity.Mass // of one regeneration
+	Price    quantity.Opt[quantity.Money]
 }
 
 // Demand works it out. The bed is taken as it stands now for the water of the
@@ -104,7 +122,7 @@ func (s *Season) Demand(rig model.Rig, places model.Places, wash model.Wash) (De
 	if err != nil {
 		return Demand{}, err
 	}
-	c.past = s.past
+	c.past, c.setting = s.past, s.setting
 	m := &making{chosen: c, foretells: noDay, ages: standAt}
 	m.remember()
 	m.decide()
@@ -126,7 +144,7 @@ func (s *Season) Draw(rig model.Rig, places model.Places, wash model.Wash, volum
 	if err != nil {
 		return Demand{}, err
 	}
-	c.past = s.past
+	c.past, c.setting = s.past, s.setting
 	m := &making{chosen: c, foretells: noDay, ages: standAt}
 	m.remember()
 	m.decide()
@@ -161,6 +179,7 @@ func (m *making) softenerDemand(soft quantity.Volume) *SoftenerDemand {
 	return &SoftenerDemand{
 		Name: m.softener.Name, Capacity: m.softener.Capacity.Or(bed.SoftenerCapacity(dose).Of(resin)),
 		Before: hardness.In(m.softener.SoFar.Or(0)), Takes: hardness.In(soft), Salt: quantity.Mass(float64(dose) * float64(resin)),
+		Price: m.softener.Price,
 	}
 }
 

@@ -36,46 +36,20 @@ func changes(base Case, change func(*Case)) bool {
 	return !slices.EqualFunc(before.Wash.Stages, after.Wash.Stages, func(a, b model.Stage) bool { return a.Water == b.Water })
 }
 
-func byHand(s model.Stage) bool { return strings.EqualFold(s.Sprayer, model.ByHand) }
-
 func diForAll(c *Case) {
-	c.stated()
-	for i := range c.Wash.Stages {
-		if s := &c.Wash.Stages[i]; !byHand(*s) {
-			s.Water = model.DI
-		}
+	if c.Trip != nil {
+		c.Trip.DIFor = model.DIForAll
+		return
 	}
+	c.stated()
+	rinse.DIForAll(c.Wash.Stages)
 }
 
 func diForLast(c *Case) {
+	if c.Trip != nil {
+		c.Trip.DIFor = model.DIForLast
+		return
+	}
 	c.stated()
-	stages := c.Wash.Stages
-	last := lastRinse(stages)
-	other := model.Raw
-	if c.softener() {
-		other = model.Softened
-	}
-	for i := range stages {
-		switch {
-		case i == last:
-			stages[i].Water = model.DI
-		case stages[i].Water == model.DI:
-			stages[i].Water = other
-		}
-	}
-}
-
-// lastRinse is the stage that dries: the last final one, else the last with DI
-// water, else the last.
-func lastRinse(stages []model.Stage) int {
-	last := -1
-	for i, s := range stages {
-		if s.Final || s.Water == model.DI && (last < 0 || !stages[last].Final) {
-			last = i
-		}
-	}
-	if last < 0 {
-		return len(stages) - 1
-	}
-	return last
+	rinse.DIForLast(c.Wash.Stages, c.softener())
 }

@@ -14,6 +14,7 @@ import (
 // it would not last. Of an unknown water the hard end counts.
 func (t *tripping) softener() {
 	taken, begun := quantity.Capacity(0), false
+	var salt meter
 	for k := range t.legs {
 		l := &t.legs[k]
 		d := l.worst().Softener
@@ -22,8 +23,13 @@ func (t *tripping) softener() {
 		}
 		if !begun {
 			taken, begun = l.at().Softener.Before, true
+			salt.price = d.Price
 		}
 		s := &SoftenerPlan{}
+		if middle := l.at().Softener; middle.Takes > 0 {
+			s.Cost = s.Cost.add(salt.share(float64(middle.Takes / middle.Capacity)))
+			t.plan.Salt = t.plan.Salt.plus(s.Cost)
+		}
 		if taken+d.Takes > d.Capacity && taken > 0 && d.Takes > 0 {
 			s.Regenerate, s.Salt, taken = true, d.Salt, 0
 			t.plan.Carry.Regens++
@@ -57,6 +63,15 @@ func (t *tripping) cost() {
 	for i := range p.Changes {
 		p.Buy = p.Buy.add(p.Changes[i].Price)
 	}
+	if t.bought() {
+		p.Buy = p.Buy.add(t.season.Bed.Price)
+	}
+}
+
+// bought tells that a tank is filled for the trip: a second one behind the first, or
+// another one than the bed that the trip had.
+func (t *tripping) bought() bool {
+	return t.in.Setting.Behind || t.in.As != nil && !strings.EqualFold(t.in.As.Bed, t.season.Bed.Name)
 }
 
 // carry works out what to take along, and the day to order by: resin must be there
@@ -74,6 +89,9 @@ func (t *tripping) carry() {
 	}
 	for i := range p.Changes {
 		soonest(p.Changes[i].Date)
+	}
+	if t.bought() {
+		soonest(p.First)
 	}
 	if p.FirstAtRisk >= 0 {
 		if c.Fills == 0 {

@@ -56,6 +56,7 @@ type tripping struct {
 // begin fills in what is stated.
 func (t *tripping) begin() {
 	p, trip := &t.plan, &t.in.Trip
+	p.season = *t.season
 	p.Name, p.Bed, p.FirstAtRisk = trip.Name, t.season.Bed.Name, -1
 	p.First, p.Last, _ = trip.Days()
 	p.Lead = trip.Lead.Or(planner.LeadTime)
@@ -101,7 +102,9 @@ func (l *leg) shown(w *model.TripWash) WashPlan {
 	out.DI = band(func(d *planner.Demand) quantity.Volume { return d.DI.Volume })
 	out.Soft = band(func(d *planner.Demand) quantity.Volume { return d.Soft.Volume })
 	out.Untreated = band(func(d *planner.Demand) quantity.Volume { return d.Untreated.Volume })
-	out.Flush = l.at().Flush.Volume
+	d := l.at()
+	out.Flush = d.Flush.Volume
+	out.Time = d.DI.Duration + d.Soft.Duration + d.Untreated.Duration + d.Flush.Duration
 	return out
 }
 
@@ -141,6 +144,15 @@ func (t *tripping) changes() {
 	}
 }
 
+// better are the legs before which to change the resin beside the changes that are
+// planned; with two tanks, to swap them. risk is that of each leg.
+func (t *tripping) better(risk []float64) []int {
+	if t.walker.pairs != nil {
+		return t.walker.swaps(t.planned, t.begins)
+	}
+	return newAdviser(t.walker, risk, t.left).best(t.planned, t.begins)
+}
+
 func (t *tripping) sortChanges() {
 	slices.SortStableFunc(t.plan.Changes, func(a, b ChangePlan) int { return a.Date.Compare(b.Date) })
 }
@@ -148,6 +160,9 @@ func (t *tripping) sortChanges() {
 // chances walks the trip with the changes that are planned.
 func (t *tripping) chances() {
 	t.walker = newWalker(t.season, t.legs, t.waterOf, t.loads)
+	if t.in.Setting.Behind {
+		t.walker.pairs = newPairs(len(t.season.States))
+	}
 	t.walker.start()
 	t.left = make([]float64, len(t.legs)+1)
 	p := &t.plan
@@ -196,7 +211,7 @@ func (t *tripping) advise() {
 	if p.FirstAtRisk < 0 {
 		return
 	}
-	advised := newAdviser(t.walker, risk, t.left).best(t.planned, t.begins)
+	advised := t.better(risk)
 	if len(advised) == 0 {
 		return
 	}

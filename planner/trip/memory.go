@@ -16,6 +16,8 @@ type Memory struct {
 	places model.Places
 	past   *planner.Past
 	base   model.Wash
+	set    planner.Setting
+	as     *Plan
 
 	season planner.Season
 	full   bool
@@ -34,7 +36,7 @@ type asked struct {
 
 // begin makes the memory fit the input: what no longer holds is forgotten.
 func (m *Memory) begin(in *Input, base model.Wash) error {
-	same := m.full && m.past == in.Past && reflect.DeepEqual(m.base, base) &&
+	same := m.full && m.past == in.Past && m.set == in.Setting && m.as == in.As && reflect.DeepEqual(m.base, base) &&
 		reflect.DeepEqual(m.rig, in.Rig) && reflect.DeepEqual(m.places, in.Places)
 	if same {
 		return nil
@@ -43,12 +45,19 @@ func (m *Memory) begin(in *Input, base model.Wash) error {
 	if len(places) == 0 && len(in.Trip.Stops) > 0 {
 		places = in.placesAt(&in.Trip.Stops[0])
 	}
-	season, err := planner.Seasoned(in.Rig, places, base, in.Past)
+	var as *planner.Season
+	if in.As != nil {
+		as = &in.As.season
+	}
+	season, err := planner.SeasonedIn(in.Setting, as, in.Rig, places, base, in.Past)
 	if err != nil {
 		m.full = false
 		return err
 	}
-	*m = Memory{rig: kept(in.Rig), places: append(model.Places(nil), in.Places...), past: in.Past, base: base, season: season, full: true, loads: loadTable{}}
+	*m = Memory{
+		rig: kept(in.Rig), places: append(model.Places(nil), in.Places...), past: in.Past, base: base, set: in.Setting, as: in.As,
+		season: season, full: true, loads: loadTable{},
+	}
 	return nil
 }
 

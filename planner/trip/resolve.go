@@ -97,6 +97,12 @@ func (in *Input) washOf(w *model.TripWash, s *model.Stop, rinseOnly bool) model.
 	if t.Limit.Given() {
 		wash.Limit = t.Limit
 	}
+	if t.Pause.Given() {
+		wash.Pause = t.Pause
+	}
+	if t.Target.Given() {
+		wash.Target = t.Target
+	}
 	wash.Stages = in.stages(wash, w.Dirt, rinseOnly)
 	return wash
 }
@@ -112,12 +118,13 @@ func thorough(d model.Dirt) float64 {
 	return 1
 }
 
-// stages are those of the wash, by its dirt, and only the rinses where a stop
-// allows no more.
+// stages are those of the wash, by its dirt, only the rinses where a stop allows no
+// more, with the waters and the sprayer that the trip gives to all of its washes.
 func (in *Input) stages(wash model.Wash, dirt model.Dirt, rinseOnly bool) []model.Stage {
+	softener := len(in.Rig.Softeners) > 0 && !strings.EqualFold(wash.Softener, model.NoSoftener)
 	stages := wash.Stages
 	if len(stages) == 0 {
-		stages = rinse.UsualStages(len(in.Rig.Softeners) > 0 && !strings.EqualFold(wash.Softener, model.NoSoftener))
+		stages = rinse.UsualStages(softener)
 	}
 	var out []model.Stage
 	for _, s := range stages {
@@ -128,6 +135,18 @@ func (in *Input) stages(wash model.Wash, dirt model.Dirt, rinseOnly bool) []mode
 			s.Passes = quantity.Some(s.Passes.Or(1) * more)
 		}
 		out = append(out, s)
+	}
+	switch in.Trip.DIFor {
+	case model.DIForAll:
+		rinse.DIForAll(out)
+	case model.DIForLast:
+		rinse.DIForLast(out, softener)
+	}
+	if !softener {
+		rinse.Unsoftened(out)
+	}
+	if in.Trip.Sprayer != "" {
+		rinse.SprayedBy(out, in.Trip.Sprayer)
 	}
 	return out
 }

@@ -20,6 +20,13 @@ type Input struct {
 	Like   func(name string) (model.Wash, bool) // finds the wash that one is like; nil where there are none
 	Past   *planner.Past                        // of the log; nil where there is none
 	Today  model.Date                           // not known where zero
+
+	// What is asked beyond the rig and the log. Setting is what stands around the bed,
+	// or was done to the softener before; new resin is a change of the trip. As is a
+	// plan of a trip before which the bed stood as it does before this one; nil for
+	// none. Where this trip has another bed than that, the bed is bought for it.
+	Setting planner.Setting
+	As      *Plan
 }
 
 // Plan is the answer.
@@ -44,10 +51,13 @@ type Plan struct {
 	Late     bool                     // that day is past
 
 	Used Sum // resin that the washes use up, by its price
+	Salt Sum // of the softener, likewise
 	Buy  Sum // fills to buy
 
 	Notes       []tag.Note
 	Assumptions []tag.Assumption
+
+	season planner.Season
 }
 
 // Band is an uncertain quantity: one in ten lies below P10, one in ten above P90.
@@ -83,6 +93,7 @@ type WashPlan struct {
 
 	DI, Soft, Untreated Band[quantity.Volume]
 	Flush               quantity.Volume
+	Time                quantity.Duration       // of all stages, by hand too, and of the flush
 	Outlet              Band[float64]           // ppm at its end
 	Life                Band[quantity.Fraction] // of the bed left after it
 
@@ -95,6 +106,7 @@ type SoftenerPlan struct {
 	Left       quantity.Capacity
 	Regenerate bool // before this wash
 	Salt       quantity.Mass
+	Cost       Sum // of the salt that the wash uses up
 }
 
 // ChangePlan is a change of resin before a wash.
@@ -103,7 +115,7 @@ type ChangePlan struct {
 	Date    model.Date
 	Before  int // index in [Plan.Washes]; their number where none follows
 	Advised bool
-	Wasted  quantity.Fraction // life left in the resin that is thrown out, on average
+	Wasted  quantity.Fraction // life left in the resin that is thrown out, on average; with two tanks, what is not used of the first
 	Price   quantity.Opt[quantity.Money]
 }
 

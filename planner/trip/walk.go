@@ -22,8 +22,9 @@ type walker struct {
 	factors, contacts []float64
 	fed               []float64 // stated capacities
 	sums              []float64 // of ln of the factors of the fills before
-	fronts            *fronts
-	hardest           float64 // ln of limit over feed, by units, of the hardest water
+	fronts            *fronts   // of one tank
+	pairs             *pairs    // of two in series; nil for one tank
+	hardest           float64   // ln of limit over feed, by units, of the hardest water
 
 	// By state, of the last wash:
 	margins, outlets, lives []float64
@@ -128,6 +129,10 @@ func (w *walker) start() {
 		w.fed[i] = alike(s.Column, s.Factor, s.Efficiency, w.season.Units)
 		middle += w.fed[i] / float64(len(w.fed))
 	}
+	if w.pairs != nil {
+		w.startPairs()
+		return
+	}
 	w.begin(middle)
 }
 
@@ -141,19 +146,31 @@ func (w *walker) begin(fed float64) {
 	w.fronts = newFronts(math.Log(low), math.Log(high), fed, w.season.Units)
 }
 
-// refill puts a new fill into all states, the first, second, ... of the trip.
+// refill puts a new fill into all states, the first, second, ... of the trip; with
+// two tanks, it swaps them.
 func (w *walker) refill(number int) {
+	if w.pairs != nil {
+		w.swap(number + 1)
+		return
+	}
+	w.fill(number, w.factors, func(i int, h learning.Hypothesis) {
+		w.factors[i], w.contacts[i], w.fed[i] = h.Factor, h.Efficiency, 0
+	})
+	w.begin(0)
+}
+
+// fill draws a new fill for each state, the first, second, ... of the trip, given the
+// factors of the last one.
+func (w *walker) fill(number int, last []float64, put func(state int, h learning.Hypothesis)) {
 	round := float64((number - 1) / fillsApart)
 	axis := fillAxis + 2*((number-1)%fillsApart)
 	first, second := learning.Evenly(axis), learning.Evenly(axis+1)
 	for i := range w.factors {
 		_, u := math.Modf(first[i] + round*math.Phi)
 		_, v := math.Modf(second[i] + round*math.Phi)
-		w.sums[i] += math.Log(w.factors[i])
-		h := w.season.Refills.Fill(number, w.sums[i], middling(u), middling(v))
-		w.factors[i], w.contacts[i], w.fed[i] = h.Factor, h.Efficiency, 0
+		w.sums[i] += math.Log(last[i])
+		put(i, w.season.Refills.Fill(number, w.sums[i], middling(u), middling(v)))
 	}
-	w.begin(0)
 }
 
 // middling keeps a part from its very ends.
@@ -184,8 +201,9 @@ func (w *walker) feed(k int) {
 	l := &w.legs[k]
 	var ask demanded
 	for use := range l.at().Uses {
-		ask.of(l, use, 0.5)
-		w.fronts.feed(ask.units, ask.capacities)
+		if ask.of(l, use, 0.5); w.pairs == nil {
+			w.fronts.feed(ask.units, ask.capacities)
+		}
 		w.feedAll(l, use, use == 0)
 	}
 }
@@ -195,12 +213,11 @@ func (w *walker) feedAll(l *leg, use int, first bool) {
 	load, band := w.loads[l.stop], w.bands[l.stop]
 	var ask demanded
 	ask.of(l, use, 0.5)
-	for i, e := range w.contacts {
+	for i := range w.contacts {
 		if band != nil {
 			ask.of(l, use, band[i])
 		}
-		w.fed[i] += load[i] * ask.capacities
-		y := w.fronts.at(e / w.factors[i] * w.fed[i] / w.fronts.fed)
+		e, y := w.pass(i, ask.units, load[i]*ask.capacities)
 		reach := e + ask.lnLimit/ask.units // the depth at which the outlet is at the limit
 		margin := reach - y
 		if ask.lnLimit >= 0 { // the water keeps the limit by itself
@@ -213,6 +230,17 @@ func (w *walker) feedAll(l *leg, use int, first bool) {
 		w.outlets[i] = ask.lnFeed + min(-ask.units*(e-y), 0)
 		w.lives[i] = w.lifeAt(e, y)
 	}
+}
+
+// pass lets a state pass so many stated capacities at so many units, and gives its
+// contact and how deep its front stands then; of two tanks, those of both together.
+func (w *walker) pass(i int, units, capacities float64) (contact, depth float64) {
+	w.fed[i] += capacities
+	if w.pairs != nil {
+		w.pairs.feed(i, w.contacts[i], w.factors[i], units, capacities)
+		return w.pairs.front(i, w.contacts[i])
+	}
+	return w.contacts[i], w.fronts.at(w.contacts[i] / w.factors[i] * w.fed[i] / w.fronts.fed)
 }
 
 // demanded is what one use of a wash asks at one place in the band of its water.
@@ -232,48 +260,4 @@ func (d *demanded) of(l *leg, use int, u float64) {
 	d.units, d.capacities = mix(from.Units, to.Units), mix(from.Capacities, to.Capacities)
 	d.lnFeed = math.Log(mix(a.Feed, b.Feed))
 	d.lnLimit = math.Log(mix(a.Limit, b.Limit)) - d.lnFeed
-}
-
-// look reads chances and, unless it is to be brief, bands off all states. worst is the
-// least margin so far, in bandwidths.
-func (w *walker) look(worst []float64, brief bool) seen {
-	width := bandwidth(w.margins)
-	var s seen
-	chance, soFar := 0.0, 0.0
-	for i, m := range w.margins {
-		at := m / width
-		worst[i] = min(worst[i], at)
-		chance += smooth(at)
-		soFar += smooth(worst[i])
-	}
-	n := float64(len(w.margins))
-	s.chance, s.soFar = quantity.Fraction(chance/n), quantity.Fraction(soFar/n)
-	if s.meanLife = w.meanLife(); brief {
-		return s
-	}
-	s.life = w.lifeBand()
-	ln := bandOf(w.outlets)
-	s.outlet = Band[float64]{P10: math.Exp(ln.P10), P50: math.Exp(ln.P50), P90: math.Exp(ln.P90)}
-	return s
-}
-
-// lifeNow is the life left before the first wash, and its mean.
-func (w *walker) lifeNow() (Band[quantity.Fraction], float64) {
-	for i, e := range w.contacts {
-		w.lives[i] = w.lifeAt(e, w.fronts.at(e/w.factors[i]*w.fed[i]/math.Max(w.fronts.fed, 1e-12)))
-	}
-	return w.lifeBand(), w.meanLife()
-}
-
-func (w *walker) meanLife() float64 {
-	sum := 0.0
-	for _, v := range w.lives {
-		sum += v
-	}
-	return sum / float64(len(w.lives))
-}
-
-func (w *walker) lifeBand() Band[quantity.Fraction] {
-	b := bandOf(w.lives)
-	return Band[quantity.Fraction]{P10: quantity.Fraction(b.P10), P50: quantity.Fraction(b.P50), P90: quantity.Fraction(b.P90)}
 }

@@ -1,0 +1,141 @@
+package trip
+
+import (
+	"slices"
+
+	"washeve/planner"
+	"washeve/planner/bed"
+	"washeve/planner/learning"
+)
+
+// pairs is two tanks in series in all states: the worn one first, the fresh one last.
+// They are marched one by one, as exact as [bed.Series] is but for the few
+// exponentials in which a column is told: what reaches the second tank differs from
+// state to state in more than a factor, so that no few columns stand for all.
+//
+// The outlet is the product of what both let through, exp(-n e (1 - s)) each, so that
+// contacts and depths add up: a pair has its front where one tank of the contact of
+// both would have it.
+type pairs struct {
+	series            []bed.Series
+	factors, contacts []float64 // of the second tank
+}
+
+func newPairs(states int) *pairs {
+	return &pairs{series: make([]bed.Series, states), factors: make([]float64, states), contacts: make([]float64, states)}
+}
+
+// feed passes so many stated capacities at so many units through state i, whose first
+// tank is such.
+func (p *pairs) feed(i int, contact, factor, units, capacities float64) {
+	s := p.series[i].Feed(contact*units, p.contacts[i]*units, capacities/factor)
+	s.Lead, s.Lag = s.Lead.Thin(fewTails), s.Lag.Thin(fewTails)
+	p.series[i] = s
+}
+
+// front is the contact of both tanks of a state, and how deep they are spent.
+func (p *pairs) front(i int, contact float64) (both, depth float64) {
+	s := &p.series[i]
+	return contact + p.contacts[i], contact*s.Lead.Spent() + p.contacts[i]*s.Lag.Spent()
+}
+
+// unused is what is not taken of the first tank's capacity, on average.
+func (p *pairs) unused() float64 {
+	sum := 0.0
+	for i := range p.series {
+		sum += 1 - p.series[i].Lead.Used()
+	}
+	return sum / float64(len(p.series))
+}
+
+// startPairs puts the fill that is in the tank first, and a fresh one behind it.
+func (w *walker) startPairs() {
+	for i, s := range w.season.States {
+		w.pairs.series[i].Lead = s.Column.Thin(fewTails)
+	}
+	w.behind(1, w.factors)
+}
+
+// behind puts a fresh tank last, which is the first, second, ... fill of the trip.
+func (w *walker) behind(number int, last []float64) {
+	p := w.pairs
+	w.fill(number, last, func(i int, h learning.Hypothesis) {
+		p.factors[i], p.contacts[i] = h.Factor, h.Efficiency
+		p.series[i].Lag, p.series[i].Ratio = bed.Column{}, h.Factor/w.factors[i]
+	})
+}
+
+// swap takes the first tank out, moves the second to its place, and puts a fresh one
+// last.
+func (w *walker) swap(number int) {
+	p := w.pairs
+	copy(w.factors, p.factors)
+	copy(w.contacts, p.contacts)
+	for i := range p.series {
+		p.series[i].Lead = p.series[i].Lag
+	}
+	w.behind(number, w.factors)
+}
+
+// swaps are the legs before which to swap the tanks, beside those at which that is
+// planned: before the first day on which a wash is at risk, and so on from there. That
+// is the rule for tanks in series, and leaves little in the one that is taken out.
+func (w *walker) swaps(planned, begins []bool) []int {
+	var out []int
+	w.start()
+	fill := 0
+	swap := func() {
+		fill++
+		w.refill(fill)
+	}
+	for from := 0; from < len(w.legs); {
+		to := from + 1
+		for to < len(w.legs) && !begins[to] {
+			to++
+		}
+		if planned[from] {
+			swap()
+		}
+		before := w.kept()
+		if w.risky(from, to) && !planned[from] {
+			w.put(before)
+			swap()
+			w.risky(from, to)
+			out = append(out, from)
+		}
+		from = to
+	}
+	return out
+}
+
+// risky goes through some legs, and tells whether any is at risk.
+func (w *walker) risky(from, to int) bool {
+	risky := false
+	for k := from; k < to; k++ {
+		if w.legs[k].barred {
+			continue
+		}
+		w.feed(k)
+		risky = risky || planner.VerdictOf(w.chance()) != planner.Lasts
+	}
+	return risky
+}
+
+// state is all that walking moves, for two tanks.
+type state struct {
+	factors, contacts, sums []float64
+	pairs                   pairs
+}
+
+func (w *walker) kept() state {
+	p := w.pairs
+	return state{
+		slices.Clone(w.factors), slices.Clone(w.contacts), slices.Clone(w.sums),
+		pairs{slices.Clone(p.series), slices.Clone(p.factors), slices.Clone(p.contacts)},
+	}
+}
+
+func (w *walker) put(s state) {
+	w.factors, w.contacts, w.sums = s.factors, s.contacts, s.sums
+	*w.pairs = s.pairs
+}
