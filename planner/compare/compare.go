@@ -37,12 +37,19 @@ func Compare(base Case, by Answerer, o Options) (Table, error) {
 				continue
 			}
 		}
+		if w.idle != "" && sameWork(figures, w.Figures) {
+			t.Skipped = append(t.Skipped, Skipped{w.Key, w.Name, w.idle})
+			continue
+		}
 		if (w.knob == Drip || w.knob == Target) && w.Figures.DI == figures.DI {
 			w.Tells = append(w.Tells, "It takes as much DI water as the plan: going over every face once takes more than replacing the film does.")
 		}
 		t.Ways = append(t.Ways, w)
 	}
 	t.Rows = rows()
+	if base.Trip != nil {
+		t.Rows = tripRows()
+	}
 	for i := range t.Rows {
 		r := &t.Rows[i]
 		for _, w := range t.Ways {

@@ -2,13 +2,16 @@ package compare
 
 import (
 	"slices"
-	"strings"
 
 	"washeve/model"
+	"washeve/planner/rinse"
 )
 
 // diWays are DI water for every stage, or for the last rinse only.
 func diWays(base Case) []Way {
+	if base.Trip != nil {
+		return diWaysOfTrip()
+	}
 	return []Way{
 		{
 			Key: "di-all", Name: "DI for all", Changes: "DI water in every stage that is sprayed, not only where the plan has it.",
@@ -17,6 +20,21 @@ func diWays(base Case) []Way {
 		{
 			Key: "di-last", Name: "DI last rinse only", Changes: "DI water in the final rinse only; the other stages get the softened or the raw water.",
 			change: diForLast, same: unless(changes(base, diForLast), "DI water is for the last rinse only already"),
+		},
+	}
+}
+
+// diWaysOfTrip are the same for all washes of a trip; that they come to the same is
+// seen by their figures.
+func diWaysOfTrip() []Way {
+	return []Way{
+		{
+			Key: "di-all", Name: "DI for all", Changes: "DI water in every stage that is sprayed, of every wash.",
+			change: diForAll, idle: "every sprayed stage has DI water already",
+		},
+		{
+			Key: "di-last", Name: "DI last rinse only", Changes: "DI water in the final rinse only, of every wash; the other stages get the softened or the raw water.",
+			change: diForLast, idle: "DI water is for the last rinse only already",
 		},
 	}
 }

@@ -3,6 +3,7 @@ package compare
 import (
 	"washeve/model"
 	"washeve/model/quantity"
+	"washeve/planner/rinse"
 	"washeve/planner/water"
 )
 
@@ -14,11 +15,11 @@ const (
 )
 
 // softenerWays are the softener with fresh salt, and none.
-func softenerWays(f Figures) []Way {
+func softenerWays(base Case, f Figures) []Way {
 	s := f.Plan.Softener
 	salted := Way{
-		Key: "salted", Name: "softener salted", Changes: "The softener is regenerated with salt before the wash.", Tells: []string{sameLoad, softened},
-		Only:   "that goes into the log: on the plan B opens it, s writes the salt down",
+		Key: "salted", Name: "softener salted", Changes: "The softener is regenerated with salt before the " + base.noun() + ".", Tells: []string{sameLoad, softened},
+		Only: "salt goes into the log", Instead: "on the plan B opens the bed, and s there writes the salt down",
 		change: func(c *Case) { c.Setting.Salted = true },
 	}
 	none := Way{
@@ -34,13 +35,13 @@ func softenerWays(f Figures) []Way {
 }
 
 func unsoftened(c *Case) {
+	if c.Trip != nil {
+		c.Trip.Softener = model.NoSoftener
+		return
+	}
 	c.stated()
 	c.Wash.Softener = model.NoSoftener
-	for i := range c.Wash.Stages {
-		if s := &c.Wash.Stages[i]; s.Water == model.Softened {
-			s.Water = model.Raw
-		}
-	}
+	rinse.Unsoftened(c.Wash.Stages)
 }
 
 // purified is a membrane ahead of the bed that holds back a part of the ions.
@@ -52,7 +53,8 @@ func purified(o Options) Way {
 		Tells: []string{
 			"Not counted: the membrane's own price, weight and waste water. Most give less than the sprayer draws, so that the water has to be made ahead and stored. Carbon dioxide passes it, and loads the bed as before.",
 		},
-		Only:   "a rig has no membrane to state; it is only compared",
-		change: func(c *Case) { c.Setting.Rejected = rejected }, knob: Rejected,
+		Only:    "a rig has no membrane to state, it is only compared",
+		Instead: "state the water behind a membrane as a place of its own, with the TDS that a pen shows there, and name that place",
+		change:  func(c *Case) { c.Setting.Rejected = rejected }, knob: Rejected,
 	}
 }

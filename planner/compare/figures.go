@@ -8,14 +8,18 @@ import (
 	"washeve/model/quantity"
 	"washeve/planner"
 	"washeve/planner/bed"
+	"washeve/planner/trip"
 )
 
 // Figures are what a way comes to. What is not known is not given.
 type Figures struct {
 	Plan planner.Plan // behind the figures; of a trip, that of its first wash
+	Trip *trip.Plan   // nil of a wash; the figures of a trip that are not here are in it
 
 	DI       quantity.Volume // on the vehicle
 	Through  quantity.Volume // the bed, the flush included
+	Softened quantity.Volume
+	Raw      quantity.Volume
 	Water    quantity.Volume // in all, the flush included
 	Time     quantity.Duration
 	Chance   quantity.Fraction
@@ -63,6 +67,7 @@ func (w *OneWash) Answer(c Case) (Figures, error) {
 	}
 	f := Figures{
 		Plan: p, DI: p.DI.Volume, Through: p.DI.Volume, Chance: p.Bed.ChanceLasts, AtEnd: p.Bed.OutletAtEnd.P50, Fill: p.Bed.Fill,
+		Softened: p.Soft.Volume, Raw: p.Untreated.Volume,
 		Water: p.DI.Volume + p.Soft.Volume + p.Untreated.Volume,
 		Time:  p.DI.Duration + p.Soft.Duration + p.Untreated.Duration,
 	}

@@ -34,10 +34,10 @@ func (o Options) Turned(w Way, by int) Options {
 		now := o.Rejected.Or(water.UsualRejection)
 		o.Rejected = quantity.Some(quantity.Fraction(within(0.01*round(100*float64(now)+step), 0.05, 0.99)))
 	case Drip:
-		now := w.Case.Wash.Pause.Or(0)
+		now := w.Case.pause().Or(0)
 		o.Drip = quantity.Some(quantity.Duration(within(float64(now)+30*step, 30, 1800)))
 	case Target:
-		now, _ := w.Case.Wash.Target.Get()
+		now, _ := w.Case.target().Get()
 		now.Number = within(now.Number+5*step, 5, 200)
 		o.Target = quantity.Some(now)
 	}

@@ -14,7 +14,12 @@ func (t Table) Reasons(way int, washes Yearly) []planner.Reason {
 	w := t.Ways[way]
 	var out []planner.Reason
 	for _, r := range t.Rows {
-		why := explain(r.Key, w, washes)
+		var why planner.Reason
+		if w.Figures.Trip != nil {
+			why = explainTrip(r.Key, w.Figures, w.Case)
+		} else {
+			why = explain(r.Key, w, washes)
+		}
 		why.Number = r.Label
 		c := r.Cells[way]
 		switch {

@@ -6,6 +6,7 @@ import (
 	"washeve/model"
 	"washeve/model/quantity"
 	"washeve/planner"
+	"washeve/planner/rinse"
 )
 
 // mostSprayers is how many other sprayers are worth a column each.
@@ -50,14 +51,15 @@ func spraying(s model.Sprayer, name string) Way {
 	}
 	return Way{
 		Key: key, Name: name, Changes: "The DI stages from " + s.Name + "; the other stages as planned.",
+		idle: "the DI water comes from it already",
 		change: func(c *Case) {
-			c.stated()
 			c.own(s)
-			for i := range c.Wash.Stages {
-				if stage := &c.Wash.Stages[i]; stage.Water == model.DI {
-					stage.Sprayer = s.Name
-				}
+			if c.Trip != nil {
+				c.Trip.Sprayer = s.Name
+				return
 			}
+			c.stated()
+			rinse.SprayedBy(c.Wash.Stages, s.Name)
 		},
 	}
 }
@@ -78,7 +80,7 @@ func dripping(f Figures, o Options) Way {
 	pause := o.Drip.Or(f.Plan.Drip.Longer)
 	w := Way{
 		Key: "drip", Name: "drip " + quantity.Show(pause, quantity.US), Changes: "The vehicle drips " + quantity.Show(pause, quantity.US) + " before the final rinse, so that less film is left to replace.",
-		change: func(c *Case) { c.Wash.Pause = quantity.Some(pause) }, knob: Drip,
+		change: func(c *Case) { *c.pause() = quantity.Some(pause) }, knob: Drip,
 	}
 	if pause == f.Plan.Drip.Pause && !o.Drip.Given() {
 		w.same = "the plan drips as long"
@@ -94,7 +96,7 @@ func targeting(f Figures, o Options) Way {
 	}
 	w := Way{
 		Key: "target", Name: "target " + quantity.Round(target.Number) + " ppm", Changes: "The film may carry " + target.String() + " when it dries.",
-		change: func(c *Case) { c.Wash.Target = quantity.Some(target) }, knob: Target,
+		change: func(c *Case) { *c.target() = quantity.Some(target) }, knob: Target,
 	}
 	if target == f.Plan.Target && !o.Target.Given() {
 		w.same = "it is the plan's target"

@@ -13,23 +13,37 @@ const mostResin = 10 * quantity.CubicFoot
 
 // bedWays are new resin, twice the tank, and a second tank behind the worn one.
 func bedWays(base Case, f Figures) []Way {
-	fresh := Way{
-		Key: "new-resin", Name: "new resin first", Changes: "This tank with new resin, put in before the wash.",
-		Only:   "that goes into the log: on the plan B opens the bed, c changes the resin",
-		change: func(c *Case) { c.Setting.Fresh = true },
-	}
-	if f.Plan.Bed.SoFar == 0 {
-		fresh.same = "the resin is fresh"
-	}
-	return []Way{fresh, doubled(base, f), {
+	return []Way{freshened(base, f), doubled(base, f), {
 		Key: "series", Name: "two in series",
 		Changes: "A second tank like this one behind it, freshly filled: the worn one first, the fresh one last. When the outlet passes the limit, the worn one is taken out, the other moves to its place, and a fresh one goes last.",
 		Tells: []string{
 			"The first tank is used to its end, since the second takes what it lets through: a fill gives what it holds, not what is in it when a tank alone passes the limit. See how much more \"a fill gives\".",
 		},
-		Only:   "a plan and its log know one tank; a second is only compared",
-		change: func(c *Case) { c.Setting.Behind = true },
+		Only:    "a plan and its log know one tank, a second is only compared",
+		Instead: "make twice the tank the plan, which the rig can hold; with a second tank on the hose, go by the pen behind it, and write its resin down as a change when the tanks are swapped",
+		change:  func(c *Case) { c.Setting.Behind = true },
 	}}
+}
+
+// freshened is this tank with new resin: before a wash, that is written into the log;
+// of a trip, it is a change that is planned.
+func freshened(base Case, f Figures) Way {
+	w := Way{Key: "new-resin", Name: "new resin first", Changes: "This tank with new resin, put in before the " + base.noun() + "."}
+	if f.Plan.Bed.SoFar == 0 {
+		w.same = "the resin is fresh"
+	}
+	if base.Trip != nil {
+		if day, known := f.firstDay(); known {
+			w.change = changing(day)
+		}
+		if len(f.Trip.Changes) > 0 && !f.Trip.Changes[0].Advised && f.Trip.Changes[0].Before == 0 {
+			w.same = "a change before the first wash is planned already"
+		}
+		return w
+	}
+	w.Only, w.Instead = "new resin goes into the log", "on the plan B opens the bed, and c there changes the resin"
+	w.change = func(c *Case) { c.Setting.Fresh = true }
+	return w
 }
 
 // doubled is a tank of twice the resin, bought and freshly filled.
@@ -49,7 +63,7 @@ func doubled(base Case, f Figures) Way {
 	w.Buys = "a tank of " + resin.AsResin().Show(quantity.US)
 	w.change = func(c *Case) {
 		c.Rig.Beds = append(c.Rig.Beds, bed)
-		c.Wash.Bed = bed.Name
+		*c.bed() = bed.Name
 	}
 	return w
 }

@@ -145,6 +145,51 @@ func (a *adviser) extend(from int, planned []bool, cost []float64, begun []int) 
 	}
 }
 
+// once gives the leg before which a single change, beside those that are planned, costs
+// least; below zero where none can be.
+func (a *adviser) once(planned, begins []bool) int {
+	best, least := -1, math.Inf(1)
+	for from, n := 0, len(planned); from < n; {
+		to := from + 1
+		for to < n && !planned[to] {
+			to++
+		}
+		without := a.serve(from, to, planned)
+		for k := from; k < to; k++ {
+			if begins[k] && !planned[k] {
+				if c := a.serve(from, k, planned) + a.fresh(k, to) - without; c < least-1e-9 {
+					best, least = k, c
+				}
+			}
+		}
+		from = to
+	}
+	return best
+}
+
+// serve is what it costs to serve the legs from one to before another with the resin
+// that is in the tank by then.
+func (a *adviser) serve(from, to int, planned []bool) float64 {
+	if from == 0 && !planned[0] {
+		return a.present(to)
+	}
+	return a.fresh(from, to)
+}
+
+// fresh is the same with a new fill; where it is not the end, it is thrown out then.
+func (a *adviser) fresh(from, to int) float64 {
+	cost := 0.0
+	for j := from + 1; j <= to; j++ {
+		if a.need[j-1] > 0 {
+			cost += spoiled * a.off(a.summed[j]-a.summed[from], j-1)
+		}
+	}
+	if to > from && to < len(a.need) {
+		cost += a.leftAfter(a.summed[to]-a.summed[from], to-1)
+	}
+	return cost
+}
+
 // present is what it costs to serve the legs before one with the resin that is in
 // the tank and, where it is not the end, to throw it out then.
 func (a *adviser) present(to int) float64 {

@@ -145,12 +145,18 @@ func (t *tripping) changes() {
 }
 
 // better are the legs before which to change the resin beside the changes that are
-// planned; with two tanks, to swap them. risk is that of each leg.
-func (t *tripping) better(risk []float64) []int {
-	if t.walker.pairs != nil {
-		return t.walker.swaps(t.planned, t.begins)
+// planned, with two tanks to swap them; and the one where a single change brings most,
+// below zero where there is none. risk is that of each leg.
+func (t *tripping) better(risk []float64) (all []int, once int) {
+	if t.walker.pairs == nil {
+		a := newAdviser(t.walker, risk, t.left)
+		return a.best(t.planned, t.begins), a.once(t.planned, t.begins)
 	}
-	return newAdviser(t.walker, risk, t.left).best(t.planned, t.begins)
+	all, once = t.walker.swaps(t.planned, t.begins), -1
+	if len(all) > 0 {
+		once = all[0]
+	}
+	return all, once
 }
 
 func (t *tripping) sortChanges() {
@@ -211,7 +217,10 @@ func (t *tripping) advise() {
 	if p.FirstAtRisk < 0 {
 		return
 	}
-	advised := t.better(risk)
+	advised, once := t.better(risk)
+	if once >= 0 {
+		p.Once = quantity.Some(t.legs[once].day)
+	}
 	if len(advised) == 0 {
 		return
 	}

@@ -21,6 +21,10 @@ type pairs struct {
 	factors, contacts []float64 // of the second tank
 }
 
+// pairTails is how many exponentials tell the loading of a column: more of them move
+// no chance that the simulation of the test could see.
+const pairTails = 2
+
 func newPairs(states int) *pairs {
 	return &pairs{series: make([]bed.Series, states), factors: make([]float64, states), contacts: make([]float64, states)}
 }
@@ -29,7 +33,7 @@ func newPairs(states int) *pairs {
 // tank is such.
 func (p *pairs) feed(i int, contact, factor, units, capacities float64) {
 	s := p.series[i].Feed(contact*units, p.contacts[i]*units, capacities/factor)
-	s.Lead, s.Lag = s.Lead.Thin(fewTails), s.Lag.Thin(fewTails)
+	s.Lead, s.Lag = s.Lead.Thin(pairTails), s.Lag.Thin(pairTails)
 	p.series[i] = s
 }
 
@@ -51,7 +55,7 @@ func (p *pairs) unused() float64 {
 // startPairs puts the fill that is in the tank first, and a fresh one behind it.
 func (w *walker) startPairs() {
 	for i, s := range w.season.States {
-		w.pairs.series[i].Lead = s.Column.Thin(fewTails)
+		w.pairs.series[i].Lead = s.Column.Thin(pairTails)
 	}
 	w.behind(1, w.factors)
 }

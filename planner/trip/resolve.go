@@ -78,6 +78,26 @@ func (in *Input) legs(stops []int) []leg {
 	return legs
 }
 
+// FirstWash is the first wash of the trip that counts, as one that could be planned by
+// itself, with its place; of an unknown water, in the middle of the band. Another use
+// of the bed counts where there is no wash, as the usual one. It is false where
+// nothing can be placed.
+func (in *Input) FirstWash() (wash model.Wash, at model.Places, found bool) {
+	stops := stopsByDate(&in.Trip)
+	legs := in.legs(stops)
+	for _, others := range []bool{false, true} {
+		for i := range legs {
+			if l := &legs[i]; !l.barred && l.other == others {
+				places := in.placesAt(&in.Trip.Stops[stops[l.stop]])
+				place := places[len(places)/2]
+				l.wash.Place = place.Name
+				return l.wash, model.Places{place}, true
+			}
+		}
+	}
+	return model.Wash{}, nil, false
+}
+
 // washOf is the wash as one that could be planned by itself.
 func (in *Input) washOf(w *model.TripWash, s *model.Stop, rinseOnly bool) model.Wash {
 	t := &in.Trip

@@ -39,10 +39,11 @@ type Plan struct {
 	Washes      []WashPlan     // by date; those of one day in the trip's order
 	Changes     []ChangePlan   // planned and advised, by date
 
-	Start       Band[quantity.Fraction] // life left in the bed before the trip
-	FirstAtRisk int                     // index of the first wash under 90 %, with the changes that are planned; -1: none
-	AllOnSpec   quantity.Fraction       // chance that every wash ends on spec, as planned
-	AllAdvised  quantity.Fraction       // the same with the advised changes
+	Start       Band[quantity.Fraction]  // life left in the bed before the trip
+	FirstAtRisk int                      // index of the first wash under 90 %, with the changes that are planned; -1: none
+	AllOnSpec   quantity.Fraction        // chance that every wash ends on spec, as planned
+	AllAdvised  quantity.Fraction        // the same with the advised changes
+	Once        quantity.Opt[model.Date] // where one change more than is planned brings most; not given where no wash is at risk
 
 	Carry    Carry
 	Lead     quantity.Duration
