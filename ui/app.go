@@ -73,6 +73,8 @@ func (a App) route(msg tea.Msg) (tea.Model, tea.Cmd) {
 		return a.passAll(msg)
 	case tea.KeyMsg:
 		return a.pressed(msg)
+	case screen.Everyone:
+		return a.passAll(msg.Msg)
 	case screen.Go:
 		return a.show(msg.To)
 	case screen.Back:

@@ -7,6 +7,7 @@ import (
 
 	"washeve/model"
 	"washeve/model/quantity"
+	"washeve/model/store"
 	"washeve/planner/compare"
 	"washeve/ui/report"
 	"washeve/ui/theme"
@@ -15,18 +16,30 @@ import (
 func (p *program) compareCommand() *cobra.Command {
 	var rejected, drip, target string
 	c := &cobra.Command{
-		Use:   "compare [WASH.toml]",
-		Short: "Ways of doing the same wash, side by side",
+		Use:   "compare [WASH.toml | TRIP.toml]",
+		Short: "Ways of doing the same wash or the same trip, side by side",
 		Long: `Set ways of doing the same wash side by side: DI for all or for the last rinse,
 other sprayers, new resin, twice the tank, two in series, salt, a partly purified
-feed, a longer drip, another target. The best figure of each row is marked.`,
+feed, a longer drip, another target. The best figure of each row is marked.
+
+Of a file that holds a trip (one in a folder trips, or with a [[stop]]), the whole
+trip is planned under each way, and others beside: one change of resin, the changes
+that are advised, resin that comes along the way. washeve trip --ways is the same
+for the trip that comes next.`,
 		Args: atMostOne,
 		RunE: func(_ *cobra.Command, args []string) error {
 			o, err := compareOptions(rejected, drip, target)
 			if err != nil {
 				return err
 			}
-			lib, wash, err := p.loadWash(args)
+			lib, err := p.load()
+			if err != nil {
+				return err
+			}
+			if len(args) == 1 && store.HoldsTrip(args[0]) {
+				return p.compareTrip(lib, args, o)
+			}
+			wash, err := p.wash(lib, args)
 			if err != nil {
 				return err
 			}
@@ -90,6 +103,32 @@ func (p *program) printCompare(lib library, wash model.Wash, o compare.Options) 
 	if err != nil {
 		return err
 	}
+	return p.printTable(lib, table, sys)
+}
+
+// compareTrip compares the trip that is named, else the one that comes next.
+func (p *program) compareTrip(lib library, args []string, o compare.Options) error {
+	t, err := p.trip(lib, args)
+	if err != nil {
+		return err
+	}
+	sys, err := p.system(lib.Rig)
+	if err != nil {
+		return err
+	}
+	b, err := p.openBook()
+	if err != nil {
+		return err
+	}
+	by := compare.NewOneTrip(lib.WashLike, b.past(lib.Rig, lib.Places), p.today())
+	table, err := compare.Compare(compare.Case{Rig: lib.Rig, Places: lib.Places, Trip: &t}, by, o)
+	if err != nil {
+		return err
+	}
+	return p.printTable(lib, table, sys)
+}
+
+func (p *program) printTable(lib library, table compare.Table, sys quantity.System) error {
 	if p.json {
 		return p.printJSON(report.CompareJSON(table))
 	}

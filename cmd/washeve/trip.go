@@ -8,17 +8,20 @@ import (
 	"washeve/model"
 	"washeve/model/store"
 	"washeve/model/store/fault"
+	"washeve/planner/compare"
 	"washeve/planner/trip"
 	"washeve/ui/report"
 )
 
 func (p *program) tripCommand() *cobra.Command {
-	return &cobra.Command{
+	var ways bool
+	c := &cobra.Command{
 		Use:   "trip [TRIP.toml]",
 		Short: "Print a trip wash by wash: does the resin last, when to change it, when to order",
 		Long: `Print a trip wash by wash: the chance that each ends on spec, where to change the
 resin, what to carry, the day to order by. Of the file named, else of the trip
-that comes next.`,
+that comes next. With --ways, the same trip under several ways side by side, as
+washeve compare TRIP.toml does.`,
 		Args: func(_ *cobra.Command, args []string) error {
 			if len(args) > 1 {
 				return wrongf("one trip at a time: %d files were named", len(args))
@@ -30,6 +33,9 @@ that comes next.`,
 			if err != nil {
 				return err
 			}
+			if ways {
+				return p.compareTrip(lib, args, compare.Options{})
+			}
 			t, err := p.trip(lib, args)
 			if err != nil {
 				return err
@@ -37,6 +43,8 @@ that comes next.`,
 			return p.printTrip(lib, t)
 		},
 	}
+	c.Flags().BoolVar(&ways, "ways", false, "the trip under several ways, side by side")
+	return c
 }
 
 // trip is the one named on the command line, else the next: the first that is not

@@ -149,6 +149,13 @@ func kindOf(path string, d *document) string {
 	return ""
 }
 
+// HoldsTrip tells that the file at path is a trip's: by its folder or, failing that, by
+// its sections. One that cannot be read is none.
+func HoldsTrip(path string) bool {
+	data, _, problem := readFile(path)
+	return problem == "" && kindOf(path, parse(path, data)) == tripFolder
+}
+
 // neighbours gives the rig and the places beside path or in the folder above,
 // where they are readable.
 func neighbours(path string) names {

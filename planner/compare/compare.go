@@ -70,10 +70,19 @@ func (t Table) Warns(way int, sys quantity.System) []string {
 	}
 	var words []string
 	var heeded []planner.Note
-	for _, n := range t.Ways[way].Figures.Plan.Warnings {
-		if !told(t.Ways[0].Figures.Plan.Warnings, n.Code) && !told(heeded, n.Code) {
-			words, heeded = append(words, n.Text(sys)), append(heeded, n)
+	heed := func(before string, base, here []planner.Note) {
+		for _, n := range here {
+			if !told(base, n.Code) && !told(heeded, n.Code) {
+				words, heeded = append(words, before+n.Text(sys)), append(heeded, n)
+			}
 		}
 	}
+	base, here := t.Ways[0].Figures, t.Ways[way].Figures
+	first := ""
+	if here.Trip != nil {
+		heed("", base.Trip.Notes, here.Trip.Notes)
+		first = "The first wash: "
+	}
+	heed(first, base.Plan.Warnings, here.Plan.Warnings)
 	return words
 }

@@ -17,7 +17,7 @@ func bedWays(base Case, f Figures) []Way {
 		Key: "series", Name: "two in series",
 		Changes: "A second tank like this one behind it, freshly filled: the worn one first, the fresh one last. When the outlet passes the limit, the worn one is taken out, the other moves to its place, and a fresh one goes last.",
 		Tells: []string{
-			"The first tank is used to its end, since the second takes what it lets through: a fill gives what it holds, not what is in it when a tank alone passes the limit. See how much more \"a fill gives\".",
+			"The first tank is used to its end, since the second takes what it lets through: a fill gives what it holds, not what is in it when a tank alone passes the limit." + base.seeFills(),
 		},
 		Only:    "a plan and its log know one tank, a second is only compared",
 		Instead: "make twice the tank the plan, which the rig can hold; with a second tank on the hose, go by the pen behind it, and write its resin down as a change when the tanks are swapped",
@@ -57,6 +57,9 @@ func doubled(base Case, f Figures) Way {
 		w.same = "twice this tank is more than a rig can state"
 		return w
 	}
+	if base.Trip != nil {
+		w.Tells = []string{"The money and the day count the resin that it is filled with. Once it is in the rig it counts as filled: note the day shown here."}
+	}
 	bed := twice(base.Rig.Beds[at], f.Plan)
 	bed.Name = unused(base.Rig.Names("bed"), "twice "+base.Rig.Beds[at].Name)
 	resin, _ := bed.Resin.Get()
@@ -88,4 +91,12 @@ func times[Q quantity.Quantity](by float64, v quantity.Opt[Q]) quantity.Opt[Q] {
 		return quantity.Some(Q(by * float64(q)))
 	}
 	return v
+}
+
+// seeFills points at what two tanks bring.
+func (c *Case) seeFills() string {
+	if c.Trip != nil {
+		return " On a long trip that is fewer changes, and less thrown out with each."
+	}
+	return ` See how much more "a fill gives".`
 }

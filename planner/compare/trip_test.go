@@ -24,10 +24,9 @@ func june() Case {
 	return Case{Rig: lib.Rig, Places: lib.Places, Trip: &t}
 }
 
-func like(name string) (model.Wash, bool) {
-	lib := store.Example()
-	return lib.WashLike(name)
-}
+var library = store.Example()
+
+func like(name string) (model.Wash, bool) { return library.WashLike(name) }
 
 func journeys(t testing.TB, base Case, o Options) Table {
 	table, err := Compare(base, NewOneTrip(like, nil, today), o)

@@ -1,6 +1,9 @@
 package compare
 
 import (
+	"strconv"
+	"strings"
+
 	"washeve/planner/compare"
 	"washeve/ui/cells"
 	"washeve/ui/reader"
@@ -49,6 +52,9 @@ func (m *Model) tableLines() []string {
 // words is what there is to say of the way under the hand.
 func (m *Model) words() []string {
 	text := report.WayWords(m.table, m.hand, m.sys)
+	if m.way().Only != "" { // to be read before the key is pressed
+		text[0], text[1] = text[1], text[0]
+	}
 	if m.hand == 0 {
 		text = append(text, report.CompareRest(m.table)...)
 	}
@@ -57,6 +63,23 @@ func (m *Model) words() []string {
 		lines = append(lines, cells.Wrap(cells.Safe(t), m.size.W)...)
 	}
 	return lines
+}
+
+// footLine tells in words of the ways that are out of sight.
+func (m *Model) footLine() string {
+	seen := m.seen()
+	left, right := m.first-1, len(m.table.Ways)-1-seen[len(seen)-1]
+	var parts []string
+	if left > 0 {
+		parts = append(parts, strconv.Itoa(left)+" to the left")
+	}
+	if right > 0 {
+		parts = append(parts, strconv.Itoa(right)+" to the right")
+	}
+	if len(parts) == 0 {
+		return ""
+	}
+	return m.th.Muted.On("More ways: " + strings.Join(parts, ", ") + ".")
 }
 
 // lastTop is the furthest that the words scroll.

@@ -72,7 +72,7 @@ func TestAWayThatTakesMoreThanTheRigHas(t *testing.T) {
 	p.Keys("enter")
 	done := p.Send(hands.Key("y")).(screen.Back).With.(Done)
 	assert.Equal(t, "twice half-foot tank", done.Way.Case.Wash.Bed)
-	for key, why := range map[string]string{"series": "a plan and its log know one tank", "new-resin": "that goes into the log", "salted": "that goes into the log", "purified": "a rig has no membrane"} {
+	for key, why := range map[string]string{"series": "a plan and its log know one tank", "new-resin": "new resin goes into the log", "salted": "salt goes into the log", "purified": "a rig has no membrane"} {
 		onto(p, key)
 		assert.Nil(t, p.Send(hands.Key("enter")), key)
 		assert.Contains(t, p.Seen(), "Not now: "+why)

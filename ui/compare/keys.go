@@ -71,12 +71,12 @@ func (m Model) wayKeys() []keys.Binding {
 		atMost, atLeast = m.end(1), m.end(-1)
 	}
 	return []keys.Binding{
-		keys.New("Way", adopt, "enter", "make it the plan", "enter").Explained("make the way under the hand the plan; there u takes it back").Unless(notPlan),
+		keys.New("Way", adopt, "enter", "make it the plan", "enter").Explained("make the way under the hand the plan of the wash, or of the trip; there u takes it back").Unless(notPlan),
 		keys.New("Way", why, "y", "where from", "y").Explained("where each number of the way under the hand comes from"),
 		keys.New("Way", more, "+", "more", "+", "=").Explained("more of what the way hangs on: ions held back, drip, target").Unless(noKnob + atMost),
 		keys.New("Way", less, "-", "less", "-", "_").Explained("less of what the way hangs on").Unless(noKnob + atLeast),
 		keys.New("See", units, "m", "US or metric units", "m"),
-		keys.New("See", back, "esc", "back", "esc", "backspace").Explained("back to the plan, which stays as it is"),
+		keys.New("See", back, "esc", "back", "esc", "backspace").Explained("back to the plan or the trip, which stays as it is"),
 	}
 }
 

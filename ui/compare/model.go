@@ -1,5 +1,5 @@
-// Package compare is the Compare screen: ways of doing the same wash side by
-// side, the best figure of each row marked.
+// Package compare is the Compare screen: ways of doing the same wash, or the same
+// trip, side by side, the best figure of each row marked.
 package compare
 
 import (

@@ -27,6 +27,7 @@ func (m Model) View(size layout.Size) string {
 	}
 	return layout.Compose(size, append(blocks,
 		layout.Placed{At: r.Table, Lines: m.tableLines()},
+		layout.Placed{At: r.Foot, Lines: []string{m.footLine()}},
 		layout.Placed{At: r.Words, Lines: m.wordLines(r.Words.H)}))
 }
 
@@ -43,7 +44,7 @@ func (m *Model) titleLine(width int) string {
 		return m.th.Strong.On("Compare")
 	}
 	at := fmt.Sprintf("way %d of %d", m.hand+1, len(m.table.Ways))
-	words := cells.Clip("Compare: "+cells.Safe(report.Heading(m.table.Ways[0].Figures.Plan)), width-cells.Width(at)-2, m.th.Marks.More)
+	words := cells.Clip("Compare: "+cells.Safe(report.CompareHeading(m.table)), width-cells.Width(at)-2, m.th.Marks.More)
 	return m.th.Strong.On(words) + cells.Blank(width-cells.Width(words)-cells.Width(at)) + m.th.Muted.On(at)
 }
 
@@ -54,6 +55,8 @@ func (m *Model) statusLine(width int) string {
 		ink = m.th.Doubt
 	case m.ask:
 		text, ink = "Put "+m.way().Buys+" into your rig, and plan with it? y or n", m.th.Doubt
+	case text == "" && m.err == nil && m.way().Only != "":
+		text, ink = "Only compared: enter cannot make it the plan; what to do instead stands above.", m.th.Doubt
 	case text == "" && m.err == nil:
 		text, ink = m.th.Marks.Best+" best in its row", m.th.Muted
 		if m.hand > 0 && len(report.Unknown(m.table)) > 0 {

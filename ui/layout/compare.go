@@ -4,6 +4,7 @@ package layout
 type CompareRects struct {
 	Title  Rect // what is compared
 	Table  Rect // ways across, figures down
+	Foot   Rect // which ways are out of sight
 	Words  Rect // about the way under the hand
 	Status Rect // what just happened
 	Hint   Rect // the keys
@@ -23,6 +24,6 @@ func Compare(size Size, table int) CompareRects {
 	c.Status, rest = rest.Bottom(1)
 	_, rest = rest.Top(gap)
 	c.Table, rest = rest.Top(table)
-	_, c.Words = rest.Top(1)
+	c.Foot, c.Words = rest.Top(1)
 	return c
 }

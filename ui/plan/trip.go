@@ -32,3 +32,13 @@ func (m Model) openTrip() tea.Cmd {
 	page := trip.New(o)
 	return func() tea.Msg { return screen.Go{To: page} }
 }
+
+// rigged takes what a way of a trip put into the rig, as one edit.
+func (m Model) rigged(msg trip.Rigged) Model {
+	w := m.now.clone()
+	w.rig = msg.Rig
+	if m = m.commit(w.clone()); m.alarm || m.question != nil {
+		return m
+	}
+	return m.say("In the rig now, for the trip: " + msg.What + ". u takes it out.")
+}

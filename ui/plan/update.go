@@ -13,6 +13,7 @@ import (
 	"washeve/ui/rig"
 	"washeve/ui/screen"
 	"washeve/ui/short"
+	"washeve/ui/trip"
 )
 
 // Update takes a message.
@@ -31,6 +32,8 @@ func (m Model) Update(msg tea.Msg) (screen.Screen, tea.Cmd) {
 		return m.tookShare(msg), nil
 	case short.ChangeResin:
 		return m.toChangeResin(msg)
+	case trip.Rigged:
+		return m.rigged(msg), nil
 	case compare.Done:
 		return m.tookWay(msg.Way), nil
 	case rig.Done:

@@ -25,7 +25,7 @@ func Cell(r compare.Row, c compare.Cell, sys quantity.System) string {
 		return cells.Safe(c.Words)
 	case r.Key == "time":
 		return Time(quantity.Duration(c.Value.SI))
-	case r.Key == "chance":
+	case r.Key == "chance" || r.Key == "advised":
 		return Percent(quantity.Fraction(c.Value.SI))
 	}
 	return c.Value.Show(sys)
@@ -43,7 +43,7 @@ func Head(w compare.Way, width int, more string) [2]string {
 // a row.
 func Compare(t compare.Table, sys quantity.System, columns int, best, more string) string {
 	var b strings.Builder
-	b.WriteString(cells.Clip(cells.Safe(Heading(t.Ways[0].Figures.Plan)), columns, more) + "\n")
+	b.WriteString(cells.Clip(cells.Safe(CompareHeading(t)), columns, more) + "\n")
 	for _, block := range compareBlocks(len(t.Ways), columns) {
 		b.WriteString("\n")
 		for _, line := range compareLines(t, block, sys, best, more) {
@@ -107,19 +107,37 @@ func CompareText(r compare.Row, way int, sys quantity.System, best, more string)
 	return " " + cells.Right(text, CompareColumn-1)
 }
 
-// WayWords tells of a way what it changes, what to know and to heed, and whether
-// it can be made the plan.
+// CompareHeading names what is compared: the wash or the trip.
+func CompareHeading(t compare.Table) string {
+	base := t.Ways[0].Figures
+	if base.Trip != nil {
+		return TripHeading(*base.Trip)
+	}
+	return Heading(base.Plan)
+}
+
+// WayWords tells of a way what it changes, whether it can be made the plan and what to
+// do where it cannot, and what to know and to heed.
 func WayWords(t compare.Table, way int, sys quantity.System) []string {
 	w := t.Ways[way]
-	words := append([]string{w.Changes}, w.Tells...)
-	words = append(words, t.Warns(way, sys)...)
+	words := []string{w.Changes}
+	if kept := WayKept(w); kept != "" {
+		words = append(words, kept)
+	}
+	words = append(words, w.Tells...)
+	return append(words, t.Warns(way, sys)...)
+}
+
+// WayKept tells what stands in the way of making it the plan, and what to do about
+// that; "" where nothing does.
+func WayKept(w compare.Way) string {
 	switch {
 	case w.Buys != "":
-		words = append(words, "Your rig has no such thing: this takes "+w.Buys+". The plan stays as it is until you put it in.")
+		return "Your rig has no such thing: this takes " + w.Buys + ". The plan stays as it is until you put it in."
 	case w.Only != "":
-		words = append(words, "Not made the plan; "+w.Only+".")
+		return "It cannot be made the plan: " + w.Only + ". Instead: " + w.Instead + "."
 	}
-	return words
+	return ""
 }
 
 // Unknown tells what is not known of the plan's own way, and why.

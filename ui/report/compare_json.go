@@ -1,6 +1,8 @@
 package report
 
 import (
+	"maps"
+
 	"washeve/model/quantity"
 	"washeve/planner/compare"
 )
@@ -16,10 +18,27 @@ func CompareJSON(t compare.Table) map[string]any {
 	for _, s := range t.Skipped {
 		skipped = append(skipped, map[string]any{"key": s.Key, "name": s.Name, "why": s.Why})
 	}
-	return map[string]any{"format": 1, "wash": t.Ways[0].Figures.Plan.Wash, "ways": ways, "skipped": skipped}
+	doc := map[string]any{"format": 1, "ways": ways, "skipped": skipped}
+	if trip := t.Ways[0].Figures.Trip; trip != nil {
+		doc["trip"], doc["bed"] = trip.Name, trip.Bed
+	} else {
+		doc["wash"] = t.Ways[0].Figures.Plan.Wash
+	}
+	return doc
 }
 
 func wayJSON(t compare.Table, at int, w compare.Way) map[string]any {
+	out := commonJSON(t, at, w)
+	if w.Figures.Trip != nil {
+		addTrip(out, w.Figures)
+	} else {
+		addWash(out, w.Figures)
+	}
+	return out
+}
+
+// commonJSON is what a way of a wash and one of a trip have alike.
+func commonJSON(t compare.Table, at int, w compare.Way) map[string]any {
 	f := w.Figures
 	best, unknown := []string{}, map[string]string{}
 	for _, r := range t.Rows {
@@ -30,23 +49,50 @@ func wayJSON(t compare.Table, at int, w compare.Way) map[string]any {
 		}
 	}
 	out := map[string]any{
-		"key": w.Key, "name": w.Name, "changes": w.Changes, "tells": append([]string{}, w.Tells...), "buys": w.Buys, "only": w.Only,
+		"key": w.Key, "name": w.Name, "changes": w.Changes, "tells": append([]string{}, w.Tells...), "buys": w.Buys, "only": w.Only, "instead": w.Instead,
 		"di_gallons": number(f.DI.Gallons()), "di_with_flush_gallons": number(f.Through.Gallons()), "water_gallons": number(f.Water.Gallons()),
-		"minutes": number(f.Time.Minutes()), "chance_lasts": number(float64(f.Chance)), "verdict": f.Plan.Verdict,
-		"film_ppm": number(f.Film), "spots": f.Spots, "resin_cost": bill(f.Resin), "salt_cost": bill(f.Salt), "cost": bill(f.Together()),
-		"fill_gallons": number(f.Fill.Gallons()), "fills_a_year": nil, "resin_a_year_ft3": nil, "carried_lb": nil, "soft_left_gallons": nil,
+		"softened_gallons": number(f.Softened.Gallons()), "raw_gallons": number(f.Raw.Gallons()),
+		"minutes": number(f.Time.Minutes()), "carried_lb": nil,
 		"best": best, "unknown": unknown, "warnings": append([]string{}, t.Warns(at, quantity.US)...),
-	}
-	if n, known := f.Year.Get(); known {
-		out["fills_a_year"], out["resin_a_year_ft3"] = number(n), number(n*f.Plan.Bed.Resin.CubicFeet())
 	}
 	if m, known := f.Weight.Get(); known {
 		out["carried_lb"] = number(m.Pounds())
 	}
+	return out
+}
+
+// addWash adds what a wash alone has.
+func addWash(out map[string]any, f compare.Figures) {
+	maps.Copy(out, map[string]any{
+		"chance_lasts": number(float64(f.Chance)), "verdict": f.Plan.Verdict,
+		"film_ppm": number(f.Film), "spots": f.Spots, "resin_cost": bill(f.Resin), "salt_cost": bill(f.Salt), "cost": bill(f.Together()),
+		"fill_gallons": number(f.Fill.Gallons()), "fills_a_year": nil, "resin_a_year_ft3": nil, "soft_left_gallons": nil,
+	})
+	if n, known := f.Year.Get(); known {
+		out["fills_a_year"], out["resin_a_year_ft3"] = number(n), number(n*f.Plan.Bed.Resin.CubicFeet())
+	}
 	if left, known := f.SoftLeft.Get(); known {
 		out["soft_left_gallons"] = number(left.Gallons())
 	}
-	return out
+}
+
+// addTrip adds what a trip alone has.
+func addTrip(out map[string]any, f compare.Figures) {
+	p, advised, firstAtRisk := f.Trip, 0, (*string)(nil)
+	for _, c := range p.Changes {
+		if c.Advised {
+			advised++
+		}
+	}
+	if p.FirstAtRisk >= 0 {
+		firstAtRisk = text(p.Washes[p.FirstAtRisk].Date.String())
+	}
+	maps.Copy(out, map[string]any{
+		"chance_all_on_spec": number(p.AllOnSpec), "chance_all_on_spec_advised": number(p.AllAdvised), "first_at_risk": firstAtRisk,
+		"changes_planned": len(p.Changes) - advised, "changes_advised": advised,
+		"resin_used": sum(p.Used), "salt_used": sum(p.Salt), "resin_to_buy": sum(p.Buy),
+		"order_by": dayText(p.OrderBy), "needed_by": dayText(p.NeededBy), "late": p.Late,
+	})
 }
 
 // bill is a sum as JSON: amount and currency, the amount with its hundredths as

@@ -30,6 +30,7 @@ type tripJSON struct {
 	Changes     []changeJSON     `json:"changes"`
 	Carry       carryJSON        `json:"carry"`
 	Used        sumJSON          `json:"resin_used"`
+	Salt        sumJSON          `json:"salt_used"`
 	Buy         sumJSON          `json:"resin_to_buy"`
 	Notes       []noteJSON       `json:"notes"`
 	Assumptions []assumptionJSON `json:"assumptions"`
@@ -61,6 +62,7 @@ type tripWashJSON struct {
 	Soft      bandJSON          `json:"soft_gallons"`
 	Raw       bandJSON          `json:"raw_gallons"`
 	Flush     number            `json:"flush_gallons"`
+	Minutes   number            `json:"minutes"`
 	Outlet    bandJSON          `json:"outlet_ppm_at_end"`
 	Life      bandJSON          `json:"life_left"`
 	Softener  *tripSoftenerJSON `json:"softener"`
@@ -123,7 +125,7 @@ func tripDocument(p trip.Plan) tripJSON {
 			Fills: p.Carry.Fills, Spare: p.Carry.Spare, Resin: number(p.Carry.Resin.CubicFeet()),
 			Low: number(p.Carry.Low.Pounds()), High: number(p.Carry.High.Pounds()), Times: p.Carry.Regens, Salt: number(p.Carry.Salt.Pounds()),
 		},
-		Used: sum(p.Used), Buy: sum(p.Buy), Notes: notes(p.Notes), Assumptions: []assumptionJSON{},
+		Used: sum(p.Used), Salt: sum(p.Salt), Buy: sum(p.Buy), Notes: notes(p.Notes), Assumptions: []assumptionJSON{},
 	}
 	if p.First != (model.Date{}) {
 		doc.From, doc.To = text(p.First.String()), text(p.Last.String())
@@ -169,7 +171,7 @@ func washDocument(p trip.Plan, w trip.WashPlan) tripWashJSON {
 	out := tripWashJSON{
 		Date: w.Date.String(), Name: w.Name, Stop: p.Stops[w.Stop].Name, OtherUse: w.Other, Counted: !w.Barred, RinseOnly: w.Rinse,
 		Fill: w.Fill, Chance: number(w.Chance), SoFar: number(w.SoFar), Advised: number(w.Advised),
-		DI: volumes(w.DI), Soft: volumes(w.Soft), Raw: volumes(w.Untreated), Flush: number(w.Flush.Gallons()),
+		DI: volumes(w.DI), Soft: volumes(w.Soft), Raw: volumes(w.Untreated), Flush: number(w.Flush.Gallons()), Minutes: number(w.Time.Minutes()),
 		Outlet: bandJSON{number(w.Outlet.P10), number(w.Outlet.P50), number(w.Outlet.P90)}, Life: fractions(w.Life), Cost: sum(w.Cost),
 	}
 	if !w.Barred {

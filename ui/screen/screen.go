@@ -34,6 +34,9 @@ type Screen interface {
 // Go asks the root to show another screen. Back is for returning.
 type Go struct{ To Screen }
 
+// Everyone asks the root to hand a message to every screen, seen or not.
+type Everyone struct{ Msg tea.Msg }
+
 // Back asks the root to return to the screen before, and to hand it a message
 // where there is one.
 type Back struct{ With tea.Msg }

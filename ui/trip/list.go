@@ -115,3 +115,6 @@ func (m *Model) stopPlan(index int) *trip.StopPlan {
 func (m *Model) changePlan(index int) *trip.ChangePlan {
 	return planned(m.plan.Changes, index, func(c *trip.ChangePlan) int { return c.Index })
 }
+
+// counted tells that a wash of the plan is reckoned with.
+func counted(w trip.WashPlan) bool { return !w.Barred }

@@ -4,6 +4,7 @@ import (
 	tea "github.com/charmbracelet/bubbletea"
 
 	"washeve/ui/cells"
+	"washeve/ui/compare"
 	"washeve/ui/keys"
 	"washeve/ui/layout"
 	"washeve/ui/reader"
@@ -19,6 +20,8 @@ func (m Model) Update(msg tea.Msg) (screen.Screen, tea.Cmd) {
 		return m, nil
 	case tea.MouseMsg:
 		return m.mouse(msg), nil
+	case compare.Done:
+		return m.tookWay(msg.Way)
 	case tea.KeyMsg:
 		return m.key(msg)
 	}
@@ -99,6 +102,8 @@ func (m Model) see(does keys.Action) (screen.Screen, tea.Cmd) {
 		})
 	case why:
 		return m, m.read("What the trip rests on", m.whyLines)
+	case compared:
+		return m, m.openCompare()
 	case back:
 		return m, func() tea.Msg { return screen.Back{} }
 	}

@@ -190,7 +190,8 @@ func (m Model) hints() []keys.Binding {
 	}
 	return []keys.Binding{
 		keys.New("", "", "enter", "change"), keys.New("", "", "n", "wash"), keys.New("", "", "o", "stop"),
-		keys.New("", "", "c", "change"), keys.New("", "", "t", "take advice").Unless(m.noAdvice()), keys.New("", "", ", .", "move"),
+		keys.New("", "", "c", "change"), keys.New("", "", "t", "take advice").Unless(m.noAdvice()), keys.New("", "", "C", "ways").Unless(m.notCompared()),
+		keys.New("", "", ", .", "move"),
 		keys.New("", "", "u", "undo").Unless(m.history.NoUndo()), keys.New("", "", "f", "in full"),
 		keys.New("", "", "esc", "back"), keys.New("", "", "?", "all keys"),
 	}
