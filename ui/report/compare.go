@@ -125,6 +125,9 @@ func WayWords(t compare.Table, way int, sys quantity.System) []string {
 		words = append(words, kept)
 	}
 	words = append(words, w.Tells...)
+	if p := w.Figures.Trip; p != nil && p.Late {
+		words = append(words, "The day to order by is past: order now.")
+	}
 	return append(words, t.Warns(way, sys)...)
 }
 

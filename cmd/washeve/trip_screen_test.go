@@ -1,0 +1,61 @@
+//go:build unix
+
+package main
+
+import (
+	"os"
+	"path/filepath"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+// A way of a trip is made its plan by one key: the trip's file says it, and u takes it
+// back. What a way buys goes into the rig's file, and the trip names it.
+func TestAWayOfATripIsMadeItsPlan(t *testing.T) {
+	home := t.TempDir()
+	dir, _ := ownFiles(t, home)
+	trip, rig := filepath.Join(dir, "trips", "example.toml"), filepath.Join(dir, "rig.toml")
+	before := read(t, trip)
+	s := start(t, setup{home: home})
+	s.sees("Marigold at Juniper Flats")
+	s.press("T")
+	s.sees("June loop", "C ways")
+	s.press("C")
+	s.sees("Compare: June loop", "all on spec", "More ways: 9 to the right.")
+	s.press("enter")
+	s.sees("The trip is now: DI for all. u takes it back.")
+	assert.Contains(t, read(t, trip), "\ndi_for = \"every stage\"\n")
+	s.press("u")
+	s.sees("Undone.")
+	assert.Equal(t, before, read(t, trip))
+
+	s.press("C")
+	s.sees("Compare: June loop")
+	s.press("right", "right", "right", "right", "right")
+	s.sees("Only compared: enter cannot make it the plan")
+	s.press("enter")
+	s.sees("Not now: a plan and its log know one tank")
+	s.press("left", "enter")
+	s.sees("Put a tank of 1 ft3 into your rig")
+	s.press("y")
+	s.sees("Now: twice the tank.", "stays in the rig")
+	s.press("esc")
+	s.sees("In the rig now, for the trip: a tank of 1 ft3")
+	s.press("q")
+	require.Zero(t, s.ends())
+	assert.Contains(t, read(t, trip), "bed = \"twice half-foot tank\"")
+	assert.Contains(t, read(t, rig), "name = \"twice half-foot tank\"")
+	again := start(t, setup{home: home})
+	again.sees("Marigold at Juniper Flats")
+	again.press("T")
+	again.sees("June loop, 2026-06-01 to 2026-06-27: twice half-foot tank", "The resin lasts this trip")
+}
+
+func read(t *testing.T, path string) string {
+	t.Helper()
+	data, err := os.ReadFile(path)
+	require.NoError(t, err)
+	return string(data)
+}
