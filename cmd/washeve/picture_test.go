@@ -35,6 +35,7 @@ func pictures() []picture {
 		{file: "trip.svg", keys: []string{"T"}, see: "order"},
 		{file: "rig.svg", keys: []string{"R"}, see: "What you own"},
 		{file: "compare.svg", keys: []string{"C"}, see: "as planned"},
+		{file: "ways.svg", keys: []string{"T", "C", "G", "left", "left"}, see: "Instead: state the water"},
 		{file: "guide.svg", keys: []string{"?", "tab"}, see: "breakthrough"},
 	}
 }
