@@ -65,7 +65,7 @@ func (m *Model) words() []string {
 	return lines
 }
 
-// footLine tells in words of the ways that are out of sight.
+// footLine tells in words of what is out of sight.
 func (m *Model) footLine() string {
 	seen := m.seen()
 	left, right := m.first-1, len(m.table.Ways)-1-seen[len(seen)-1]
@@ -76,10 +76,14 @@ func (m *Model) footLine() string {
 	if right > 0 {
 		parts = append(parts, strconv.Itoa(right)+" to the right")
 	}
-	if len(parts) == 0 {
-		return ""
+	var said []string
+	if len(parts) > 0 {
+		said = append(said, "More ways: "+strings.Join(parts, ", ")+".")
 	}
-	return m.th.Muted.On("More ways: " + strings.Join(parts, ", ") + ".")
+	if m.way().Only != "" && m.top < m.lastTop() { // the status line is taken
+		said = append(said, "More to read: down.")
+	}
+	return m.th.Muted.On(strings.Join(said, " "))
 }
 
 // lastTop is the furthest that the words scroll.
