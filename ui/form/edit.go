@@ -24,6 +24,7 @@ type Edit struct {
 	input    textinput.Model
 	example  string
 	touched  bool
+	whole    bool   // the first letter takes the place of the text
 	Good     string // the last text that was right
 	Problem  error  // what is wrong with the text now
 	Offer    string // text that would be right, where a bare number needs a unit
@@ -40,12 +41,26 @@ func Start(text, example string) Edit {
 	return Edit{input: in, example: example, Good: text}
 }
 
+// Whole is the edit with its text taken as a whole: the first letter that is typed takes
+// its place, and any other key changes it where it stands.
+func (e Edit) Whole() Edit {
+	e.whole = e.Text() != ""
+	return e
+}
+
+// IsWhole tells that the next letter takes the place of the text.
+func (e Edit) IsWhole() bool { return e.whole }
+
 // Text is what stands on the line.
 func (e Edit) Text() string { return e.input.Value() }
 
 // Type takes a key and checks the text that follows from it.
 func (e Edit) Type(msg tea.KeyMsg, try Try) Edit {
 	before := e.input.Value()
+	if e.whole && (msg.Type == tea.KeyRunes || msg.Type == tea.KeySpace) {
+		e.input.SetValue("")
+	}
+	e.whole = false
 	e.input, _ = e.input.Update(msg)
 	if e.input.Value() == before && e.touched {
 		return e

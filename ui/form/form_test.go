@@ -171,3 +171,18 @@ func TestADecimalCommaIsToldAsItIsRead(t *testing.T) {
 	assert.Empty(t, form.Start("", "1.4 gpm").With("1.6 gpm", fine).Says())
 	assert.Empty(t, form.Start("", "home").With("dock 1,6", fine).Says(), "words are words")
 }
+
+func key(k tea.KeyType) tea.KeyMsg { return tea.KeyMsg{Type: k} }
+
+// A text that is taken as a whole gives way to the first letter; any other key changes
+// it where it stands, and then letters go where the cursor is.
+func TestAWholeTextGivesWayToTheFirstLetter(t *testing.T) {
+	whole := form.Start("40 ft", "40 ft 6 in").Whole()
+	assert.True(t, whole.IsWhole())
+	assert.Equal(t, "41 ft", typed(whole, "41 ft", length).Text())
+	assert.Equal(t, "40 f", whole.Type(key(tea.KeyBackspace), length).Text())
+	assert.Equal(t, "40 fxt", typed(whole.Type(key(tea.KeyLeft), length), "x", length).Text())
+	assert.Equal(t, "9 ft", whole.Type(tea.KeyMsg{Type: tea.KeyRunes, Runes: []rune("9 ft"), Paste: true}, length).Text())
+	assert.Equal(t, "40 ft", whole.Good, "nothing is taken before a key")
+	assert.False(t, form.Start("", "40 ft 6 in").Whole().IsWhole())
+}

@@ -43,7 +43,15 @@ func under(f quantity.Fraction) string {
 	return "just under 90 %"
 }
 
-// TripChanges says where to change the resin, a line for each change.
+// What there is to do where a wash is at risk and no day is worth a change: a fill that
+// is changed for certain throws out more than the risk is worth.
+const (
+	spareWhole = "No day is worth a change of resin beforehand: it would throw out more than the risk is worth. Have a fill along as a spare, and change when the pen shows the limit."
+	spareBrief = "No change on a set day: carry a spare fill, and change when the pen says so."
+)
+
+// TripChanges says where to change the resin, a line for each change; none where there
+// is nothing to change.
 func TripChanges(p trip.Plan) []string {
 	var lines []string
 	advised := false
@@ -56,6 +64,9 @@ func TripChanges(p trip.Plan) []string {
 			before = "before " + p.Washes[c.Before].Name
 		}
 		lines = append(lines, fmt.Sprintf("%s on %s, %s; it throws out %s of a fill.", what, c.Date, before, Percent(c.Wasted)))
+	}
+	if len(p.Changes) == 0 && p.Carry.Spare {
+		return []string{spareWhole}
 	}
 	if advised {
 		lines = append(lines, "With that, every wash ends on spec with a chance of "+Percent(p.AllAdvised)+".")

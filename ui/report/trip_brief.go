@@ -40,6 +40,9 @@ func briefChanges(p trip.Plan) string {
 	if len(advised) > 0 {
 		parts = append(parts, "Change advised "+strings.Join(advised, ", "))
 	}
+	if len(parts) == 0 && p.Carry.Spare {
+		return spareBrief
+	}
 	if len(parts) == 0 {
 		return "No change of resin is planned, and none is advised."
 	}

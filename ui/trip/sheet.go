@@ -141,7 +141,11 @@ func (m Model) change() Model {
 	case len(f.Choices) > 0 || f.Refers != "":
 		return m.openPicker(f)
 	}
-	return m.startEdit(f.Text())
+	if m = m.startEdit(f.Text()); m.edit != nil {
+		e := m.edit.Whole()
+		m.edit = &e
+	}
+	return m
 }
 
 // names lists what a field that refers to a section may hold.

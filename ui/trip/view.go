@@ -158,7 +158,10 @@ func (m Model) help(width int) string {
 	if len(f.Choices) == 0 && f.Refers == "" {
 		text += ", like " + f.Example
 	}
-	if m.edit != nil && m.edit.Says() != "" {
+	switch {
+	case m.edit != nil && m.edit.IsWhole():
+		text, ink = "type a new one, like "+f.Example+"; arrows and backspace change this one", m.th.Text
+	case m.edit != nil && m.edit.Says() != "":
 		text, ink = m.edit.Says(), m.th.Bad
 	}
 	return ink.On(cells.Clip(cells.Safe(text), width, m.th.Marks.More))

@@ -1,0 +1,42 @@
+package trip
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"washeve/model"
+	"washeve/model/quantity"
+	"washeve/ui/layout"
+)
+
+// A new date is typed over the old one, and the hint says so; or the old one is changed.
+func TestADateIsTypedOver(t *testing.T) {
+	o, k := ours()
+	p := play(t, o, "down enter enter")
+	assert.Contains(t, p.seen(), "type a new one, like 2026-06-12; arrows and backspace change this one")
+	p.keys("'2026-05-30' enter")
+	assert.Equal(t, "2026-05-30", k.trips[0].Stops[0].Date.Words())
+	p.keys("up enter backspace '1' enter")
+	assert.Equal(t, "2026-05-31", k.trips[0].Stops[0].Date.Words())
+	p.keys("up enter enter")
+	assert.Equal(t, "2026-05-31", k.trips[0].Stops[0].Date.Words(), "looking changes nothing")
+}
+
+// Where a wash is at risk and no day is worth a change, what is said of the change does
+// not speak against the day to order by: a spare fill is carried.
+func TestASpareFillIsNoContradiction(t *testing.T) {
+	o, _ := ours()
+	o.Keeper.(*memory).trips[0].Washes = o.Keeper.(*memory).trips[0].Washes[:1]
+	o.Rig.Beds = append([]model.Bed(nil), o.Rig.Beds...)
+	o.Rig.Beds[0].SoFar = quantity.Some(150 * quantity.Gallon)
+	p := play(t, o, "")
+	require.True(t, p.m.plan.Carry.Spare)
+	frame := p.seen()
+	assert.Contains(t, frame, "No change on a set day: carry a spare fill, and change when the pen says so.")
+	assert.Contains(t, frame, "Order resin by")
+	assert.NotContains(t, frame, "none is advised")
+	p.s = layout.Size{W: 200, H: 40}
+	assert.Contains(t, p.seen(), "Have a fill along as a spare, and change when the pen shows the limit.")
+}
