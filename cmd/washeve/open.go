@@ -33,7 +33,9 @@ func (p *program) open(ctx context.Context) error {
 	k := &keeper{store: lib.keep, book: b}
 	t := &tripKeeper{keeper: k, today: p.today, borrowed: lib.example}
 	t.take(lib.Library)
-	k.adopted = t.adopt
+	k.adopted, k.trips = t.adopt, t
+	k.named = namedOf(lib.Rig, lib.Places, wash)
+	k.latest = k.named
 	if !lib.example && len(lib.Washes) > 0 {
 		k.file = lib.Washes[0].File
 	}
@@ -60,6 +62,16 @@ type keeper struct {
 
 	// others are the other washes as they were last saved, by file.
 	others map[string]*stock.Kept
+
+	// trips follow a new name: named is what everything was called when they last did,
+	// latest what it is called in the files.
+	trips         *tripKeeper // nil where there are none
+	named, latest stock.Named
+}
+
+// namedOf is what everything is called.
+func namedOf(rig model.Rig, places model.Places, wash model.Wash) stock.Named {
+	return stock.Stock{Rig: &rig, Places: &places, Wash: &wash}.Named()
 }
 
 // othersOf is all washes but the latest, which is the one in hand.
@@ -82,7 +94,8 @@ func byFile(others []*stock.Kept) map[string]*stock.Kept {
 	return files
 }
 
-// SaveOthers writes the other washes that have changed.
+// SaveOthers writes the other washes that have changed, and then the trips that name
+// what has another name now.
 func (k *keeper) SaveOthers(others []*stock.Kept) error {
 	for _, w := range others {
 		if k.others[w.File] == w {
@@ -93,6 +106,12 @@ func (k *keeper) SaveOthers(others []*stock.Kept) error {
 		}
 		k.others[w.File] = w
 	}
+	if k.trips != nil {
+		if err := k.trips.follow(k.named.To(k.latest)); err != nil {
+			return err
+		}
+	}
+	k.named = k.latest
 	return nil
 }
 
@@ -111,6 +130,7 @@ func (k *keeper) Save(rig model.Rig, places model.Places, wash model.Wash) error
 			return err
 		}
 	}
+	k.latest = namedOf(rig, places, wash)
 	return nil
 }
 
@@ -128,6 +148,8 @@ func (k *keeper) Adopt() error {
 		return fmt.Errorf("the example was written to %s but does not read well; run washeve check on its files", k.store.Dir())
 	}
 	k.file, k.book.example = lib.Washes[0].File, false
+	k.named = namedOf(lib.Rig, lib.Places, lib.Washes[0].Wash)
+	k.latest = k.named
 	if k.adopted != nil {
 		k.adopted(lib)
 	}

@@ -5,6 +5,7 @@ package main
 import (
 	"os"
 	"path/filepath"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -51,6 +52,34 @@ func TestAWayOfATripIsMadeItsPlan(t *testing.T) {
 	again.sees("Marigold at Juniper Flats")
 	again.press("T")
 	again.sees("June loop, 2026-06-01 to 2026-06-27: twice half-foot tank", "The resin lasts this trip")
+}
+
+// A place and a vehicle that a trip names are renamed: the trip follows with all else
+// that stands in its file, and so it does when that is taken back.
+func TestATripFollowsANewName(t *testing.T) {
+	home := t.TempDir()
+	dir, _ := ownFiles(t, home)
+	trip := filepath.Join(dir, "trips", "example.toml")
+	before := read(t, trip)
+	s := start(t, setup{home: home})
+	s.sees("Marigold at Juniper Flats")
+	s.press("R")
+	s.sees("n new vehicle")
+	s.press("e", "ctrl+u", "Old Goose", "enter")
+	s.sees("Renamed")
+	assert.Equal(t, strings.ReplaceAll(before, "vehicle = \"Marigold\" ", "vehicle = \"Old Goose\" "), read(t, trip))
+	s.press("u")
+	s.sees("Undone.")
+	assert.Equal(t, before, read(t, trip))
+	s.press("r")
+	s.sees("Done again.")
+	s.press("R")
+	s.sees("Old Goose at Juniper Flats")
+	s.press("T")
+	s.sees("June loop", "First at risk")
+	s.press("q")
+	require.Zero(t, s.ends())
+	assert.Contains(t, read(t, trip), "vehicle = \"Old Goose\"")
 }
 
 func read(t *testing.T, path string) string {

@@ -1,7 +1,11 @@
 package main
 
 import (
+	"slices"
+	"strings"
+
 	"washeve/model"
+	"washeve/model/stock"
 	"washeve/model/store"
 )
 
@@ -54,6 +58,35 @@ func (k *tripKeeper) Keep(index int, t model.Trip) error {
 		k.files[index] = k.store.NewTripFile(t.Name)
 	}
 	return k.store.SaveTrip(k.files[index], t)
+}
+
+// follow lets the trips name things by their new names, and writes those that do. The
+// example's are left alone.
+func (k *tripKeeper) follow(renames []stock.Rename) error {
+	if k.borrowed || len(renames) == 0 {
+		return nil
+	}
+	k.lib.Washes = slices.Clone(k.lib.Washes)
+	for _, r := range renames {
+		for i := range k.lib.Washes {
+			if w := &k.lib.Washes[i].Wash; r.Section == "wash" && strings.EqualFold(w.Name, r.Was) {
+				w.Name = r.Now
+			}
+		}
+	}
+	for i := range k.trips {
+		t, changed := stock.Follow(k.trips[i], renames)
+		if !changed {
+			continue
+		}
+		if k.files[i] != "" {
+			if err := k.store.SaveTrip(k.files[i], t); err != nil {
+				return err
+			}
+		}
+		k.trips[i] = t
+	}
+	return nil
 }
 
 // Like finds a wash of the data folder.

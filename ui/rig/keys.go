@@ -80,7 +80,7 @@ func (m Model) itemKeys() []keys.Binding {
 	return []keys.Binding{
 		keys.New("List", newItem, "n", "new "+noun, "n").Unless(noNew),
 		keys.New("List", copyItem, "c", "copy", "c").Explained("copy this " + noun + " under a name of its own").Unless(none),
-		keys.New("List", rename, "e", "rename", "e", "f2").Explained("rename this " + noun + "; the washes and defaults that name it follow").Unless(none),
+		keys.New("List", rename, "e", "rename", "e", "f2").Explained("rename this " + noun + "; the washes, trips and defaults that name it follow").Unless(none),
 		keys.New("List", useIt, "t", "use it next", "t").Explained("use this " + noun + " in the wash that is planned").Unless(m.cannotUse()),
 		keys.New("List", dropItem, "X", "take out", "X").Explained(m.dropWords()).Unless(m.cannotDrop()),
 		keys.New("List", newFace, "f", "state a face", "f").Explained("state one face of this vehicle: its area, what it is made of").Unless(m.noFace()),
