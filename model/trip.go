@@ -85,6 +85,25 @@ func (t *Trip) Fields() []Field {
 	}
 }
 
+// Otherwise lists in words what all washes of the trip do otherwise than they say
+// themselves.
+func (t *Trip) Otherwise() []string {
+	var words []string
+	if t.DIFor != "" {
+		words = append(words, "DI water for "+map[DIFor]string{DIForAll: "every stage", DIForLast: "the last rinse only"}[t.DIFor])
+	}
+	if t.Sprayer != "" {
+		words = append(words, "DI water by "+t.Sprayer)
+	}
+	if pause, given := t.Pause.Get(); given {
+		words = append(words, "drip "+cmp.Or(t.Pause.Words(), quantity.Show(pause, quantity.US)))
+	}
+	if target, given := t.Target.Get(); given {
+		words = append(words, "target "+target.String())
+	}
+	return words
+}
+
 // Compare orders days: below zero where d is before other.
 func (d Date) Compare(other Date) int {
 	return cmp.Or(cmp.Compare(d.Year, other.Year), cmp.Compare(d.Month, other.Month), cmp.Compare(d.Day, other.Day))

@@ -149,6 +149,9 @@ func (t *tripping) tell() {
 			note("change-unused", "The change of "+c.Date.String()+" comes after the last wash: nothing of this trip uses that resin.")
 		}
 	}
+	if otherwise := t.in.Trip.Otherwise(); len(otherwise) > 0 {
+		note("otherwise", "All washes of this trip, whatever they say themselves: "+plain(strings.Join(otherwise, ", "))+".")
+	}
 	if lost := len(t.in.Trip.Washes) - len(t.legs); lost > 0 {
 		note("not-placed", "Some washes have no date yet, or are before the first stop: they are not counted.")
 	}

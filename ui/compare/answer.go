@@ -118,6 +118,11 @@ func (m Model) whyLines(width int) []string {
 	lines = append(lines, reader.Reasons(m.th, m.sys, m.table.Reasons(m.hand, m.washes), width)...)
 	lines = append(lines, m.th.Strong.On("What the comparison rests on"))
 	lines = append(lines, reader.Assumptions(m.th, m.sys, compare.Constants(), width)...)
-	lines = append(lines, "", m.th.Strong.On("The numbers of the plan behind it"), "")
+	behind := "The numbers of the plan behind it"
+	if trip := w.Figures.Trip; trip != nil {
+		lines = append(lines, reader.Assumptions(m.th, m.sys, trip.Assumptions, width)...)
+		behind = "The numbers of its first wash"
+	}
+	lines = append(lines, "", m.th.Strong.On(behind), "")
 	return append(lines, reader.Reasons(m.th, m.sys, w.Figures.Plan.Reasons, width)...)
 }

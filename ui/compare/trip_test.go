@@ -90,7 +90,7 @@ func TestWaysOutOfSightAreTold(t *testing.T) {
 func TestWhereTheNumbersOfATripComeFrom(t *testing.T) {
 	p := onto(hands.Play(t, New(journey()), ""), "change-once")
 	page := ansi.Strip(p.Send(hands.Key("y")).(screen.Go).To.View(layout.Size{W: 100, H: 250}))
-	for _, words := range []string{"all on spec", "no product", "lead time", "price of a fill", "order by", "DI gallons"} {
+	for _, words := range []string{"all on spec", "no product", "lead time", "price of a fill", "order by", "lead time of resin", "The numbers of its first wash", "DI gallons"} {
 		assert.Contains(t, page, words)
 	}
 }

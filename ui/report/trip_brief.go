@@ -74,11 +74,14 @@ func briefCarry(p trip.Plan, sys quantity.System) string {
 	c := p.Carry
 	var parts []string
 	if c.Fills > 0 {
-		spare := ""
+		what := "fill"
 		if c.Spare {
-			spare = " spare"
+			what = "spare fill"
 		}
-		parts = append(parts, fmt.Sprintf("%d%s fill x %s, %s", c.Fills, spare, Resin(c.Resin/quantity.Volume(c.Fills), sys), quantity.Show((c.Low+c.High)/2, sys)))
+		if c.Fills > 1 {
+			what += "s"
+		}
+		parts = append(parts, fmt.Sprintf("%d %s x %s, %s", c.Fills, what, Resin(c.Resin/quantity.Volume(c.Fills), sys), quantity.Show((c.Low+c.High)/2, sys)))
 	}
 	if c.Regens > 0 {
 		parts = append(parts, quantity.Show(c.Salt, sys)+" of salt")

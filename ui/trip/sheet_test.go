@@ -15,12 +15,12 @@ import (
 func TestADateIsTypedOver(t *testing.T) {
 	o, k := ours()
 	p := play(t, o, "down enter enter")
-	assert.Contains(t, p.seen(), "type a new one, like 2026-06-12; arrows and backspace change this one")
-	p.keys("'2026-05-30' enter")
+	assert.Contains(t, p.Seen(), "type a new one, like 2026-06-12; arrows and backspace change this one")
+	p.Keys("'2026-05-30' enter")
 	assert.Equal(t, "2026-05-30", k.trips[0].Stops[0].Date.Words())
-	p.keys("up enter backspace '1' enter")
+	p.Keys("up enter backspace '1' enter")
 	assert.Equal(t, "2026-05-31", k.trips[0].Stops[0].Date.Words())
-	p.keys("up enter enter")
+	p.Keys("up enter enter")
 	assert.Equal(t, "2026-05-31", k.trips[0].Stops[0].Date.Words(), "looking changes nothing")
 }
 
@@ -32,11 +32,11 @@ func TestASpareFillIsNoContradiction(t *testing.T) {
 	o.Rig.Beds = append([]model.Bed(nil), o.Rig.Beds...)
 	o.Rig.Beds[0].SoFar = quantity.Some(150 * quantity.Gallon)
 	p := play(t, o, "")
-	require.True(t, p.m.plan.Carry.Spare)
-	frame := p.seen()
+	require.True(t, p.M.plan.Carry.Spare)
+	frame := p.Seen()
 	assert.Contains(t, frame, "No change on a set day: carry a spare fill, and change when the pen says so.")
 	assert.Contains(t, frame, "Order resin by")
 	assert.NotContains(t, frame, "none is advised")
-	p.s = layout.Size{W: 200, H: 40}
-	assert.Contains(t, p.seen(), "Have a fill along as a spare, and change when the pen shows the limit.")
+	p.S = layout.Size{W: 200, H: 40}
+	assert.Contains(t, p.Seen(), "Have a fill along as a spare, and change when the pen shows the limit.")
 }

@@ -229,7 +229,7 @@ func (m *Model) settings() string {
 	if m.now.Carry == model.No {
 		carried = "comes along the way"
 	}
-	return m.now.Name + ": " + lead + ", " + carried
+	return m.now.Name + ": " + strings.Join(append(m.now.Otherwise(), lead, carried), ", ")
 }
 
 func (m Model) lineWords(l line) (name, detail string, tone theme.Ink) {
