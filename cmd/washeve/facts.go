@@ -43,6 +43,7 @@ func examples() [][2]string {
 		{toolsName + " plan --units metric | less", "Read the plan in litres:"},
 		{toolsName + " log reading \"3 ppm NaCl\" --flushed yes", "Write down what the pen showed after the flush:"},
 		{toolsName + " plan --strict || echo \"order resin\"", "Be told by a script when the bed will not last:"},
+		{toolsName + " trip --ways", "Set ways of doing the next trip side by side:"},
 		{toolsName + " log export -o log.csv", "Take the log to a spreadsheet:"},
 	}
 }

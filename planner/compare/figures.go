@@ -37,8 +37,8 @@ type Figures struct {
 // Together is resin and salt.
 func (f Figures) Together() quantity.Bill { return f.Resin.Plus(f.Salt) }
 
-// Answerer works the figures of a case out. [OneWash] does for a wash; a trip can
-// do for all of its washes together.
+// Answerer works the figures of a case out. [OneWash] does for a wash, [OneTrip] for
+// all washes of a trip together.
 type Answerer interface {
 	Answer(Case) (Figures, error)
 }
