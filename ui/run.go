@@ -11,6 +11,7 @@ import (
 
 	"washeve/ui/plan"
 	"washeve/ui/screen"
+	"washeve/ui/talk"
 	"washeve/ui/thrift"
 )
 
@@ -25,7 +26,7 @@ type Options struct {
 // it asks one line at a time instead.
 func Run(ctx context.Context, o Options) error {
 	if o.Theme.Plain {
-		return plan.Prompt(o.Options, o.In, o.Out)
+		return byLines(o)
 	}
 	app := NewApp(o.Theme, first(o)...)
 	app.learn, app.unsized = o.Book.Learn, true
@@ -50,6 +51,15 @@ func thrifty(out io.Writer) io.Writer {
 		return thrift.On(file)
 	}
 	return out
+}
+
+// byLines does all that the screens do one line at a time. Nothing ticks: every line
+// looks at the clock.
+func byLines(o Options) error {
+	o.Means.Tick = 0
+	app := NewApp(o.Theme, first(o)...)
+	app.learn = o.Book.Learn
+	return talk.Run(app, o.In, o.Out)
 }
 
 // first is the plan and, over it, a wash that is under way.

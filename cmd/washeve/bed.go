@@ -3,13 +3,13 @@ package main
 import (
 	"fmt"
 	"math"
-	"strings"
 
 	"github.com/spf13/cobra"
 
 	"washeve/model"
 	"washeve/model/quantity"
 	"washeve/planner"
+	"washeve/ui/cells"
 	"washeve/ui/report"
 )
 
@@ -84,7 +84,7 @@ func (a bedAnswer) lines(sys quantity.System) []string {
 	if text := report.Cost(a.plan, sys); text != "" {
 		lines = append(lines, text)
 	}
-	lines = append(lines, a.readingLines()...)
+	lines = append(lines, a.readingLines(sys)...)
 	if words := a.ahead.Advice.Note.Text(sys); words != "" {
 		lines = append(lines, "", words)
 	}
@@ -92,8 +92,8 @@ func (a bedAnswer) lines(sys quantity.System) []string {
 }
 
 // readingLines lists the readings of the present fill beside what the bed
-// should have shown.
-func (a bedAnswer) readingLines() []string {
+// should have shown, and under one that fits no bed what may be behind it.
+func (a bedAnswer) readingLines(sys quantity.System) []string {
 	if a.past == nil {
 		return []string{"", "The log holds nothing of this bed yet; washeve log reading writes down what the pen shows."}
 	}
@@ -102,7 +102,7 @@ func (a bedAnswer) readingLines() []string {
 		word := ""
 		switch {
 		case r.Suspect != nil:
-			word = "  fits no bed: " + causeWords(r)
+			word = "  fits no bed"
 		case !r.Counts:
 			word = "  first cup, not used"
 		}
@@ -111,16 +111,25 @@ func (a bedAnswer) readingLines() []string {
 			expected = report.PPM(r.Expected)
 		}
 		lines = append(lines, fmt.Sprintf("  %s  at %6.0f gal  %-16s expected %s%s", r.At.Date(), r.Gallons.Gallons(), r.Reading, expected, word))
+		lines = append(lines, causeLines(r, sys)...)
 	}
 	return lines
 }
 
-func causeWords(r planner.PastReading) string {
-	var codes []string
-	for _, c := range r.Suspect.Causes {
-		codes = append(codes, string(c.Code))
+// causeLines say what may be behind a reading that fits no bed, the likeliest first.
+func causeLines(r planner.PastReading, sys quantity.System) []string {
+	if r.Suspect == nil {
+		return nil
 	}
-	return strings.Join(codes, ", ")
+	lines := []string{"    What may be behind it, the likeliest first:"}
+	for i, c := range r.Suspect.Causes {
+		head := fmt.Sprintf("    %d. ", i+1)
+		for _, part := range cells.Wrap(c.Note.Text(sys), pageColumns-len(head)) {
+			lines = append(lines, head+part)
+			head = cells.Blank(len(head))
+		}
+	}
+	return lines
 }
 
 // finite is a number that JSON can hold; nil where there is none.
@@ -164,9 +173,17 @@ func (a bedAnswer) readingsJSON() []map[string]any {
 			"expected_ppm": finite(r.Expected), "used": r.Counts && r.Suspect == nil, "causes": []string{},
 		}
 		if r.Suspect != nil {
-			row["causes"] = strings.Split(causeWords(r), ", ")
+			row["causes"] = causeCodes(r)
 		}
 		rows = append(rows, row)
 	}
 	return rows
+}
+
+func causeCodes(r planner.PastReading) []string {
+	codes := make([]string, len(r.Suspect.Causes))
+	for i, c := range r.Suspect.Causes {
+		codes[i] = string(c.Code)
+	}
+	return codes
 }

@@ -6,6 +6,7 @@ import (
 	"fmt"
 
 	"washeve/model"
+	"washeve/model/quantity"
 	"washeve/model/stock"
 	"washeve/model/store"
 	"washeve/model/store/fault"
@@ -29,6 +30,12 @@ func (p *program) open(ctx context.Context) error {
 		return err
 	}
 	b := p.bookBeside()
+	defer func() { p.tell(b.faultsRead()) }()
+	return ui.Run(ctx, ui.Options{In: p.in, Out: p.out, Options: p.desk(lib, wash, sys, b)})
+}
+
+// desk is all that the screens work with.
+func (p *program) desk(lib library, wash model.Wash, sys quantity.System, b *book) plan.Options {
 	b.example = lib.example
 	k := &keeper{store: lib.keep, book: b}
 	t := &tripKeeper{keeper: k, today: p.today, borrowed: lib.example}
@@ -41,15 +48,11 @@ func (p *program) open(ctx context.Context) error {
 	}
 	others := othersOf(lib)
 	k.others = byFile(others)
-	defer func() { p.tell(b.faultsRead()) }()
-	return ui.Run(ctx, ui.Options{
-		In: p.in, Out: p.out,
-		Options: plan.Options{
-			Rig: lib.Rig, Places: lib.Places, Wash: wash, Example: lib.example,
-			Others: others, Keeper: k, Shelf: k, Make: b.plan, Sharing: b.sharing, Means: p.means(b, lib.keep.Dir()), Book: p.entries(b), Trips: t,
-			Theme: theme.Detect(p.out, p.plain || p.env("TERM") == "dumb"), Units: sys, Notice: lib.notice,
-		},
-	})
+	return plan.Options{
+		Rig: lib.Rig, Places: lib.Places, Wash: wash, Example: lib.example,
+		Others: others, Keeper: k, Shelf: k, Make: b.plan, Sharing: b.sharing, Means: p.means(b, lib.keep.Dir()), Book: p.entries(b), Trips: t,
+		Theme: theme.Detect(p.out, p.plain || p.env("TERM") == "dumb"), Units: sys, Notice: lib.notice,
+	}
 }
 
 // keeper puts the screen's work into the data folder.

@@ -172,11 +172,16 @@ func (p *page) together() {
 
 // whyLines is where the numbers of this screen come from.
 func (m Model) whyLines(width int) []string {
+	return reader.Reasons(m.th, m.sys, m.reasons(), width)
+}
+
+// reasons are those of the bed, and what the plan says of it.
+func (m Model) reasons() []planner.Reason {
 	reasons := append([]planner.Reason{}, m.ahead.Reasons...)
 	for _, r := range m.plan.Reasons {
 		if r.Number == "remaining gallons" || r.Number == "chance of lasting" || r.Number == "flush" {
 			reasons = append(reasons, r)
 		}
 	}
-	return reader.Reasons(m.th, m.sys, reasons, width)
+	return reasons
 }

@@ -1,28 +1,41 @@
 package washday
 
 import (
-	"bufio"
 	"strings"
 	"testing"
 
+	tea "github.com/charmbracelet/bubbletea"
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
 	"washeve/ui/screen"
+	"washeve/ui/talk"
 	"washeve/ui/theme"
 )
 
-// talked answers the questions of a talk, and gives all that was said.
-func talked(t *testing.T, page screen.Screen, answers ...string) string {
-	input := bufio.NewScanner(strings.NewReader(strings.Join(answers, "\n")))
-	var out strings.Builder
-	ask := func(question string) (string, bool) {
-		out.WriteString(question + ": ")
-		more := input.Scan()
-		out.WriteString(input.Text() + "\n")
-		return input.Text(), more
+// bare is a root with one screen; it ends where that screen is left.
+type bare struct{ top screen.Screen }
+
+func (r bare) Init() tea.Cmd                 { return nil }
+func (r bare) View() string                  { return "" }
+func (r bare) Top() screen.Screen            { return r.top }
+func (r bare) Put(s screen.Screen) tea.Model { return bare{s} }
+func (r bare) Trouble() error                { return nil }
+func (r bare) Losing() error                 { return r.top.Leave() }
+func (r bare) Update(m tea.Msg) (tea.Model, tea.Cmd) {
+	key, isKey := m.(tea.KeyMsg)
+	if _, left := m.(screen.Back); left || isKey && key.String() == "ctrl+c" {
+		return r, tea.Quit
 	}
-	require.NoError(t, Talk(page, ask, func(lines ...string) { out.WriteString(strings.Join(lines, "\n") + "\n") }))
+	next, cmd := r.top.Update(m)
+	return bare{next}, cmd
+}
+
+// talked says some lines, and gives all that was said to them.
+func talked(t *testing.T, o Options, lines ...string) string {
+	o.Tick = 0
+	var out strings.Builder
+	require.NoError(t, talk.Run(bare{Open(o)}, strings.NewReader(strings.Join(lines, "\n")), &out))
 	return out.String()
 }
 
@@ -30,12 +43,12 @@ func TestTheWholeWashByLines(t *testing.T) {
 	b := &bay{}
 	o := b.options()
 	o.Theme = theme.New(theme.Options{Plain: true})
-	said := talked(t, Open(o), "n", "o", "o", "zz", "r", "n", "n", "n", "n", "n", "r", "what", "14 ppm NaCl", "9", "w", "2", "n", "r", "2 ppm NaCl", "n", "b", "t", "l")
-	said += talked(t, Open(o), "g", "f", "46 s", "x", "n", "x", "y")
+	said := talked(t, o, "next", "on", "off", "zz", "reading", "next", "next", "next", "n", "enter", "reading", "what", "14 ppm NaCl", "9", "", "ways", "2", "next", "reading 2", "next", "before", "tell", "back")
+	said += talked(t, o, "go on", "flow 46 s", "end", "no", "end", "yes")
 	for _, want := range []string{
-		"Step 1 of 32: set up.", "Step 2 of 32: pre-rinse, roof, 5:44, the time runs.", "There is no zz here.", "Not now: no DI water runs in this step.",
-		"Valves: softener THROUGH, DI bed bypassed", "NO-GO", "Change the resin now, flush, and read again.", "GO: the pen shows no more than",
-		"A wash is under way: Marigold", "Measured: 1.3 gpm", "The wash was ended early",
+		"Step 1 of 32: set up.", "Step 2 of 32: pre-rinse, roof, 5:44, the time runs.", `Read: "zz". There is no such word here; right is a word like on, next or reading 6.`, "Not now: no DI water runs in this step.",
+		"Valves: softener THROUGH, DI bed bypassed", "NO-GO", "Change the resin now, flush, and read again.", "Read as 2 ppm NaCl.", "GO: the pen shows no more than",
+		"A wash is under way: Marigold", "Measured: 1.3 gpm", "The wash was ended early", "No way out here: ",
 	} {
 		assert.Contains(t, said, want)
 	}
@@ -44,4 +57,15 @@ func TestTheWholeWashByLines(t *testing.T) {
 	}
 	assert.Len(t, b.log.Effective().Washes(), 1)
 	assert.Nil(t, b.kept)
+}
+
+func TestAWashThatCannotBeGoneOnWithIsKeptAsideByWords(t *testing.T) {
+	b := &bay{left: errFull}
+	o := b.options()
+	o.Theme = theme.New(theme.Options{Plain: true})
+	said := talked(t, o, "next", "keep aside", "next", "back")
+	assert.Contains(t, said, "its file cannot be gone on with, and is left as it is")
+	assert.Contains(t, said, "right is a word like keep aside")
+	assert.Contains(t, said, "Kept as underway-kept.toml")
+	assert.Contains(t, said, "Step 2 of 32")
 }

@@ -28,13 +28,16 @@ func (m Model) soFar() quantity.Opt[quantity.Volume] {
 
 // ask begins to type what the pen shows, or how long a gallon takes.
 func (m Model) ask(what asking) Model {
-	example := entry.Bare("6", m.o.Known().Scale)
-	if what == aFlow {
-		example = "46 s"
-	}
-	e := form.Start("", example)
+	e := form.Start("", m.exampleOf(what))
 	m.asks, m.edit = what, &e
 	return m
+}
+
+func (m Model) exampleOf(what asking) string {
+	if what == aFlow {
+		return "46 s"
+	}
+	return entry.Bare("6", m.o.Known().Scale)
 }
 
 func (m Model) typed(msg tea.KeyMsg) Model {

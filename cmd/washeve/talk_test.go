@@ -1,0 +1,178 @@
+package main
+
+import (
+	"bytes"
+	"fmt"
+	"io/fs"
+	"os"
+	"path/filepath"
+	"regexp"
+	"strings"
+	"testing"
+
+	tea "github.com/charmbracelet/bubbletea"
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"washeve/model/quantity"
+	"washeve/model/store"
+	"washeve/ui"
+	"washeve/ui/keys"
+	"washeve/ui/plan"
+)
+
+// mine is the built-in example made one's own, in a folder of its own.
+func mine(t *testing.T) string {
+	dir := t.TempDir()
+	_, err := store.WriteExample(dir)
+	require.NoError(t, err)
+	return dir
+}
+
+// atTerminal is a person at a terminal who types some lines.
+func atTerminal(out, errs *bytes.Buffer, lines ...string) streams {
+	return streams{
+		in: strings.NewReader(strings.Join(lines, "\n")), out: out, errs: errs, screen: true, columns: pageColumns,
+		env: func(string) string { return "" }, clock: stopped{noon},
+	}
+}
+
+// saidIn does something by lines alone, until the input ends, and gives what was said.
+func saidIn(t *testing.T, dir string, lines ...string) string {
+	t.Helper()
+	var out, errs bytes.Buffer
+	code := run([]string{"--plain", "--dir", dir}, atTerminal(&out, &errs, lines...))
+	require.Zero(t, code, errs.String())
+	return out.String()
+}
+
+// keyedIn does something by keys on the screens: names of keys, or text behind a "=".
+func keyedIn(t *testing.T, dir string, script ...string) {
+	t.Helper()
+	var out, errs bytes.Buffer
+	p := &program{streams: atTerminal(&out, &errs), dir: dir, plain: true, opening: true}
+	lib, err := p.load()
+	require.NoError(t, err)
+	wash, err := p.wash(lib, nil)
+	require.NoError(t, err)
+	o := p.desk(lib, wash, quantity.US, p.bookBeside())
+	o.Means.Tick = 0
+	var app tea.Model = ui.NewApp(o.Theme, plan.New(o))
+	app = afterAll(app, app.Init())
+	for _, key := range append(script, "ctrl+c") {
+		typed := []string{key}
+		if text, isText := strings.CutPrefix(key, "="); isText {
+			typed = strings.Split(text, "")
+		}
+		for _, name := range typed {
+			app = given(app, keys.Press(name))
+		}
+	}
+}
+
+func given(app tea.Model, msg tea.Msg) tea.Model {
+	next, cmd := app.Update(msg)
+	return afterAll(next, cmd)
+}
+
+// afterAll is the program after all that a command leads to.
+func afterAll(app tea.Model, cmd tea.Cmd) tea.Model {
+	if cmd == nil {
+		return app
+	}
+	switch msg := cmd().(type) {
+	case nil, tea.QuitMsg:
+	case tea.BatchMsg:
+		for _, c := range msg {
+			app = afterAll(app, c)
+		}
+	default:
+		return given(app, msg)
+	}
+	return app
+}
+
+var identifier = regexp.MustCompile(`\b(id|of) = "([^"]+)"`)
+
+// kept is all files of a folder; the identifiers of the log, which are drawn by lot,
+// are numbered in their order.
+func kept(t *testing.T, dir string) map[string]string {
+	t.Helper()
+	all, numbers := map[string]string{}, map[string]string{}
+	require.NoError(t, filepath.WalkDir(dir, func(path string, d fs.DirEntry, err error) error {
+		if err != nil || d.IsDir() || strings.HasSuffix(path, ".lock") {
+			return err
+		}
+		text, err := os.ReadFile(path)
+		name, _ := filepath.Rel(dir, path)
+		all[name] = identifier.ReplaceAllStringFunc(string(text), func(found string) string {
+			part := identifier.FindStringSubmatch(found)
+			if numbers[part[2]] == "" {
+				numbers[part[2]] = fmt.Sprint(len(numbers) + 1)
+			}
+			return part[1] + " = " + numbers[part[2]]
+		})
+		return err
+	}))
+	return all
+}
+
+// jobs are what a person does with the program, once by words and once by keys.
+func jobs() map[string][2][]string {
+	lines := func(text string) []string { return strings.Split(text, "; ") }
+	return map[string][2][]string{
+		"a line of the plan":       {lines("change vehicle length 33; place Fernwater; clear vehicle colour; undo; redo"), lines("v; down; down; down; enter; ctrl+u; =33 ft; enter; p; 3; v; down; down; down; down; down; down; down; down; down; down; delete; u; r")},
+		"a walk through a step":    {lines("walk vehicle; ; ; ; 33; ; 8 ft; .; new shade left; drop shade 2 side; yes"), lines("v; down; down; down; enter; ctrl+u; =33 ft; enter; down; down; enter; ctrl+u; =8 ft; enter; d; n; 2; X; y")},
+		"the day":                  {lines("day; start 7:30; turn left; later; undo; heading north; back"), lines("D; s; =7:30; enter; ,; right; u; n; =north; enter; esc")},
+		"a reading":                {lines("bed; reading; yes 4 ppm NaCl; back"), lines("B; r; y; =4 ppm NaCl; enter; esc")},
+		"a first cup that counts":  {lines("bed; reading; no 40; use 1; undo"), lines("B; r; n; =40; enter; i; u")},
+		"a wash that was done":     {lines("bed; wash; change DI water 25; change note windy; write; strike 1; yes"), lines("B; w; enter; =25; enter; end; down; down; down; down; down; down; down; down; down; down; down; down; down; down; down; down; down; down; down; enter; =windy; enter; w; x; y")},
+		"salt":                     {lines("bed; salt; change salt 4 lb; write; undo"), lines("B; s; enter; ctrl+u; =4 lb; enter; w; u")},
+		"an entry of any kind":     {lines("bed; new reading; change point tap; change reading 240 ppm NaCl; write; correct 1; change reading 250 ppm NaCl; write"), lines("B; n; 3; enter; 1; down; enter; =240 ppm NaCl; enter; w; enter; down; down; enter; ctrl+u; =250 ppm NaCl; enter; w")},
+		"new resin, step by step":  {lines("bed; resin; next; change bag 0.25; next; next; next; next; next; next; next; change price 90 USD; write; next; reading; yes 2"), lines("B; c; right; down; enter; ctrl+u; =0.25 ft3; enter; right; right; right; right; right; right; right; enter; =90 USD; enter; w; right; r; y; =2; enter")},
+		"faces pinned":             {lines("short; in front; out rear; less sure; back"), lines("S; i; down; down; down; o; -; esc")},
+		"a way out":                {lines("short; take glass and paint only"), lines("S; tab; down; down; down; down; enter")},
+		"another way of the wash":  {lines("compare; way 3; take 2; undo; redo"), lines("C; enter; u; r")},
+		"what a way needs, bought": {lines("compare; take twice the tank; yes"), lines("C; right; right; right; right; enter; y")},
+		"a place and its name":     {lines("rig; new place Dock; change TDS 150; back; rename Dock to Pier; back; copy Pier to Quay; back; take out Quay; use Pier; back"), lines("R; pgdown; pgdown; pgdown; pgdown; pgdown; pgdown; n; =Dock; enter; enter; =150; enter; esc; e; ctrl+u; =Pier; enter; esc; c; =Quay; enter; esc; X; t; esc")},
+		"a face of the coach":      {lines("rig; show Marigold; face left; change left area 400 ft2; drop face left area; undo"), lines("R; enter; f; 2; enter; =400 ft2; enter; X; u")},
+		"a trip":                   {lines("trip; take advice; begin; new wash; change date 2026-07-01; back; later 2; drop 3; yes; undo; next trip; back"), lines("T; t; b; n; enter; ctrl+u; =2026-07-01; enter; esc; home; down; .; home; down; down; X; y; u; tab; esc")},
+		"a wash ended early":       {lines("wash; next; on; off; flow 46 s; end; yes; back"), lines("W; enter; space; space; f; =46 s; enter; x; y; esc")},
+	}
+}
+
+// Each job wholly by words leaves every file as the screens leave it by keys.
+func TestEveryJobByWordsWritesWhatTheScreensWrite(t *testing.T) {
+	for name, job := range jobs() {
+		t.Run(name, func(t *testing.T) {
+			byWords, byKeys, before := mine(t), mine(t), kept(t, mine(t))
+			said := saidIn(t, byWords, job[0]...)
+			for i, key := range job[1] {
+				if key == "space" {
+					job[1][i] = " "
+				}
+			}
+			keyedIn(t, byKeys, job[1]...)
+			words := kept(t, byWords)
+			assert.Equal(t, kept(t, byKeys), words)
+			assert.NotEqual(t, before, words, "the job writes something")
+			assert.NotRegexp(t, "no such word|Right is|right is|Not now", said, "every word is known")
+			for _, r := range said {
+				require.Less(t, r, rune(0x7f))
+			}
+		})
+	}
+}
+
+// Where the input ends, work that is kept nowhere is an error; quit asks first.
+func TestWhatIsNotKeptEndsInAnError(t *testing.T) {
+	var out, errs bytes.Buffer
+	code := run([]string{"--plain", "--dir", t.TempDir()}, atTerminal(&out, &errs, "change vehicle length 33"))
+	assert.Equal(t, 1, code)
+	assert.Contains(t, errs.String(), "not all is kept: you changed the example")
+
+	out.Reset()
+	code = run([]string{"--plain", "--dir", t.TempDir()}, atTerminal(&out, &errs, "change vehicle length 33", "quit", "no", "quit", "yes"))
+	assert.Zero(t, code)
+	assert.Equal(t, 2, strings.Count(out.String(), "This would be lost: you changed the example"))
+}

@@ -1,0 +1,104 @@
+package bed
+
+import (
+	"strings"
+
+	"washeve/ui/entry"
+	"washeve/ui/report"
+	"washeve/ui/screen"
+	"washeve/ui/talk"
+)
+
+// The widths of what is read out, and of lines that are told whole.
+const (
+	columns   = 80
+	unwrapped = 1000
+)
+
+// Spoken is the screen in words.
+func (m Model) Spoken() talk.Page {
+	p := talk.Page{Title: m.Title(), Like: "reading, wash or list", Said: m.status, Tell: m.told, Things: m.things, Numbers: m.numbers}
+	switch {
+	case m.ask != nil:
+		p.Prompt = m.ask.text
+	case m.kinds != nil:
+		p.Asks = &talk.Question{Ask: m.kinds.Title, List: m.kinds}
+	case m.form != nil:
+		p = m.form.Spoken(func(f entry.Form) screen.Screen {
+			m.form = &f
+			return m
+		})
+		p.Said = m.trouble(p.Said)
+	case m.reading != nil:
+		p = m.reading.Spoken(m.th, m.sys)
+		p.Said = m.trouble(p.Said)
+	default:
+		p.Words = m.words()
+	}
+	return p
+}
+
+// trouble is what is said of a form, or why it could not be written.
+func (m Model) trouble(said string) string {
+	switch {
+	case m.kept != nil:
+		return "Not written, but still here: " + m.kept.Error()
+	case said == "":
+		return m.status
+	}
+	return said
+}
+
+func (m Model) words() []talk.Word {
+	return []talk.Word{
+		{Say: "reading", Does: add},
+		{Say: "wash", Does: wash},
+		{Say: "salt", Does: salt},
+		{Say: "resin", Does: resin},
+		{Say: "new", Does: newOne, Takes: "reading", Like: "new reading"},
+		{Say: "correct", Does: right, Of: "ENTRY", Like: "correct 2", Help: "put an entry right; the log keeps both"},
+		{Say: "strike", Does: strike, Of: "ENTRY", Like: "strike 2", Help: "strike an entry out, or let it count again"},
+		{Say: "use", Does: useIt, Of: "ENTRY", Like: "use 2"},
+		{Say: "evidence", Does: explain, Lines: func() []string { return m.evidence(columns) }},
+	}
+}
+
+// told is the answer, as the screen shows it.
+func (m Model) told() []string {
+	lines := talk.Unmarked(m.th, []string{m.titleLine(unwrapped), m.verdictLine(unwrapped)})
+	for _, r := range m.rowsTold() {
+		lines = append(lines, r.Label+": "+r.Value+" ("+r.Note+")")
+	}
+	return append(lines, talk.Unmarked(m.th, m.noteLines(unwrapped, 8))...)
+}
+
+func (m Model) rowsTold() []report.Row {
+	if m.err != nil {
+		return nil
+	}
+	return []report.Row{m.leftRow(), m.endsRow(), m.orderRow(), m.costRow()}
+}
+
+// things are the entries of the log, the newest first.
+func (m Model) things() []talk.Thing {
+	all := make([]talk.Thing, m.list.count())
+	for i := range all {
+		row, _ := m.list.row(i)
+		text := saysOf(&row, m.sys)
+		if m.odd[row.Entry.ID] {
+			text += "; fits no bed"
+		}
+		all[i] = talk.Thing{
+			Name: dayOf(&row) + " " + string(row.Entry.Kind()), Text: strings.TrimSpace(text),
+			On: func() screen.Screen {
+				m.list = m.list.onto(i)
+				return m
+			},
+		}
+	}
+	return all
+}
+
+func (m Model) numbers() []talk.Number { return talk.Reasons(m.th, m.sys, m.reasons()) }
+
+var _ talk.Speaker = Model{}

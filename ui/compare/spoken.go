@@ -1,0 +1,86 @@
+package compare
+
+import (
+	"fmt"
+	"strings"
+
+	"washeve/ui/report"
+	"washeve/ui/screen"
+	"washeve/ui/talk"
+)
+
+// Spoken is the screen in words.
+func (m Model) Spoken() talk.Page {
+	p := talk.Page{Title: m.Title(), Like: "way 2, or take 2", Said: m.status}
+	if m.err != nil {
+		p.Tell = func() []string { return []string{"Nothing can be compared: " + m.err.Error()} }
+		p.Like = "back"
+		return p
+	}
+	p.Tell, p.Things, p.Numbers = m.told, m.things, m.numbers
+	if m.ask {
+		p.Prompt = "Put " + m.way().Buys + " into your rig, and plan with it? yes or no"
+		p.Words = []talk.Word{{Say: "yes", Does: buy}, {Say: "no", Does: leaveOut}}
+		return p
+	}
+	p.After = m.wayTold
+	p.Words = []talk.Word{
+		{Say: "way", Of: "WAY", Like: "way 2", Help: "all figures of a way, and what it changes; what is said next is about it"},
+		{Say: "take", Does: adopt, Of: "WAY", Like: "take 2", Help: "make a way the plan; there undo takes it back"},
+		{Say: "more", Does: more, Of: "WAY", Like: "more 2", Help: "more of what a way hangs on: ions held back, drip, target"},
+		{Say: "less", Does: less, Of: "WAY", Like: "less 2", Help: "less of what a way hangs on"},
+	}
+	return p
+}
+
+// told lists the ways, and what is not known or not compared.
+func (m Model) told() []string {
+	lines := []string{fmt.Sprintf("%s, done in %d ways; way and a number tells all of one.", report.Heading(m.table.Ways[0].Figures.Plan), len(m.table.Ways))}
+	for i, th := range m.things() {
+		lines = append(lines, fmt.Sprintf("%d %s: %s", i+1, th.Name, th.Text))
+	}
+	return append(lines, report.CompareRest(m.table)...)
+}
+
+// wayTold is the way under the hand: its figures by name, and what it changes.
+func (m Model) wayTold() []string {
+	w := m.way()
+	lines := []string{w.Name + "."}
+	for _, r := range m.table.Rows {
+		line := r.Label + ": " + report.Cell(r, r.Cells[m.hand], m.sys)
+		if r.Cells[m.hand].Best {
+			line += ", the best"
+		}
+		lines = append(lines, line)
+	}
+	return append(lines, report.WayWords(m.table, m.hand, m.sys)...)
+}
+
+// things are the ways, each with its first figures and what it is best in.
+func (m Model) things() []talk.Thing {
+	const first = 3
+	all := make([]talk.Thing, len(m.table.Ways))
+	for i, w := range m.table.Ways {
+		var words, best []string
+		for k, r := range m.table.Rows {
+			if k < first {
+				words = append(words, r.Label+" "+report.Cell(r, r.Cells[i], m.sys))
+			}
+			if r.Cells[i].Best {
+				best = append(best, r.Label)
+			}
+		}
+		text := strings.Join(words, ", ")
+		if len(best) > 0 {
+			text += "; best in " + strings.Join(best, ", ")
+		}
+		all[i] = talk.Thing{Name: w.Name, Text: text, On: func() screen.Screen { return m.say("").to(i) }}
+	}
+	return all
+}
+
+func (m Model) numbers() []talk.Number {
+	return append(talk.Reasons(m.th, m.sys, m.table.Reasons(m.hand, m.washes)), talk.Reasons(m.th, m.sys, m.way().Figures.Plan.Reasons)...)
+}
+
+var _ talk.Speaker = Model{}

@@ -1,0 +1,79 @@
+package entry
+
+import (
+	"washeve/model/quantity"
+	"washeve/ui/screen"
+	"washeve/ui/talk"
+	"washeve/ui/theme"
+)
+
+// unwrapped is a width that no line of the page reaches.
+const unwrapped = 1000
+
+// Spoken is the form in words. Put gives the screen with the form as it is then.
+func (f Form) Spoken(put func(Form) screen.Screen) talk.Page {
+	p := talk.Page{Title: f.Title, Like: "change note windy, or write", Said: f.status, Things: func() []talk.Thing { return f.things(put) }}
+	p.Tell = func() []string {
+		words := "Say list for its lines, walk to be asked for each, write to put it into the log, back to leave it."
+		if why := f.Problem(); why != "" {
+			return []string{"Not complete yet: " + why + ".", words}
+		}
+		return []string{words}
+	}
+	field, _ := f.here()
+	switch {
+	case f.picker != nil:
+		p.Asks = &talk.Question{Ask: f.picker.Title, List: f.picker}
+	case f.edit != nil:
+		p.Asks = &talk.Question{Ask: field.Label, Like: field.Example, Edit: f.edit}
+	default:
+		p.Words = []talk.Word{
+			{Say: "change", Does: change, Of: "LINE", Takes: "windy", Like: "change note windy", Help: "state a line"},
+			{Say: "clear", Does: takeAway, Of: "LINE", Like: "clear note", Help: "take the value of a line away"},
+			{Say: "write", Does: Write, Help: "put it into the log"},
+			{Say: "back", Does: Leave, Help: "leave it; nothing is written"},
+		}
+	}
+	return p
+}
+
+func (f Form) things(put func(Form) screen.Screen) []talk.Thing {
+	e := f.entry.Clone()
+	var all []talk.Thing
+	for i, key := range f.rows {
+		field, ok := f.field(&e, key)
+		if !ok {
+			continue
+		}
+		text := field.Text()
+		if key == "id" && text == "" {
+			text = "given when it is written"
+		}
+		all = append(all, talk.Thing{
+			Name: field.Label, Text: text, Like: field.Example, Must: field.Required, From: append(field.Choices, f.known.Names[field.Refers]...),
+			On: func() screen.Screen { return put(f.onto(i)) },
+		})
+	}
+	return all
+}
+
+// Spoken is the reading in words: first the flush, then the number.
+func (r Reading) Spoken(th theme.Theme, sys quantity.System) talk.Page {
+	lines := r.Lines(th, sys, unwrapped)
+	p := talk.Page{Title: lines[0], Said: r.problem, Tell: func() []string { return lines[1:2] }}
+	if r.quick {
+		p.Tell = func() []string { return lines[1:3] }
+	}
+	if r.Typing() {
+		p.Asks = &talk.Question{Ask: "It reads", Like: Bare("6", r.scale), Edit: r.edit}
+		return p
+	}
+	p.Prompt = "Is the standing water out? yes, no, faster, back, or help"
+	p.Words = []talk.Word{
+		{Say: "yes", Does: flushed, Takes: "6", Help: "it is out: the reading counts", Like: "yes 6 ppm NaCl"},
+		{Say: "no", Does: firstCup, Takes: "6", Help: "a first cup: the reading is shown and not used", Like: "no 6 ppm NaCl"},
+		{Say: "faster", Does: otherFlow, Help: "read at the flow that teaches most, or again at the job's"},
+		{Say: "back", Does: Leave, Help: "no reading"},
+	}
+	return p
+}

@@ -1,0 +1,79 @@
+package plan
+
+import (
+	"strings"
+	"testing"
+
+	tea "github.com/charmbracelet/bubbletea"
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"washeve/planner"
+	"washeve/ui/screen"
+	"washeve/ui/talk"
+	"washeve/ui/theme"
+)
+
+// root is a root with one screen.
+type root struct{ top screen.Screen }
+
+func (r root) Init() tea.Cmd                 { return nil }
+func (r root) View() string                  { return "" }
+func (r root) Top() screen.Screen            { return r.top }
+func (r root) Put(s screen.Screen) tea.Model { return root{s} }
+func (r root) Trouble() error                { return nil }
+func (r root) Losing() error                 { return r.top.Leave() }
+func (r root) Update(m tea.Msg) (tea.Model, tea.Cmd) {
+	if key, ok := m.(tea.KeyMsg); ok && key.String() == "ctrl+c" && r.Losing() == nil {
+		return r, tea.Quit
+	}
+	next, cmd := r.top.Update(m)
+	return root{next}, cmd
+}
+
+func said(t *testing.T, o Options, lines ...string) string {
+	o.Theme = theme.New(theme.Options{Plain: true})
+	var out strings.Builder
+	require.NoError(t, talk.Run(root{New(o)}, strings.NewReader(strings.Join(lines, "\n")+"\n"), &out))
+	return out.String()
+}
+
+func TestWordsFromNothing(t *testing.T) {
+	o := ours(t)
+	o.Example, o.Make = true, planner.Make
+	got := said(t, o, "fresh", "walk vehicle", "", "", "", "33 yards", "33", "12 ft", ".", "walk bed", "", "", "0.5 ft3", ".", "v", "", "", "", ".", "change TDS 210", "change", "TDS", "", "quit")
+	assert.Contains(t, got, "No plan yet. It needs: vehicle length, vehicle height, bed resin volume, place TDS.")
+	assert.Contains(t, got, `Not taken: has the unit "yards"`)
+	assert.Contains(t, got, "Read as 33 ft.")
+	assert.Contains(t, got, "Read as 210 ppm NaCl.")
+	assert.Contains(t, got, "my wash: my coach at home")
+	assert.Contains(t, got, "TDS, now 210 ppm NaCl; a value like 240 ppm NaCl", "what is in force is said, and what is right")
+	assert.Equal(t, "33 ft", o.Keeper.(*book).rig.Vehicles[0].Length.Words())
+	for _, r := range got {
+		assert.Less(t, r, rune(0x7f))
+	}
+}
+
+func TestWordsChangeThePlaceAndTellAll(t *testing.T) {
+	o := ours(t)
+	got := said(t, o, "p", "nowhere", "help", "sand", "full", "why inputs", "why zz", "undo", "undo", "zz", "new", "walk water", "-", "", "", "-", ".", "undo 3")
+	for _, words := range []string{
+		"Old Goose at Sand Hollow", "TIGHT: THE BED MAY NOT LAST", `Read: "nowhere". That is not in the list; right is a number from 1 to 3 or a name`,
+		"Type a number from 1 to 3 or a name, like Willow Bend.", `the name "zz". There is no such number here`, "Not now: there is nothing to undo.",
+		`Read: "zz". There is no such word here; right is a word like walk vehicle`, "near it are: new vehicle, new bed", "TDS cannot be left out", `Read: undo, and "3" behind it. Right is: undo`,
+	} {
+		assert.Contains(t, got, words)
+	}
+}
+
+func TestALineIsFoundByItsNumberOrAllOfItsName(t *testing.T) {
+	o := ours(t)
+	got := said(t, o, "change length 20 ft", "change vehicle length 20 ft", "list length", "list qq", "change 999", "clear vehicle length")
+	assert.Contains(t, got, "Several are called so: say the number, or more of the name, of 4 vehicle length, ")
+	assert.Contains(t, got, "vehicle length: 20 ft.")
+	assert.Contains(t, got, "4 vehicle length: 20 ft\n")
+	assert.Contains(t, got, `Read: list, and "qq" behind it. No line here holds that.`)
+	assert.Contains(t, got, "The numbers go from 1 to ")
+	assert.Contains(t, got, "Not now: length cannot be left out.")
+	assert.Equal(t, "20 ft", o.Keeper.(*book).rig.Vehicles[0].Length.Words())
+}

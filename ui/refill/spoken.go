@@ -1,0 +1,84 @@
+package refill
+
+import (
+	"fmt"
+
+	"washeve/ui/entry"
+	"washeve/ui/screen"
+	"washeve/ui/talk"
+)
+
+// Spoken is the change in words, step by step.
+func (m Model) Spoken() talk.Page {
+	title := fmt.Sprintf("Changing the resin, step %d of %d: %s", m.step+1, len(steps()), m.now().name)
+	p := talk.Page{Title: title, Like: "next", Said: m.status, Tell: m.sentences, Numbers: m.numbers}
+	switch {
+	case m.reading != nil:
+		p = m.reading.Spoken(m.th, m.sys)
+	case m.inForm():
+		p = m.fill.Spoken(func(f entry.Form) screen.Screen {
+			m.fill = f
+			return m
+		})
+		p.Title, p.Like = title, "write"
+		if p.Words != nil {
+			p.Words = append(p.Words, m.stepWords()...)
+		}
+	default:
+		p.Words = m.stepWords()
+	}
+	if m.now().amounts {
+		p.Things, p.Like = m.things, "change resin 0.5 ft3, or next"
+		p.Words = append(p.Words, talk.Word{Say: "change", Does: change, Of: "LINE", Takes: "0.5 ft3", Like: "change bag 1 ft3", Help: "state how much"})
+	}
+	if m.edit != nil {
+		p.Asks = &talk.Question{Ask: m.things()[m.hand].Name, Like: "0.5 ft3", Edit: m.edit}
+	}
+	if m.kept != nil {
+		p.Said = "Not written, but still here: " + m.kept.Error()
+	} else if p.Said == "" {
+		p.Said = m.status
+	}
+	return p
+}
+
+func (m Model) stepWords() []talk.Word {
+	words := []talk.Word{{Say: "next", Does: next}, {Say: "before", Does: before}}
+	if !m.inForm() {
+		words = append(words, talk.Word{Say: "reading", Does: read})
+	}
+	return words
+}
+
+// sentences is what the step says, and the readings so far.
+func (m Model) sentences() []string {
+	if m.err != nil {
+		return []string{"No figures yet: " + m.err.Error()}
+	}
+	var lines []string
+	for _, l := range m.now().tell(m) {
+		mark := ""
+		if l.heed {
+			mark = "Mind: "
+		}
+		lines = append(lines, mark+l.text)
+	}
+	return lines
+}
+
+// things are the two amounts that can be stated.
+func (m Model) things() []talk.Thing {
+	amounts := []amount{m.resin, m.bag}
+	all := make([]talk.Thing, len(amounts))
+	for i, name := range []string{"resin", "bag"} {
+		all[i] = talk.Thing{Name: name, Text: amounts[i].text, Like: "0.5 ft3", On: func() screen.Screen {
+			m.hand = i
+			return m
+		}}
+	}
+	return all
+}
+
+func (m Model) numbers() []talk.Number { return talk.Reasons(m.th, m.sys, m.ahead.Reasons) }
+
+var _ talk.Speaker = Model{}

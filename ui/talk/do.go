@@ -1,0 +1,170 @@
+package talk
+
+import (
+	"fmt"
+	"strconv"
+	"strings"
+
+	"washeve/ui/keys"
+)
+
+// do does a word: the hand goes where the word is meant, then the key is pressed, and
+// what stands behind the word answers what the screen asks.
+func (t *talk) do(w Word, rest string) {
+	var thing Thing
+	if w.Of != "" {
+		var ok bool
+		if thing, rest, ok = t.choose(w, rest); !ok {
+			return
+		}
+		w.On = thing.On
+	}
+	if w.Takes == "" && rest != "" {
+		t.say(fmt.Sprintf("Read: %s, and %s behind it. Right is: %s", w.Say, quoted(rest), w.whole()))
+		return
+	}
+	if w.Lines != nil {
+		t.say(w.Lines()...)
+		return
+	}
+	if w.On != nil {
+		t.put(w.On())
+	}
+	switch {
+	case w.Walk != "":
+		t.walk(w.Walk)
+	case w.Does == "":
+		t.after = nil // the page says of itself what the hand is on now
+	default:
+		t.act(w, rest)
+		t.confirm(w, thing)
+	}
+}
+
+// confirm says how a line that was stated stands now.
+func (t *talk) confirm(w Word, was Thing) {
+	p := t.page()
+	if w.Of == "" || w.Takes == "" || p.Things == nil || p.Title != t.title {
+		return
+	}
+	for _, th := range p.Things() {
+		if th.whole() == was.whole() && th.Text != was.Text {
+			t.say(th.whole() + ": " + th.Text + ".")
+			return
+		}
+	}
+}
+
+func (t *talk) act(w Word, rest string) {
+	b, bound := bindingOf(t.root.Top().Keys(), w)
+	switch {
+	case !bound:
+		t.say("Not now.")
+		return
+	case b.Blocked != "":
+		t.say("Not now: " + b.Blocked + ".")
+		return
+	}
+	if w.Key == "" {
+		w.Key = b.Keys()[0]
+	}
+	t.press(w.Key)
+	t.answers(rest)
+}
+
+// whole is a line for example.
+func (w Word) whole() string {
+	if w.Like != "" {
+		return w.Like
+	}
+	return w.Say
+}
+
+// choose finds the thing that a word is about; what is behind it is the value. Without
+// one it asks.
+func (t *talk) choose(w Word, rest string) (Thing, string, bool) {
+	page := t.page()
+	var things []Thing
+	if page.Things != nil {
+		things = page.Things()
+	}
+	if len(things) == 0 {
+		t.say("There is nothing here that " + w.Say + " could be about.")
+		return Thing{}, "", false
+	}
+	if rest == "" {
+		t.list("")
+		line, _ := t.ask("Which? Its number or its name, like " + things[0].Name + "; an empty line for none")
+		if line == "" {
+			return Thing{}, "", false
+		}
+		rest = line
+	}
+	thing, after, why := pick(things, rest)
+	if why == "" && w.Among != "" && thing.Group != w.Among {
+		why = thing.whole() + " is none of the " + strings.ToLower(w.Among) + "; list tells them."
+	}
+	if why != "" {
+		t.say("Read: " + w.Say + ", and " + quoted(rest) + " behind it. " + why + " Right is: " + w.whole() + ".")
+		return Thing{}, "", false
+	}
+	return thing, after, true
+}
+
+// pick finds the thing that a text begins with, by number or by name, and what stands
+// behind it.
+func pick(things []Thing, text string) (Thing, string, string) {
+	head, after, _ := strings.Cut(text, " ")
+	if n, err := strconv.Atoi(head); err == nil {
+		if n < 1 || n > len(things) {
+			return Thing{}, "", fmt.Sprintf("The numbers go from 1 to %d; list tells them.", len(things))
+		}
+		return things[n-1], valueOf(after), ""
+	}
+	var found []string
+	var one Thing
+	longest := 0
+	for i := range things {
+		value, letters := things[i].called(text)
+		if letters == 0 || letters < longest {
+			continue
+		}
+		if letters > longest {
+			found = nil
+		}
+		one, longest, after = things[i], letters, value
+		found = append(found, fmt.Sprintf("%d %s", i+1, one.whole()))
+	}
+	switch len(found) {
+	case 0:
+		return Thing{}, "", "No line here is called so; list tells them."
+	case 1:
+		return one, valueOf(after), ""
+	}
+	return Thing{}, "", "Several are called so: say the number, or more of the name, of " + strings.Join(found, ", ") + "."
+}
+
+// valueOf passes over a "to" before a value: "rename wand to lance".
+func valueOf(text string) string {
+	if value, ok := behind(text, "to"); ok && value != "" {
+		return value
+	}
+	return text
+}
+
+// about is what help says of a word.
+func (w Word) about(all []keys.Binding) string {
+	text := w.Help
+	if b, bound := bindingOf(all, w); bound {
+		if text == "" {
+			text = b.Long
+		}
+		if text == "" {
+			text = b.Help().Desc
+		}
+		if b.Blocked != "" && w.Of == "" && w.On == nil {
+			text += " (not now: " + b.Blocked + ")"
+		}
+	}
+	return text
+}

@@ -1,0 +1,165 @@
+package talk
+
+import (
+	"bufio"
+	"errors"
+	"fmt"
+	"io"
+	"slices"
+	"strings"
+
+	tea "github.com/charmbracelet/bubbletea"
+
+	"washeve/ui/cells"
+	"washeve/ui/keys"
+	"washeve/ui/screen"
+)
+
+// columns is the width that long text is wrapped to.
+const columns = 80
+
+// Root is the program's root, which knows the way from screen to screen.
+type Root interface {
+	tea.Model
+	// Top is the screen that is seen.
+	Top() screen.Screen
+	// Put sets another screen in the place of the one that is seen.
+	Put(screen.Screen) tea.Model
+	// Trouble is an error to tell; Losing is why quitting would lose work, while it
+	// asks.
+	Trouble() error
+	Losing() error
+}
+
+// talk is the talk as it stands.
+type talk struct {
+	root  Root
+	lines *bufio.Scanner
+	out   io.Writer
+	err   error    // of writing
+	over  bool     // the program has ended
+	acted bool     // something was done since the page was told last
+	title string   // of the page that was told last
+	after []string // what was told of it last
+}
+
+// Run talks until the person quits or the input ends. What could not be kept then is
+// the error.
+func Run(root Root, in io.Reader, out io.Writer) error {
+	t := &talk{root: root, lines: bufio.NewScanner(in), out: out}
+	t.run(root.Init())
+	for t.settle(); !t.over && t.err == nil; {
+		line, more := t.ask(t.prompt())
+		if !more {
+			return t.ended()
+		}
+		t.heed(line)
+	}
+	return t.err
+}
+
+// ended leaves where the input has ended: everything is kept that can be.
+func (t *talk) ended() error {
+	t.press("ctrl+c")
+	if t.err != nil || t.over {
+		return t.err
+	}
+	if why := t.root.Losing(); why != nil {
+		return fmt.Errorf("not all is kept: %w", why)
+	}
+	return errors.New("the program did not end")
+}
+
+func (t *talk) say(lines ...string) {
+	for _, line := range lines {
+		if t.err == nil && strings.TrimSpace(line) != "" {
+			_, t.err = fmt.Fprintln(t.out, strings.TrimRight(cells.Safe(line), " "))
+		}
+	}
+}
+
+// ask puts a question, and gives false where the input has ended.
+func (t *talk) ask(question string) (string, bool) {
+	if t.err == nil {
+		_, t.err = fmt.Fprint(t.out, cells.Safe(question)+": ")
+	}
+	if t.err != nil || !t.lines.Scan() {
+		return "", false
+	}
+	return strings.Join(strings.Fields(t.lines.Text()), " "), true
+}
+
+// page is what the screen says of itself now.
+func (t *talk) page() Page {
+	top := t.root.Top()
+	if s, ok := top.(Speaker); ok {
+		return s.Spoken()
+	}
+	return Page{Title: top.Title()}
+}
+
+func (t *talk) prompt() string {
+	p := t.page()
+	if p.Prompt != "" {
+		return p.Prompt
+	}
+	return sentence(p.Title) + " A word, like " + p.Like + ", or help"
+}
+
+// press plays a key, and runs what follows from it to its end.
+func (t *talk) press(name string) { t.tell(keys.Press(name)) }
+
+func (t *talk) tell(msg tea.Msg) {
+	t.acted = true
+	next, cmd := t.root.Update(msg)
+	t.root = next.(Root)
+	if err := t.root.Trouble(); err != nil {
+		t.say(err.Error())
+	}
+	t.run(cmd)
+}
+
+func (t *talk) put(s screen.Screen) { t.root = t.root.Put(s).(Root) }
+
+func (t *talk) run(cmd tea.Cmd) {
+	if cmd == nil {
+		return
+	}
+	switch msg := cmd().(type) {
+	case nil:
+	case tea.BatchMsg:
+		for _, c := range msg {
+			t.run(c)
+		}
+	case tea.QuitMsg:
+		t.over = true
+	default:
+		t.tell(msg)
+	}
+}
+
+// settle says what the last line led to: what became of it, then the page where it is
+// another one, or else what has changed on it.
+func (t *talk) settle() {
+	if t.over {
+		return
+	}
+	p := t.page()
+	if t.acted || t.title == "" {
+		t.say(p.Said)
+	}
+	var after []string
+	if p.After != nil {
+		after = p.After()
+	}
+	switch {
+	case p.Title != t.title:
+		t.say(sentence(p.Title))
+		if p.Tell != nil {
+			t.say(p.Tell()...)
+		}
+	case !slices.Equal(after, t.after):
+		t.say(after...)
+	}
+	t.acted, t.title, t.after = false, p.Title, after
+}

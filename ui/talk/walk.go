@@ -1,0 +1,135 @@
+package talk
+
+import (
+	"fmt"
+	"strings"
+)
+
+// change is the word by which a page lets one of its lines be stated.
+const change = "change"
+
+// walk asks for the lines of a page, or of a part of it, one after the other.
+func (t *talk) walk(group string) {
+	word, ok := t.changes()
+	if !ok {
+		t.say("There is nothing to walk through here.")
+		return
+	}
+	group, ok = t.group(group)
+	if !ok {
+		return
+	}
+	t.say("An empty line keeps a value, " + nothing + " takes it away, " + ends + " ends.")
+	title := t.title
+	for i := 0; t.page().Title == title; i++ {
+		things := t.page().Things()
+		for i < len(things) && (group != "" && things[i].Group != group || things[i].On == nil) {
+			i++
+		}
+		if i >= len(things) || !t.asksFor(word, i) {
+			break
+		}
+	}
+	t.settle()
+}
+
+// changes finds the word that states a line.
+func (t *talk) changes() (Word, bool) {
+	for _, w := range t.page().Words {
+		if w.Say == change {
+			return w, true
+		}
+	}
+	return Word{}, false
+}
+
+// group finds the part of the page that a text names; "" for all of it.
+func (t *talk) group(text string) (string, bool) {
+	var groups []string
+	for _, th := range t.page().Things() {
+		if strings.EqualFold(th.Group, text) {
+			return th.Group, true
+		}
+		if n := len(groups); th.Group != "" && (n == 0 || groups[n-1] != th.Group) {
+			groups = append(groups, th.Group)
+		}
+	}
+	switch {
+	case len(groups) == 0 && text == "":
+		return "", true
+	case text == "":
+		t.say(fmt.Sprintf("Say walk and a part, one of: %s; like walk %s.", strings.Join(groups, ", "), groups[0]))
+	case len(groups) == 0:
+		t.say("Read: walk, and " + quoted(text) + " behind it. Right is: walk.")
+	default:
+		t.say(fmt.Sprintf("Read: walk, and %s behind it. Right is one of: %s; like walk %s.", quoted(text), strings.Join(groups, ", "), groups[0]))
+	}
+	return "", false
+}
+
+// asksFor asks for a line until the answer is right, and gives false where the walk
+// ends.
+func (t *talk) asksFor(w Word, i int) bool {
+	for {
+		th := t.page().Things()[i]
+		line, more := t.ask(th.question())
+		switch {
+		case !more || line == ends:
+			return false
+		case line == "":
+			return true
+		case t.states(w, th, line):
+			return true
+		}
+	}
+}
+
+// states puts a value on a line of the page, and gives false where it is not right.
+func (t *talk) states(w Word, th Thing, value string) bool {
+	t.put(th.On())
+	b, bound := bindingOf(t.root.Top().Keys(), w)
+	if !bound || b.Blocked != "" {
+		t.say("Not now: " + b.Blocked + ".")
+		return true
+	}
+	t.press(b.Keys()[0])
+	q := t.page().Asks
+	switch {
+	case q == nil:
+	case q.List == nil:
+		if !t.typed(value) {
+			t.press("esc")
+			return false
+		}
+	default:
+		t.picked(q, value)
+		t.answersNew()
+		if t.page().Asks != nil {
+			t.press("esc")
+			return false
+		}
+	}
+	return true
+}
+
+// answersNew asks for the name of what is new, where one of a list was.
+func (t *talk) answersNew() {
+	if q := t.page().Asks; q != nil && q.Edit != nil {
+		t.answers("")
+	}
+}
+
+// question names a line, what is in force, and what can be answered.
+func (th Thing) question() string {
+	words := th.whole()
+	if len(th.From) > 0 {
+		words += " (" + strings.Join(th.From, ", ") + ")"
+	}
+	switch {
+	case th.Text != "":
+		return words + " [" + th.Text + "]"
+	case th.Must:
+		words += ", needed"
+	}
+	return words + ", like " + th.Like
+}

@@ -1,0 +1,166 @@
+package trip
+
+import (
+	"cmp"
+	"strings"
+
+	"washeve/model"
+	"washeve/ui/report"
+	"washeve/ui/screen"
+	"washeve/ui/talk"
+)
+
+// Spoken is the screen in words.
+func (m Model) Spoken() talk.Page {
+	p := talk.Page{Title: m.Title(), Like: "begin", Said: m.status, Tell: m.told}
+	switch {
+	case m.question != nil:
+		p.Prompt = m.question.text
+	case !m.begun:
+		p.Words = []talk.Word{{Say: "begin", Does: begin}}
+	case m.sheet != nil:
+		return m.spokenSheet()
+	default:
+		p.Like, p.After, p.Things, p.Numbers, p.Words = "new wash, change 2 or full", m.answerTold, m.things, m.numbers, m.vocabulary()
+	}
+	return p
+}
+
+func (m Model) vocabulary() []talk.Word {
+	return []talk.Word{
+		{Say: "change", Does: open, Of: "LINE", Like: "change 2", Help: "state what a line says, value by value"},
+		{Say: "new wash", Does: newWash, Help: "a wash, or another user of the bed: then its lines"},
+		{Say: "new stop", Does: newStop, Help: "a stop: then its lines"},
+		{Say: "new change", Does: newChange, Help: "a planned change of resin: then its lines"},
+		{Say: "take advice", Does: take},
+		{Say: "drop", Does: dropLine, Of: "LINE", Like: "drop 3", Help: "take a line away"},
+		{Say: "earlier", Does: earlier, Of: "LINE", Like: "earlier 3", Help: "a day earlier"},
+		{Say: "later", Does: later, Of: "LINE", Like: "later 3", Help: "a day later"},
+		{Say: "week earlier", Does: weekBefore, Of: "LINE", Like: "week earlier 3", Help: "a week earlier"},
+		{Say: "week later", Does: weekAfter, Of: "LINE", Like: "week later 3", Help: "a week later"},
+		{Say: "full", Does: full, Lines: func() []string { return split(report.TripText(m.plan, m.sys, true, 80)) }},
+		{Say: "next trip", Does: nextTrip},
+		{Say: "begin", Does: begin},
+	}
+}
+
+// told is the answer, then every line.
+func (m Model) told() []string {
+	if !m.begun {
+		return []string{"There is no trip yet. A trip is a list of stops and washes by date: it says before you leave whether the resin lasts, where to change it, what to carry, and the day to order by. begin starts one, two weeks from today, with a stop and a wash to change."}
+	}
+	lines := append([]string{m.now.Name + "."}, m.answerTold()...)
+	for _, n := range m.plan.Notes {
+		lines = append(lines, n.Text(m.sys))
+	}
+	return append(lines, "list tells its lines.")
+}
+
+// answerTold is the verdict, where to change, when to order, what to carry, what it
+// costs, and what is wrong or lacking.
+func (m Model) answerTold() []string {
+	if m.planErr != nil {
+		return []string{"There is no answer yet: " + m.planErr.Error() + ". State it on the plan."}
+	}
+	changes := strings.Join(report.TripChanges(m.plan), " ")
+	if changes == "" {
+		changes = "No change of resin is planned, and none is advised."
+	}
+	lines := []string{report.TripVerdict(m.plan), changes, report.TripOrder(m.plan, m.sys), report.TripCarry(m.plan, m.sys) + " " + report.TripCost(m.plan)}
+	if problem := m.problem(); problem != "" {
+		lines = append(lines, "Mind: "+problem+".")
+	}
+	return lines
+}
+
+// things are the trip itself and all that is in it, by date.
+func (m Model) things() []talk.Thing {
+	lines := m.lines()
+	all := make([]talk.Thing, len(lines))
+	for i, l := range lines {
+		day := "no date"
+		if d, given := l.date.Get(); given {
+			day = d.String()
+		}
+		all[i] = talk.Thing{Name: "trip", Text: m.settings(), On: m.on(i)}
+		if l.kind != theTrip {
+			all[i].Name, all[i].Text = day+" "+l.kind.String(), m.lineTold(l)
+		}
+	}
+	return all
+}
+
+// lineTold is what a line of the list says, without its marks.
+func (m Model) lineTold(l line) string {
+	name, detail, _ := m.lineWords(l)
+	if l.kind == changeLine || l.kind == adviceLine {
+		return "change of resin; " + detail
+	}
+	return strings.TrimSpace(name) + "; " + talk.Unmarked(m.th, []string{detail})[0]
+}
+
+func (m Model) on(i int) func() screen.Screen {
+	return func() screen.Screen {
+		m.hand = i
+		return m
+	}
+}
+
+// spokenSheet is one line of the trip, value by value.
+func (m Model) spokenSheet() talk.Page {
+	item := itemOf(&m.now, m.sheet.of)
+	first, _ := m.sheet.field(&m.now, m.sheet.keys[0])
+	like := "change " + first.Label + " " + first.Example
+	p := talk.Page{Title: "Trip, this " + m.sheet.of.kind.String(), Like: like + ", walk or back", Said: m.status, Things: m.values, After: m.answerTold}
+	p.Tell = func() []string {
+		var lines []string
+		for _, th := range m.values() {
+			lines = append(lines, th.Name+": "+cmp.Or(th.Text, "not stated"))
+		}
+		return lines
+	}
+	f, _ := m.target()
+	switch {
+	case item == nil:
+	case m.picker != nil:
+		p.Asks = &talk.Question{Ask: m.picker.Title, List: m.picker}
+	case m.edit != nil:
+		p.Asks = &talk.Question{Ask: f.Label, Like: f.Example, Edit: m.edit}
+	default:
+		p.Words = []talk.Word{
+			{Say: "change", Does: change, Of: "VALUE", Takes: first.Example, Like: like, Help: "state a value"},
+			{Say: "clear", Does: takeAway, Of: "VALUE", Like: "clear name", Help: "take a value away"},
+		}
+	}
+	return p
+}
+
+// values are what can be stated of the line.
+func (m Model) values() []talk.Thing {
+	var all []talk.Thing
+	for i, key := range m.sheet.keys {
+		f, ok := m.sheet.field(&m.now, key)
+		if !ok {
+			continue
+		}
+		all = append(all, talk.Thing{Name: f.Label, Text: f.Text(), Like: f.Example, Must: f.Required, From: m.from(f), On: func() screen.Screen {
+			s := *m.sheet
+			s.hand = i
+			m.sheet = &s
+			return m
+		}})
+	}
+	return all
+}
+
+// from is what a value is picked from; nil where it is typed.
+func (m *Model) from(f model.Field) []string {
+	if f.Refers == "" {
+		return f.Choices
+	}
+	return m.names(f.Refers)
+}
+
+func (m Model) numbers() []talk.Number { return talk.Assumptions("", m.th, m.sys, m.plan.Assumptions) }
+
+var _ talk.Speaker = Model{}

@@ -1,0 +1,105 @@
+package washday
+
+import (
+	"fmt"
+
+	"washeve/ui/talk"
+)
+
+// Spoken is the wash day in words.
+func (m Model) Spoken() talk.Page {
+	m = m.look()
+	p := talk.Page{Title: m.Title(), Like: "on, next or reading 6", Said: m.said(), Tell: m.told, After: m.told}
+	switch {
+	case m.ending:
+		p.Prompt = "End the wash here? yes or no"
+	case m.picker != nil:
+		p.Asks = m.asksWay()
+	case m.edit != nil:
+		p.Asks = map[asking]*talk.Question{
+			aReading: {Ask: "The pen shows", Like: m.exampleOf(aReading), Edit: m.edit},
+			aFlow:    {Ask: "A gallon takes, or the flow is", Like: "46 s, 5 gal in 230 s, or 1.3 gpm", Edit: m.edit},
+		}[m.asks]
+	case m.broken != nil:
+		p.Like, p.Words = "keep aside", []talk.Word{{Say: "keep aside", Does: setAside}, leaving()}
+	case m.offered:
+		p.Like = "go on"
+		p.Words = []talk.Word{{Say: "go on", Does: resume}, {Say: "it was off", Does: wasOff}, {Say: "end", Does: end}, leaving()}
+	case m.err != nil || m.state.Over:
+		p.Like, p.Words = "back", []talk.Word{leaving()}
+	default:
+		p.Words = m.stepWords()
+	}
+	return p
+}
+
+func leaving() talk.Word {
+	return talk.Word{Say: "back", Does: back, Help: "to the plan; the wash goes on, and wash there comes back to it"}
+}
+
+func (m Model) stepWords() []talk.Word {
+	water := talk.Word{Say: "on", Does: run, Help: "the water is on: the time runs"}
+	if m.state.Running {
+		water = talk.Word{Say: "off", Does: run, Help: "the water is off: the time stands"}
+	}
+	return []talk.Word{
+		water,
+		{Say: "next", Does: next},
+		{Say: "before", Does: before},
+		{Say: "skip", Does: skip},
+		{Say: "reading", Does: read, Takes: "6", Like: "reading " + m.exampleOf(aReading)},
+		{Say: "flow", Does: check, Takes: "46 s", Like: "flow 46 s"},
+		{Say: "ways", Does: ways},
+		{Say: "all the same", Does: anyway},
+		{Say: "end", Does: end},
+		leaving(),
+	}
+}
+
+// said is what became of the last word, or what could not be written.
+func (m Model) said() string {
+	if m.kept != nil {
+		return "NOT WRITTEN, tried again with the next word: " + m.kept.Error()
+	}
+	return m.status
+}
+
+// told is where the wash stands.
+func (m Model) told() []string {
+	switch {
+	case m.err != nil:
+		return []string{"There is no wash to do yet: " + m.err.Error()}
+	case m.broken != nil:
+		return []string{"A wash is under way, but its file cannot be gone on with, and is left as it is: " + m.broken.Error()}
+	case m.offered:
+		return m.offerWords()
+	case m.state.Over:
+		return m.summaryWords()
+	}
+	s := m.step()
+	if s == nil {
+		return nil
+	}
+	head := fmt.Sprintf("Step %d of %d: %s", m.state.At+1, len(m.state.Steps), s.Stage)
+	if s.Face != "" {
+		head += ", " + string(s.Face)
+	}
+	if clock := m.clock(); clock != "" {
+		head += ", " + clock
+	}
+	if m.state.Running {
+		head += ", the time runs"
+	}
+	return append([]string{head + "."}, m.factWords()...)
+}
+
+// asksWay offers the ways out, and says what is none.
+func (m Model) asksWay() *talk.Question {
+	q := &talk.Question{Ask: m.picker.Title, List: m.picker}
+	for _, why := range m.noWays {
+		q.More = append(q.More, "No way out here: "+why)
+	}
+	return q
+}
+
+var _ talk.Speaker = Model{}
