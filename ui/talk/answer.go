@@ -30,7 +30,7 @@ func (t *talk) answers(text string) {
 			}
 			told = q.Ask
 			line, _ := t.ask(q.prompt())
-			if text = line; text == "" || strings.EqualFold(text, "back") {
+			if text = line; text == "" {
 				t.press("esc")
 				return
 			}
@@ -38,6 +38,9 @@ func (t *talk) answers(text string) {
 		switch {
 		case strings.EqualFold(text, "help"):
 			t.say("Type " + q.expected() + ". " + nothing + " takes the value away; an empty line or back leaves it as it was.")
+		case strings.EqualFold(text, "back"), text == "esc":
+			t.press("esc")
+			return
 		case strings.EqualFold(text, "quit"):
 			t.press("esc")
 			t.quit()

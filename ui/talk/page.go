@@ -6,6 +6,9 @@ package talk
 
 import (
 	"strings"
+	"time"
+
+	tea "github.com/charmbracelet/bubbletea"
 
 	"washeve/ui/form"
 	"washeve/ui/keys"
@@ -32,6 +35,13 @@ type Page struct {
 	Things  func() []Thing  // what a word can be about
 	Asks    *Question       // a value that has to be answered first
 	Numbers func() []Number // what can be asked where it comes from
+	Alarm   *Alarm          // what happens while no word is said
+}
+
+// Alarm is a message to the screen after a time without a word.
+type Alarm struct {
+	After time.Duration
+	Sends tea.Msg
 }
 
 // Word is what can be typed on a page, and the key of the screen that it stands for.

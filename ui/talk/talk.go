@@ -1,16 +1,13 @@
 package talk
 
 import (
-	"bufio"
 	"errors"
 	"fmt"
 	"io"
 	"slices"
-	"strings"
 
 	tea "github.com/charmbracelet/bubbletea"
 
-	"washeve/ui/cells"
 	"washeve/ui/keys"
 	"washeve/ui/screen"
 )
@@ -34,7 +31,7 @@ type Root interface {
 // talk is the talk as it stands.
 type talk struct {
 	root  Root
-	lines *bufio.Scanner
+	lines <-chan string
 	out   io.Writer
 	err   error    // of writing
 	over  bool     // the program has ended
@@ -46,7 +43,9 @@ type talk struct {
 // Run talks until the person quits or the input ends. What could not be kept then is
 // the error.
 func Run(root Root, in io.Reader, out io.Writer) error {
-	t := &talk{root: root, lines: bufio.NewScanner(in), out: out}
+	done := make(chan struct{})
+	defer close(done)
+	t := &talk{root: root, lines: linesOf(in, done), out: out}
 	t.run(root.Init())
 	for t.settle(); !t.over && t.err == nil; {
 		line, more := t.ask(t.prompt())
@@ -68,25 +67,6 @@ func (t *talk) ended() error {
 		return fmt.Errorf("not all is kept: %w", why)
 	}
 	return errors.New("the program did not end")
-}
-
-func (t *talk) say(lines ...string) {
-	for _, line := range lines {
-		if t.err == nil && strings.TrimSpace(line) != "" {
-			_, t.err = fmt.Fprintln(t.out, strings.TrimRight(cells.Safe(line), " "))
-		}
-	}
-}
-
-// ask puts a question, and gives false where the input has ended.
-func (t *talk) ask(question string) (string, bool) {
-	if t.err == nil {
-		_, t.err = fmt.Fprint(t.out, cells.Safe(question)+": ")
-	}
-	if t.err != nil || !t.lines.Scan() {
-		return "", false
-	}
-	return strings.Join(strings.Fields(t.lines.Text()), " "), true
 }
 
 // page is what the screen says of itself now.

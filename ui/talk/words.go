@@ -42,7 +42,7 @@ func bindingOf(all []keys.Binding, w Word) (keys.Binding, bool) {
 // heed does what a line says.
 func (t *talk) heed(line string) {
 	if line == "" {
-		t.say("An empty line does nothing here; help lists the words.")
+		t.standing()
 		return
 	}
 	if own, rest, ok := t.find(line); ok {
@@ -54,6 +54,15 @@ func (t *talk) heed(line string) {
 		return
 	}
 	t.say(t.unknown(line))
+}
+
+// standing says how things stand, to an empty line.
+func (t *talk) standing() {
+	if p := t.page(); p.After != nil {
+		t.say(p.After()...)
+		return
+	}
+	t.say("An empty line says nothing here; help lists the words.")
 }
 
 // find is the longest word that a line begins with; or the word for a key, where the

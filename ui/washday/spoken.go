@@ -2,6 +2,7 @@ package washday
 
 import (
 	"fmt"
+	"time"
 
 	"washeve/ui/talk"
 )
@@ -28,9 +29,19 @@ func (m Model) Spoken() talk.Page {
 	case m.err != nil || m.state.Over:
 		p.Like, p.Words = "back", []talk.Word{leaving()}
 	default:
-		p.Words = m.stepWords()
+		p.Words, p.Alarm = m.stepWords(), m.stepOver()
 	}
 	return p
+}
+
+// stepOver is when the time of the step will be over; nil where that is not to be told.
+func (m Model) stepOver() *talk.Alarm {
+	s := m.step()
+	if s == nil || !m.state.Running || !s.Timed() || m.rung == m.state.At {
+		return nil
+	}
+	left := max(s.Duration.Or(0)-m.done().Spent, 0)
+	return &talk.Alarm{After: time.Duration(float64(left) * float64(time.Second)), Sends: ticked{m.ticks}}
 }
 
 func leaving() talk.Word {

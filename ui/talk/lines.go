@@ -1,0 +1,64 @@
+package talk
+
+import (
+	"bufio"
+	"fmt"
+	"io"
+	"strings"
+	"time"
+
+	"washeve/ui/cells"
+)
+
+// linesOf reads lines beside the talk, so that an alarm can be heard meanwhile. It ends
+// with the input, or when done is closed.
+func linesOf(in io.Reader, done <-chan struct{}) <-chan string {
+	lines := make(chan string)
+	go func() {
+		defer close(lines)
+		for s := bufio.NewScanner(in); s.Scan(); {
+			select {
+			case lines <- s.Text():
+			case <-done:
+				return
+			}
+		}
+	}()
+	return lines
+}
+
+func (t *talk) say(lines ...string) {
+	for _, line := range lines {
+		if t.err == nil && strings.TrimSpace(line) != "" {
+			_, t.err = fmt.Fprintln(t.out, strings.TrimRight(cells.Safe(line), " "))
+		}
+	}
+}
+
+// ask puts a question, and gives false where the input has ended.
+func (t *talk) ask(question string) (string, bool) {
+	for t.err == nil {
+		if _, t.err = fmt.Fprint(t.out, cells.Safe(question)+": "); t.err != nil {
+			break
+		}
+		alarm, sounds := t.alarm()
+		select {
+		case line, more := <-t.lines:
+			return strings.Join(strings.Fields(line), " "), more
+		case <-sounds:
+			_, t.err = fmt.Fprintln(t.out)
+			t.tell(alarm.Sends)
+			t.say(t.page().Said)
+		}
+	}
+	return "", false
+}
+
+// alarm is the page's own, and when it sounds: never, where it has none.
+func (t *talk) alarm() (*Alarm, <-chan time.Time) {
+	a := t.page().Alarm
+	if a == nil {
+		return nil, nil
+	}
+	return a, time.After(a.After)
+}
