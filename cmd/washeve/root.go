@@ -57,7 +57,7 @@ the plan. Without a rig of your own it starts on a built-in example.`,
 	flags.StringVar(&p.dir, "dir", "", "data folder (else $WASHEVE_DIR, else the user's data home)")
 	flags.StringVar(&p.units, "units", "", "us or metric (else what the rig says, else us)")
 	flags.BoolVar(&p.json, "json", false, "print one JSON object and nothing else")
-	flags.BoolVar(&p.plain, "plain", false, "no colour and no drawing characters")
+	flags.BoolVar(&p.plain, "plain", false, "no colour and no drawing characters; at a terminal everything by words")
 	root.AddCommand(p.sheetCommand())
 	root.SetFlagErrorFunc(func(_ *cobra.Command, err error) error {
 		return wrongf("%w; see washeve --help", err)

@@ -126,7 +126,7 @@ func TestNoColourMeansNoColour(t *testing.T) {
 // A terminal that cannot draw, and one that is asked not to, get a line at a time,
 // the wash day included; a command prints.
 func TestDumbAndPlainTerminalsGetWords(t *testing.T) {
-	for _, s := range []setup{{env: []string{"TERM=dumb"}}, {args: []string{"--plain"}}} {
+	for leave, s := range map[string]setup{"quit\n": {env: []string{"TERM=dumb"}}, "\x04": {args: []string{"--plain"}}} {
 		run := start(t, s)
 		run.sees("The bed lasts this wash", "Plan. A word, like")
 		run.press("wash\n")
@@ -135,7 +135,7 @@ func TestDumbAndPlainTerminalsGetWords(t *testing.T) {
 		run.sees("Step 2 of 32: pre-rinse, roof")
 		run.press("back\n")
 		run.sees("Begin at 06:15 and are done by 09:39")
-		run.press("quit\n")
+		run.press(leave)
 		assert.Zero(t, run.ends())
 		assert.NotContains(t, run.output(), "\x1b[?1049h")
 		assert.NotRegexp(t, `\x1b\[[0-9;]*m`, run.output())

@@ -103,6 +103,12 @@ type question struct {
 	yes  func(Model) Model
 }
 
+// What is said of the example at first, by the keys and by the words that end it.
+const (
+	exampleKeys  = "This is a built-in example. a makes it yours, e starts your own from nothing."
+	exampleWords = "This is a built-in example. adopt makes it yours, fresh starts your own from nothing."
+)
+
 // New makes the screen. The first frame shows the whole answer.
 func New(o Options) Model {
 	m := Model{
@@ -112,7 +118,7 @@ func New(o Options) Model {
 		status: o.Notice, alarm: o.Notice != "",
 	}
 	if o.Example && o.Notice == "" {
-		m = m.say("This is a built-in example. a makes it yours, e starts your own from nothing.")
+		m = m.say(exampleKeys)
 	}
 	return m.replan(m.now).toFirst()
 }

@@ -18,6 +18,9 @@ const columns = 80
 // Spoken is the screen in words.
 func (m Model) Spoken() talk.Page {
 	p := talk.Page{Title: m.Title(), Like: "walk vehicle, bed or full", Said: m.status, Tell: m.answerTold, After: m.answerTold, Things: m.things, Numbers: m.numbers}
+	if p.Said == exampleKeys {
+		p.Said = exampleWords
+	}
 	f, _ := m.shown().field(m.editAt)
 	switch {
 	case m.question != nil:
@@ -139,7 +142,7 @@ func (m Model) answerTold() []string {
 			f, _ := m.now.field(r)
 			words[i] = r.section + " " + f.Label
 		}
-		return []string{"No plan yet. It needs: " + strings.Join(words, ", ") + "."}
+		return []string{"No plan yet. It needs: " + strings.Join(words, ", ") + ". walk needed asks for each."}
 	}
 	plan := m.plan
 	lines := []string{

@@ -84,7 +84,7 @@ func (t *talk) typed(text string) bool {
 	case q.Edit.Offer != "":
 		t.say("Read as " + q.Edit.Offer + ".")
 	case q.Edit.Problem != nil:
-		t.say("Not taken: " + strings.TrimSuffix(says, ".") + ".")
+		t.say("Read: " + quoted(text) + ". Not taken: " + strings.TrimSuffix(says, ".") + ".")
 		return false
 	case says != "":
 		t.say(says + ".")
@@ -141,8 +141,8 @@ func (q *Question) expected() string {
 
 func (q *Question) prompt() string {
 	words := q.Ask
-	if q.Edit != nil && strings.TrimSpace(q.Edit.Text()) != "" {
-		words += ", now " + q.Edit.Text()
+	if q.Edit != nil && strings.TrimSpace(q.Edit.Good) != "" {
+		words += ", now " + q.Edit.Good
 	}
 	return words + "; " + q.expected()
 }

@@ -21,7 +21,7 @@ func fixed() []fixedWord {
 	return []fixedWord{
 		{"tell", "", "say again what this page says", (*talk).again},
 		{"list", "WORDS", "the lines that a word can be about, each with its number; words behind it pick those that hold them, all tells every one", (*talk).list},
-		{"walk", "PART", "ask for every line in turn, or for those of one part", (*talk).walk},
+		{"walk", "PART", "ask for every line in turn, or for those of one part; walk needed asks for those that are lacking", (*talk).walk},
 		{"why", "NAME", "where a number comes from: formula, inputs, source; alone it lists the numbers", (*talk).why},
 		{"terms", "", "the terms of the trade", page(glossary.TermLines)},
 		{"trouble", "", "what to do when something goes wrong", page(glossary.TroubleLines)},

@@ -8,6 +8,9 @@ import (
 // change is the word by which a page lets one of its lines be stated.
 const change = "change"
 
+// needed is the part of a page that has the lines that are needed and not stated.
+const needed = "needed"
+
 // walk asks for the lines of a page, or of a part of it, one after the other.
 func (t *talk) walk(group string) {
 	word, ok := t.changes()
@@ -23,7 +26,7 @@ func (t *talk) walk(group string) {
 	title := t.title
 	for i := 0; t.page().Title == title; i++ {
 		things := t.page().Things()
-		for i < len(things) && (group != "" && things[i].Group != group || things[i].On == nil) {
+		for i < len(things) && !things[i].among(group) {
 			i++
 		}
 		if i >= len(things) || !t.asksFor(word, i) {
@@ -31,6 +34,17 @@ func (t *talk) walk(group string) {
 		}
 	}
 	t.settle()
+}
+
+// among tells whether a line belongs to a part of the page; "" for all of it.
+func (th *Thing) among(group string) bool {
+	switch {
+	case th.On == nil:
+		return false
+	case group == needed:
+		return th.Must && th.Text == ""
+	}
+	return group == "" || th.Group == group
 }
 
 // changes finds the word that states a line.
@@ -45,6 +59,9 @@ func (t *talk) changes() (Word, bool) {
 
 // group finds the part of the page that a text names; "" for all of it.
 func (t *talk) group(text string) (string, bool) {
+	if strings.EqualFold(text, needed) {
+		return needed, true
+	}
 	var groups []string
 	for _, th := range t.page().Things() {
 		if strings.EqualFold(th.Group, text) {
