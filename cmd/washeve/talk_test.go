@@ -176,3 +176,13 @@ func TestWhatIsNotKeptEndsInAnError(t *testing.T) {
 	assert.Zero(t, code)
 	assert.Equal(t, 2, strings.Count(out.String(), "This would be lost: you changed the example"))
 }
+
+// A word that is meant for one kind of line takes nothing else away.
+func TestOnlyAFaceIsDroppedAsAFace(t *testing.T) {
+	dir := mine(t)
+	before := kept(t, dir)
+	said := saidIn(t, dir, "rig", "show Marigold", "drop face 3", "back", "back", "short", "take front")
+	assert.Contains(t, said, "length is none of the faces")
+	assert.Contains(t, said, "front is none of the ways out")
+	assert.Equal(t, before, kept(t, dir))
+}

@@ -4,37 +4,19 @@ import (
 	"strings"
 	"testing"
 
-	tea "github.com/charmbracelet/bubbletea"
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
 	"washeve/planner"
-	"washeve/ui/screen"
+	"washeve/ui/internal/hands"
 	"washeve/ui/talk"
 	"washeve/ui/theme"
 )
 
-// root is a root with one screen.
-type root struct{ top screen.Screen }
-
-func (r root) Init() tea.Cmd                 { return nil }
-func (r root) View() string                  { return "" }
-func (r root) Top() screen.Screen            { return r.top }
-func (r root) Put(s screen.Screen) tea.Model { return root{s} }
-func (r root) Trouble() error                { return nil }
-func (r root) Losing() error                 { return r.top.Leave() }
-func (r root) Update(m tea.Msg) (tea.Model, tea.Cmd) {
-	if key, ok := m.(tea.KeyMsg); ok && key.String() == "ctrl+c" && r.Losing() == nil {
-		return r, tea.Quit
-	}
-	next, cmd := r.top.Update(m)
-	return root{next}, cmd
-}
-
 func said(t *testing.T, o Options, lines ...string) string {
 	o.Theme = theme.New(theme.Options{Plain: true})
 	var out strings.Builder
-	require.NoError(t, talk.Run(root{New(o)}, strings.NewReader(strings.Join(lines, "\n")+"\n"), &out))
+	require.NoError(t, talk.Run(hands.Root{Screen: New(o)}, strings.NewReader(strings.Join(lines, "\n")+"\n"), &out))
 	return out.String()
 }
 

@@ -8,6 +8,9 @@ import (
 	"washeve/ui/talk"
 )
 
+// faces is the part of a vehicle's fields that is about its faces.
+const faces = "Faces"
+
 // Spoken is the screen in words: the list of all that is owned, or the fields of one
 // thing.
 func (m Model) Spoken() talk.Page {
@@ -62,7 +65,7 @@ func (m Model) fieldWords() []talk.Word {
 		{Say: "rename", Does: rename, Takes: "spare", Like: "rename spare", Help: "the washes and defaults that name it follow"},
 		{Say: "use", Does: useIt, Help: "use it in the wash that is planned"},
 		{Say: "adopt", Does: adopt},
-		{Say: "drop face", Does: dropItem, Of: "FIELD", Like: "drop face 12", Help: "take away what is stated of the face that a field is of"},
+		{Say: "drop face", Does: dropItem, Of: "FIELD", Among: faces, Like: "drop face 12", Help: "take away what is stated of the face that a field is of"},
 	}
 }
 
@@ -100,10 +103,10 @@ func (m Model) items() []talk.Thing {
 // fields are the lines of the chosen item.
 func (m Model) fields() []talk.Thing {
 	var all []talk.Thing
-	group := ""
+	group, side := "", ""
 	for i, r := range m.looks.rows {
 		if r.heading != "" {
-			group = r.heading
+			group, side = faces, strings.TrimPrefix(r.heading, "Face: ")
 			continue
 		}
 		text := r.field.Text()
@@ -113,7 +116,7 @@ func (m Model) fields() []talk.Thing {
 		if r.lacks() {
 			text = ""
 		}
-		all = append(all, talk.Thing{Name: r.field.Label, Whose: strings.TrimPrefix(group, "Face: "), Text: text, Like: r.field.Example, Must: r.field.Required, From: m.from(r.field), On: func() screen.Screen {
+		all = append(all, talk.Thing{Name: r.field.Label, Whose: side, Text: text, Group: group, Like: r.field.Example, Must: r.field.Required, From: m.from(r.field), On: func() screen.Screen {
 			m.hand, m.inForm = i, true
 			return m
 		}})

@@ -18,7 +18,7 @@ const (
 
 // Spoken is the screen in words.
 func (m Model) Spoken() talk.Page {
-	first := fmt.Sprintf("take %d", len(m.share.Faces)+1)
+	first := fmt.Sprintf("take %d", m.firstWay()+1)
 	return talk.Page{
 		Title: m.Title(), Like: "in left, out rear or " + first, Said: m.status, Tell: m.told, After: m.shareTold, Things: m.things, Numbers: m.numbers,
 		Words: []talk.Word{
@@ -32,6 +32,16 @@ func (m Model) Spoken() talk.Page {
 			{Say: "take", Does: take, Of: "WAY", Among: waysOut, Like: first, Help: "make a way out the plan, and go back; there undo takes it back"},
 		},
 	}
+}
+
+// firstWay is the first way out that there is, for example, by its place in the list.
+func (m Model) firstWay() int {
+	for i, w := range m.ways {
+		if w.Not.Code == "" {
+			return len(m.share.Faces) + i
+		}
+	}
+	return len(m.share.Faces)
 }
 
 func (m Model) on(i int) func() screen.Screen {

@@ -12,6 +12,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"washeve/ui/internal/hands"
 	"washeve/ui/keys"
 	"washeve/ui/layout"
 	"washeve/ui/screen"
@@ -61,36 +62,6 @@ func (m lamp) Spoken() talk.Page {
 	return p
 }
 
-// root is a root of one screen.
-type root struct {
-	top    screen.Screen
-	losing error
-}
-
-func (r root) Init() tea.Cmd                 { return nil }
-func (r root) View() string                  { return "" }
-func (r root) Top() screen.Screen            { return r.top }
-func (r root) Put(s screen.Screen) tea.Model { return root{top: s} }
-func (r root) Trouble() error                { return nil }
-func (r root) Losing() error                 { return r.losing }
-
-func (r root) Update(msg tea.Msg) (tea.Model, tea.Cmd) {
-	if key, ok := msg.(tea.KeyMsg); ok {
-		switch {
-		case r.losing != nil && key.String() == "n":
-			r.losing = nil
-			return r, nil
-		case key.String() == "ctrl+c":
-			if r.losing = r.top.Leave(); r.losing == nil {
-				return r, tea.Quit
-			}
-			return r, nil
-		}
-	}
-	next, cmd := r.top.Update(msg)
-	return root{top: next}, cmd
-}
-
 // heard keeps what was said, and tells when some words have come.
 type heard struct {
 	mu   sync.Mutex
@@ -114,7 +85,7 @@ func TestAnAlarmIsHeardWhileNoWordIsSaid(t *testing.T) {
 	in, words := io.Pipe()
 	out := &heard{wait: "It went out.", came: make(chan struct{})}
 	ended := make(chan error)
-	go func() { ended <- talk.Run(root{top: lamp{}}, in, out) }()
+	go func() { ended <- talk.Run(hands.Root{Screen: lamp{}}, in, out) }()
 	_, err := io.WriteString(words, "light\n")
 	require.NoError(t, err)
 	<-out.came
@@ -125,7 +96,7 @@ func TestAnAlarmIsHeardWhileNoWordIsSaid(t *testing.T) {
 
 func TestInputThatEndsLosesNothingWithoutAWord(t *testing.T) {
 	why := errors.New("the lamp is not paid for")
-	err := talk.Run(root{top: lamp{lost: why}}, strings.NewReader("quit\n"), io.Discard)
+	err := talk.Run(hands.Root{Screen: lamp{lost: why}}, strings.NewReader("quit\n"), io.Discard)
 	assert.ErrorIs(t, err, why)
 }
 
@@ -135,5 +106,5 @@ type shut struct{}
 func (shut) Write([]byte) (int, error) { return 0, io.ErrClosedPipe }
 
 func TestATerminalThatWentAwayEndsTheTalk(t *testing.T) {
-	assert.ErrorIs(t, talk.Run(root{top: lamp{}}, strings.NewReader("light\n"), shut{}), io.ErrClosedPipe)
+	assert.ErrorIs(t, talk.Run(hands.Root{Screen: lamp{}}, strings.NewReader("light\n"), shut{}), io.ErrClosedPipe)
 }

@@ -64,7 +64,7 @@ func (t *talk) group(text string) (string, bool) {
 	}
 	var groups []string
 	for _, th := range t.page().Things() {
-		if strings.EqualFold(th.Group, text) {
+		if strings.EqualFold(th.Group, text) { // without a text: a line of no part
 			return th.Group, true
 		}
 		if n := len(groups); th.Group != "" && (n == 0 || groups[n-1] != th.Group) {

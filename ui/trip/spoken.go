@@ -21,14 +21,14 @@ func (m Model) Spoken() talk.Page {
 	case m.sheet != nil:
 		return m.spokenSheet()
 	default:
-		p.Like, p.After, p.Things, p.Numbers, p.Words = "new wash, change 2 or full", m.answerTold, m.things, m.numbers, m.vocabulary()
+		p.Like, p.After, p.Things, p.Numbers, p.Words = "new wash, show 2 or full", m.answerTold, m.things, m.numbers, m.vocabulary()
 	}
 	return p
 }
 
 func (m Model) vocabulary() []talk.Word {
 	return []talk.Word{
-		{Say: "change", Does: open, Of: "LINE", Like: "change 2", Help: "state what a line says, value by value"},
+		{Say: "show", Does: open, Of: "LINE", Like: "show 2", Help: "its lines, to hear and to change"},
 		{Say: "new wash", Does: newWash, Help: "a wash, or another user of the bed: then its lines"},
 		{Say: "new stop", Does: newStop, Help: "a stop: then its lines"},
 		{Say: "new change", Does: newChange, Help: "a planned change of resin: then its lines"},
@@ -128,8 +128,8 @@ func (m Model) spokenSheet() talk.Page {
 		p.Asks = &talk.Question{Ask: f.Label, Like: f.Example, Edit: m.edit}
 	default:
 		p.Words = []talk.Word{
-			{Say: "change", Does: change, Of: "VALUE", Takes: first.Example, Like: like, Help: "state a value"},
-			{Say: "clear", Does: takeAway, Of: "VALUE", Like: "clear name", Help: "take a value away"},
+			{Say: "change", Does: change, Of: "LINE", Takes: first.Example, Like: like, Help: "state a line"},
+			{Say: "clear", Does: takeAway, Of: "LINE", Like: "clear name", Help: "take the value of a line away"},
 		}
 	}
 	return p

@@ -4,38 +4,19 @@ import (
 	"strings"
 	"testing"
 
-	tea "github.com/charmbracelet/bubbletea"
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"washeve/ui/screen"
+	"washeve/ui/internal/hands"
 	"washeve/ui/talk"
 	"washeve/ui/theme"
 )
-
-// bare is a root with one screen; it ends where that screen is left.
-type bare struct{ top screen.Screen }
-
-func (r bare) Init() tea.Cmd                 { return nil }
-func (r bare) View() string                  { return "" }
-func (r bare) Top() screen.Screen            { return r.top }
-func (r bare) Put(s screen.Screen) tea.Model { return bare{s} }
-func (r bare) Trouble() error                { return nil }
-func (r bare) Losing() error                 { return r.top.Leave() }
-func (r bare) Update(m tea.Msg) (tea.Model, tea.Cmd) {
-	key, isKey := m.(tea.KeyMsg)
-	if _, left := m.(screen.Back); left || isKey && key.String() == "ctrl+c" {
-		return r, tea.Quit
-	}
-	next, cmd := r.top.Update(m)
-	return bare{next}, cmd
-}
 
 // talked says some lines, and gives all that was said to them.
 func talked(t *testing.T, o Options, lines ...string) string {
 	o.Tick = 0
 	var out strings.Builder
-	require.NoError(t, talk.Run(bare{Open(o)}, strings.NewReader(strings.Join(lines, "\n")), &out))
+	require.NoError(t, talk.Run(hands.Root{Screen: Open(o)}, strings.NewReader(strings.Join(lines, "\n")), &out))
 	return out.String()
 }
 
