@@ -67,7 +67,7 @@ func (m Model) lineWords() []talk.Word {
 		words = append(words, talk.Word{Say: "new " + s.about, Does: newItem, Takes: "spare", Like: "new " + s.about + " " + newLike(s.about), Help: "a new " + s.about + ", for this wash", On: on})
 	}
 	return append(words,
-		talk.Word{Say: "full", Does: full, Lines: func() []string { return m.fullLines(columns) }},
+		talk.Word{Say: "full", Does: full, Lines: func() []string { return strings.Split(report.Told(m.plan, m.sys, columns), "\n") }},
 		talk.Word{Say: "adopt", Does: adopt},
 		talk.Word{Say: "fresh", Does: fresh})
 }

@@ -12,7 +12,16 @@ import (
 // line is wider than width where words can be broken; plain leaves out all
 // drawing characters.
 func Text(p planner.Plan, sys quantity.System, plain bool, width int) string {
-	w := &page{width: max(width, 40), plain: plain}
+	return (&page{width: max(width, 40), plain: plain}).plan(p, sys)
+}
+
+// Told is the plan as it is read out: plain, and no figure says by its column alone
+// what it is.
+func Told(p planner.Plan, sys quantity.System, width int) string {
+	return (&page{width: max(width, 40), plain: true, told: true}).plan(p, sys)
+}
+
+func (w *page) plan(p planner.Plan, sys quantity.System) string {
 	w.line(Heading(p))
 	w.verdict(p, sys)
 	w.shortage(p, sys)
@@ -39,6 +48,7 @@ type page struct {
 	strings.Builder
 	width int
 	plain bool
+	told  bool // a table is told row by row
 }
 
 func (w *page) line(text string) {
@@ -149,7 +159,7 @@ func (w *page) table(title string, t Table) {
 	}
 	w.heading(title)
 	lines := Columns(t)
-	if cells.Width(lines[0])+2 > w.width {
+	if w.told || cells.Width(lines[0])+2 > w.width {
 		for _, row := range t.Rows {
 			w.wrapped("  - ", "    ", paragraph(t.Head, row))
 		}

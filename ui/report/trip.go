@@ -225,7 +225,15 @@ func TripSoftener(p trip.Plan, sys quantity.System) string {
 
 // TripText is the trip as it is printed: what to do first, then wash by wash.
 func TripText(p trip.Plan, sys quantity.System, plain bool, width int) string {
-	w := &page{width: max(width, 40), plain: plain}
+	return (&page{width: max(width, 40), plain: plain}).trip(p, sys)
+}
+
+// TripTold is the trip as it is read out; see [Told].
+func TripTold(p trip.Plan, sys quantity.System, width int) string {
+	return (&page{width: max(width, 40), plain: true, told: true}).trip(p, sys)
+}
+
+func (w *page) trip(p trip.Plan, sys quantity.System) string {
 	w.line(TripHeading(p))
 	w.WriteByte('\n')
 	w.wrapped("", "", TripVerdict(p))

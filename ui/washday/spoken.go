@@ -85,7 +85,7 @@ func (m Model) told() []string {
 	case m.offered:
 		return m.offerWords()
 	case m.state.Over:
-		return m.summaryWords()
+		return m.summaryTold()
 	}
 	s := m.step()
 	if s == nil {
@@ -102,6 +102,15 @@ func (m Model) told() []string {
 		head += ", the time runs"
 	}
 	return append([]string{head + "."}, m.factWords()...)
+}
+
+// summaryTold is the wash that is over, each figure with what it is.
+func (m Model) summaryTold() []string {
+	lines := m.summaryWords()[:1]
+	for _, s := range m.sums() {
+		lines = append(lines, fmt.Sprintf("%s: planned %s, done %s.", s.what, s.planned, s.done))
+	}
+	return append(lines, m.after...)
 }
 
 // asksWay offers the ways out, and says what is none.

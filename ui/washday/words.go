@@ -197,20 +197,27 @@ func (m Model) summaryWords() []string {
 	if m.state.Early {
 		words[0] = "The wash was ended early; what was done is kept."
 	}
-	row := func(what, planned, done string) {
-		words = append(words, fmt.Sprintf("  %-16s %14s %14s", what, planned, done))
+	for _, s := range append([]sum{{"", "planned", "done"}}, m.sums()...) {
+		words = append(words, fmt.Sprintf("  %-16s %14s %14s", s.what, s.planned, s.done))
 	}
-	t, p := m.state.Tally(), &m.u.Plan
-	row("", "planned", "done")
-	row("DI water", m.gallons(p.PlannedDI.Or(0)), m.gallons(t.DI))
-	row("softened water", m.gallons(p.PlannedSoftened.Or(0)), m.gallons(t.Softened))
-	row("raw water", m.gallons(p.PlannedRaw.Or(0)), m.gallons(t.Raw))
-	spent := quantity.Duration(0)
+	return append(words, m.after...)
+}
+
+// sum is what was planned of something, and what was done.
+type sum struct{ what, planned, done string }
+
+// sums are the waters and the time of the wash.
+func (m Model) sums() []sum {
+	t, p, spent := m.state.Tally(), &m.u.Plan, quantity.Duration(0)
 	for _, d := range m.state.Done {
 		spent += d.Spent
 	}
-	row("water on, hands", minutes(washday.Seconds(p.PlannedDuration.Or(0))), minutes(washday.Seconds(spent)))
-	return append(words, m.after...)
+	return []sum{
+		{"DI water", m.gallons(p.PlannedDI.Or(0)), m.gallons(t.DI)},
+		{"softened water", m.gallons(p.PlannedSoftened.Or(0)), m.gallons(t.Softened)},
+		{"raw water", m.gallons(p.PlannedRaw.Or(0)), m.gallons(t.Raw)},
+		{"water on, hands", minutes(washday.Seconds(p.PlannedDuration.Or(0))), minutes(washday.Seconds(spent))},
+	}
 }
 
 func readings(n int) string {
