@@ -35,7 +35,7 @@ func (m Model) Spoken() talk.Page {
 
 // told lists the ways, and what is not known or not compared.
 func (m Model) told() []string {
-	lines := []string{fmt.Sprintf("%s, done in %d ways; way and a number tells all of one.", report.Heading(m.table.Ways[0].Figures.Plan), len(m.table.Ways))}
+	lines := []string{fmt.Sprintf("%s, done in %d ways; way and a number tells all of one.", report.CompareHeading(m.table), len(m.table.Ways))}
 	for i, th := range m.things() {
 		lines = append(lines, fmt.Sprintf("%d %s: %s", i+1, th.Name, th.Text))
 	}
@@ -80,7 +80,11 @@ func (m Model) things() []talk.Thing {
 }
 
 func (m Model) numbers() []talk.Number {
-	return append(talk.Reasons(m.th, m.sys, m.table.Reasons(m.hand, m.washes)), talk.Reasons(m.th, m.sys, m.way().Figures.Plan.Reasons)...)
+	all := talk.Reasons(m.th, m.sys, m.table.Reasons(m.hand, m.washes))
+	if m.way().Figures.Trip != nil {
+		return all
+	}
+	return append(all, talk.Reasons(m.th, m.sys, m.way().Figures.Plan.Reasons)...)
 }
 
 var _ talk.Speaker = Model{}
