@@ -21,7 +21,7 @@ func TestMain(m *testing.M) {
 		}
 		os.Exit(run(os.Args[1:], s))
 	}
-	testscript.Main(m, map[string]func(){toolsName: main})
+	testscript.Main(tidy{m}, map[string]func(){toolsName: main})
 }
 
 // Scripts run the program as a person would, in a folder of their own with an

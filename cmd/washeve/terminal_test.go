@@ -3,6 +3,7 @@
 package main
 
 import (
+	"image/color"
 	"os"
 	"os/exec"
 	"strings"
@@ -11,29 +12,54 @@ import (
 	"testing"
 	"time"
 
+	"github.com/charmbracelet/x/ansi"
 	"github.com/charmbracelet/x/vt"
 	"github.com/creack/pty"
 	"github.com/stretchr/testify/require"
+	"golang.org/x/term"
 )
 
 // screen is the real program in a real pseudo-terminal, with a terminal
 // emulator that reads what it draws.
 type screen struct {
-	t    *testing.T
-	cmd  *exec.Cmd
-	pty  *os.File
-	emu  *vt.SafeEmulator
-	mu   sync.Mutex
-	news *sync.Cond
-	raw  strings.Builder
-	over bool
+	t     *testing.T
+	setup setup
+	cmd   *exec.Cmd
+	pty   *os.File
+	found *term.State // of the terminal before the program had it
+	emu   *vt.SafeEmulator
+	mu    sync.Mutex
+	news  *sync.Cond
+	raw   strings.Builder
+	modes map[ansi.Mode]bool // that are on
+	over  bool
 }
 
+// setup is a terminal and a program at it.
 type setup struct {
 	width, height int
+	margin        int // cells that the emulator has beyond the window, where nothing may come
 	home          string
 	env           []string
 	args          []string
+	light         bool                       // the terminal writes on white
+	answers       func(answer []byte) []byte // what the terminal's answers become; nil: they come as they are
+	slow          time.Duration              // for a few bytes to arrive
+	quiet         time.Duration              // after which no more is thought to come; 0: the usual
+}
+
+// program is the built one; with a clock that the test moves, the test's own binary.
+func (s setup) program(t *testing.T) string {
+	for _, v := range s.env {
+		if strings.HasPrefix(v, inClockFile+"=") {
+			self, err := os.Executable()
+			require.NoError(t, err)
+			return self
+		}
+	}
+	path, err := shipped()
+	require.NoError(t, err)
+	return path
 }
 
 // start runs the program at a terminal.
@@ -45,13 +71,25 @@ func start(t *testing.T, s setup) *screen {
 	if s.home == "" {
 		s.home = t.TempDir()
 	}
-	self, err := os.Executable()
-	require.NoError(t, err)
-	c := exec.Command(self, s.args...)
+	c := exec.Command(s.program(t), s.args...)
 	c.Env = append([]string{asProgram + "=1", "HOME=" + s.home, "XDG_DATA_HOME=" + s.home + "/data", "PATH=" + os.Getenv("PATH"), "TERM=xterm-256color", "COLORTERM=truecolor"}, s.env...)
-	file, err := pty.StartWithSize(c, &pty.Winsize{Rows: uint16(s.height), Cols: uint16(s.width)})
+	file, tty, err := pty.Open()
 	require.NoError(t, err)
-	sc := &screen{t: t, cmd: c, pty: file, emu: vt.NewSafeEmulator(s.width, s.height)}
+	require.NoError(t, pty.Setsize(file, &pty.Winsize{Rows: uint16(s.height), Cols: uint16(s.width)}))
+	found, err := term.GetState(int(tty.Fd()))
+	require.NoError(t, err)
+	c.Stdin, c.Stdout, c.Stderr = tty, tty, tty
+	c.SysProcAttr = &syscall.SysProcAttr{Setsid: true, Setctty: true}
+	require.NoError(t, c.Start())
+	require.NoError(t, tty.Close())
+	sc := &screen{t: t, setup: s, cmd: c, pty: file, found: found, emu: vt.NewSafeEmulator(s.width+s.margin, s.height+s.margin), modes: map[ansi.Mode]bool{}}
+	sc.emu.SetCallbacks(vt.Callbacks{
+		EnableMode:  func(m ansi.Mode) { sc.modes[m] = true },
+		DisableMode: func(m ansi.Mode) { delete(sc.modes, m) },
+	})
+	if s.light {
+		sc.emu.SetBackgroundColor(color.White)
+	}
 	sc.news = sync.NewCond(&sc.mu)
 	go sc.read()
 	go sc.reply()
@@ -61,6 +99,9 @@ func start(t *testing.T, s setup) *screen {
 
 func (s *screen) read() {
 	buffer := make([]byte, 8192)
+	if s.setup.slow > 0 {
+		buffer = buffer[:64]
+	}
 	for {
 		n, err := s.pty.Read(buffer)
 		s.mu.Lock()
@@ -74,6 +115,7 @@ func (s *screen) read() {
 		if err != nil {
 			return
 		}
+		time.Sleep(s.setup.slow)
 	}
 }
 
@@ -85,7 +127,11 @@ func (s *screen) reply() {
 		if err != nil {
 			return
 		}
-		if _, err := s.pty.Write(buffer[:n]); err != nil {
+		answer := buffer[:n]
+		if s.setup.answers != nil {
+			answer = s.setup.answers(answer)
+		}
+		if _, err := s.pty.Write(answer); err != nil {
 			return
 		}
 	}
@@ -139,7 +185,10 @@ func (s *screen) settles() {
 
 // pause waits for news from the program, or a short while for none to come.
 func (s *screen) pause() {
-	const quiet = 150 * time.Millisecond
+	quiet := s.setup.quiet
+	if quiet == 0 {
+		quiet = 150 * time.Millisecond
+	}
 	wake := time.AfterFunc(quiet, func() {
 		s.mu.Lock()
 		s.news.Broadcast()
@@ -172,10 +221,12 @@ func (s *screen) await(good func(string) bool, what string) {
 	}
 }
 
-// sent is each named key as a terminal sends them.
+// sent is each named key as a terminal sends it.
 var sent = map[string]string{
-	"enter": "\r", "esc": "\x1b", "tab": "\t", "up": "\x1b[A", "down": "\x1b[B", "left": "\x1b[D", "right": "\x1b[C",
-	"backspace": "\x7f", "ctrl+u": "\x15", "ctrl+c": "\x03", "pgdown": "\x1b[6~", "pgup": "\x1b[5~", "space": " ",
+	"enter": "\r", "esc": "\x1b", "tab": "\t", "shift+tab": "\x1b[Z", "space": " ", "backspace": "\x7f", "delete": "\x1b[3~",
+	"up": "\x1b[A", "down": "\x1b[B", "left": "\x1b[D", "right": "\x1b[C", "shift+left": "\x1b[1;2D", "shift+right": "\x1b[1;2C",
+	"home": "\x1b[H", "end": "\x1b[F", "pgdown": "\x1b[6~", "pgup": "\x1b[5~", "f1": "\x1bOP", "f2": "\x1bOQ",
+	"ctrl+c": "\x03", "ctrl+u": "\x15", "ctrl+y": "\x19", "ctrl+z": "\x1a",
 }
 
 // press sends keys by name, or text as it is.
@@ -193,7 +244,7 @@ func (s *screen) press(keys ...string) {
 
 // resize changes the window.
 func (s *screen) resize(width, height int) {
-	s.emu.Resize(width, height)
+	s.emu.Resize(width+s.setup.margin, height+s.setup.margin)
 	require.NoError(s.t, pty.Setsize(s.pty, &pty.Winsize{Rows: uint16(height), Cols: uint16(width)}))
 }
 
