@@ -32,6 +32,7 @@ type App struct {
 	trouble error
 	losing  error // why quitting would lose work, while it asks
 	unsized bool  // the terminal has not told its size yet, so there is nothing to draw
+	left    bool  // the work is kept, or the person lets it go
 }
 
 // NewApp starts at the last of some screens; leaving it shows the one before.
@@ -98,6 +99,15 @@ func (a App) passAll(msg tea.Msg) (tea.Model, tea.Cmd) {
 	return a, tea.Batch(all...)
 }
 
+// Keys lists every key that does something as the program now stands: those of the
+// screen, and those that work everywhere.
+func (a App) Keys() []keys.Binding {
+	if a.losing != nil {
+		return a.keys()
+	}
+	return append(a.top().Keys(), a.keys()...)
+}
+
 // keys are those that work on every screen.
 func (a App) keys() []keys.Binding {
 	if a.losing != nil {
@@ -150,7 +160,7 @@ func (a App) key(msg tea.KeyMsg) (tea.Model, tea.Cmd) {
 	case quit:
 		return a.quit()
 	case leave:
-		return a, tea.Quit
+		return a.leave()
 	case stay:
 		a.losing = nil
 		return a, nil
@@ -160,18 +170,31 @@ func (a App) key(msg tea.KeyMsg) (tea.Model, tea.Cmd) {
 
 // quit asks every screen to save, and asks the person where one cannot.
 func (a App) quit() (tea.Model, tea.Cmd) {
-	for _, s := range a.screens {
-		if err := s.Leave(); err != nil {
-			a.losing = err
-			return a, nil
-		}
+	if a.losing = a.keep(); a.losing != nil {
+		return a, nil
 	}
+	return a.leave()
+}
+
+func (a App) leave() (tea.Model, tea.Cmd) {
+	a.left = true
 	return a, tea.Quit
 }
 
+// keep lets every screen save what is unsaved. The error is the first that says what
+// would be lost.
+func (a App) keep() error {
+	var lost error
+	for _, s := range a.screens {
+		if err := s.Leave(); lost == nil {
+			lost = err
+		}
+	}
+	return lost
+}
+
 func (a App) help() (tea.Model, tea.Cmd) {
-	all := append(a.top().Keys(), a.keys()...)
-	return a.show(guide.New(a.th, a.top().Title(), a.size, all))
+	return a.show(guide.New(a.th, a.top().Title(), a.size, a.Keys()))
 }
 
 func (a App) show(s screen.Screen) (tea.Model, tea.Cmd) {

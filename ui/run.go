@@ -28,14 +28,26 @@ func Run(ctx context.Context, o Options) error {
 	if o.Theme.Plain {
 		return byLines(o)
 	}
-	app := NewApp(o.Theme, first(o)...)
-	app.learn, app.unsized = o.Book.Learn, true
+	app := Open(o)
+	app.unsized = true
 	program := tea.NewProgram(app,
 		tea.WithContext(ctx), tea.WithInput(o.In), tea.WithOutput(thrifty(o.Out)),
 		tea.WithAltScreen(), tea.WithMouseCellMotion(), tea.WithFPS(framesASecond))
-	defer whenContinued(program)()
-	if _, err := program.Run(); err != nil && !errors.Is(err, tea.ErrProgramKilled) {
+	defer heedSignals(program)()
+	last, err := program.Run()
+	if err != nil && (errors.Is(err, tea.ErrProgramPanic) || !errors.Is(err, tea.ErrProgramKilled)) {
 		return fmt.Errorf("run the screens: %w", err)
+	}
+	return keptAtLast(last)
+}
+
+// keptAtLast keeps the work of a program that was ended by a signal or whose terminal is
+// gone. The error says what is lost: nobody can be asked.
+func keptAtLast(last tea.Model) error {
+	if app, ok := last.(App); ok && !app.left {
+		if err := app.keep(); err != nil {
+			return fmt.Errorf("the program was ended, and this is lost: %w", err)
+		}
 	}
 	return nil
 }
@@ -57,9 +69,14 @@ func thrifty(out io.Writer) io.Writer {
 // looks at the clock.
 func byLines(o Options) error {
 	o.Means.Tick = 0
+	return talk.Run(Open(o), o.In, o.Out)
+}
+
+// Open is the program as it opens.
+func Open(o Options) App {
 	app := NewApp(o.Theme, first(o)...)
 	app.learn = o.Book.Learn
-	return talk.Run(app, o.In, o.Out)
+	return app
 }
 
 // first is the plan and, over it, a wash that is under way.
