@@ -6,7 +6,6 @@ import (
 	"fmt"
 
 	"washeve/model"
-	"washeve/model/quantity"
 	"washeve/model/stock"
 	"washeve/model/store"
 	"washeve/model/store/fault"
@@ -31,11 +30,13 @@ func (p *program) open(ctx context.Context) error {
 	}
 	b := p.bookBeside()
 	defer func() { p.tell(b.faultsRead()) }()
-	return ui.Run(ctx, ui.Options{In: p.in, Out: p.out, Options: p.desk(lib, wash, sys, b)})
+	o := p.options(lib, wash, b)
+	o.Theme, o.Units = theme.Detect(p.out, p.plain || p.env("TERM") == "dumb"), sys
+	return ui.Run(ctx, o)
 }
 
-// desk is all that the screens work with.
-func (p *program) desk(lib library, wash model.Wash, sys quantity.System, b *book) plan.Options {
+// options is what the screens are opened with, but for how they look.
+func (p *program) options(lib library, wash model.Wash, b *book) ui.Options {
 	b.example = lib.example
 	k := &keeper{store: lib.keep, book: b}
 	t := &tripKeeper{keeper: k, today: p.today, borrowed: lib.example}
@@ -48,10 +49,13 @@ func (p *program) desk(lib library, wash model.Wash, sys quantity.System, b *boo
 	}
 	others := othersOf(lib)
 	k.others = byFile(others)
-	return plan.Options{
-		Rig: lib.Rig, Places: lib.Places, Wash: wash, Example: lib.example,
-		Others: others, Keeper: k, Shelf: k, Make: b.plan, Sharing: b.sharing, Means: p.means(b, lib.keep.Dir()), Book: p.entries(b), Trips: t,
-		Theme: theme.Detect(p.out, p.plain || p.env("TERM") == "dumb"), Units: sys, Notice: lib.notice,
+	return ui.Options{
+		In: p.in, Out: p.out,
+		Options: plan.Options{
+			Rig: lib.Rig, Places: lib.Places, Wash: wash, Example: lib.example,
+			Others: others, Keeper: k, Shelf: k, Make: b.plan, Sharing: b.sharing, Means: p.means(b, lib.keep.Dir()), Book: p.entries(b), Trips: t,
+			Notice: lib.notice,
+		},
 	}
 }
 

@@ -6,7 +6,6 @@ import (
 	"os"
 	"path/filepath"
 	"strings"
-	"syscall"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -91,28 +90,6 @@ func TestWrongTextIsToldAtOnceAndTheLastRightOneStays(t *testing.T) {
 	s.press("enter")
 	s.sees("Not taken")
 	s.sees("40 ft 6 in")
-}
-
-func TestTheTerminalIsLeftAsItWasFound(t *testing.T) {
-	for _, way := range []func(*screen){
-		func(s *screen) { s.press("q") },
-		func(s *screen) { s.press("ctrl+c") },
-		func(s *screen) { require.NoError(t, s.cmd.Process.Signal(syscall.SIGTERM)) },
-	} {
-		s := start(t, setup{})
-		s.sees("The bed lasts this wash")
-		way(s)
-		s.ends()
-		s.await(func(string) bool {
-			return strings.HasSuffix(s.raw.String(), "\x1b[?25h") || strings.Contains(s.raw.String(), "\x1b[?1049l")
-		}, "the screen should be given back")
-		raw := s.output()
-		assert.Equal(t, strings.Count(raw, "\x1b[?1049h"), strings.Count(raw, "\x1b[?1049l"), "the other screen is left")
-		assert.Greater(t, strings.LastIndex(raw, "\x1b[?25h"), strings.LastIndex(raw, "\x1b[?25l"), "the cursor is back")
-		for _, mode := range []string{"1002", "1003", "1006", "2004"} {
-			assert.GreaterOrEqual(t, strings.LastIndex(raw, "\x1b[?"+mode+"l"), strings.LastIndex(raw, "\x1b[?"+mode+"h"), "mode %s is off", mode)
-		}
-	}
 }
 
 func TestNoColourMeansNoColour(t *testing.T) {

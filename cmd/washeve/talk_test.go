@@ -14,11 +14,9 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"washeve/model/quantity"
 	"washeve/model/store"
 	"washeve/ui"
 	"washeve/ui/keys"
-	"washeve/ui/plan"
 )
 
 // mine is the built-in example made one's own, in a folder of its own.
@@ -55,41 +53,22 @@ func keyedIn(t *testing.T, dir string, script ...string) {
 	require.NoError(t, err)
 	wash, err := p.wash(lib, nil)
 	require.NoError(t, err)
-	o := p.desk(lib, wash, quantity.US, p.bookBeside())
+	o := p.options(lib, wash, p.bookBeside())
 	o.Means.Tick = 0
-	var app tea.Model = ui.NewApp(o.Theme, plan.New(o))
-	app = afterAll(app, app.Init())
+	app := ui.Open(o)
+	a := given(app, tea.WindowSizeMsg{Width: 80, Height: 24})
+	if learn := app.Init(); learn != nil {
+		a = given(a, learn())
+	}
 	for _, key := range append(script, "ctrl+c") {
 		typed := []string{key}
 		if text, isText := strings.CutPrefix(key, "="); isText {
 			typed = strings.Split(text, "")
 		}
 		for _, name := range typed {
-			app = given(app, keys.Press(name))
+			a = given(a, keys.Press(name))
 		}
 	}
-}
-
-func given(app tea.Model, msg tea.Msg) tea.Model {
-	next, cmd := app.Update(msg)
-	return afterAll(next, cmd)
-}
-
-// afterAll is the program after all that a command leads to.
-func afterAll(app tea.Model, cmd tea.Cmd) tea.Model {
-	if cmd == nil {
-		return app
-	}
-	switch msg := cmd().(type) {
-	case nil, tea.QuitMsg:
-	case tea.BatchMsg:
-		for _, c := range msg {
-			app = afterAll(app, c)
-		}
-	default:
-		return given(app, msg)
-	}
-	return app
 }
 
 var identifier = regexp.MustCompile(`\b(id|of) = "([^"]+)"`)

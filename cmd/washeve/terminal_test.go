@@ -82,6 +82,7 @@ func start(t *testing.T, s setup) *screen {
 	c.SysProcAttr = &syscall.SysProcAttr{Setsid: true, Setctty: true}
 	require.NoError(t, c.Start())
 	require.NoError(t, tty.Close())
+	require.NoError(t, syscall.SetNonblock(int(file.Fd()), true)) // else a read that waits keeps it open when it is closed
 	sc := &screen{t: t, setup: s, cmd: c, pty: file, found: found, emu: vt.NewSafeEmulator(s.width+s.margin, s.height+s.margin), modes: map[ansi.Mode]bool{}}
 	sc.emu.SetCallbacks(vt.Callbacks{
 		EnableMode:  func(m ansi.Mode) { sc.modes[m] = true },

@@ -1,0 +1,87 @@
+//go:build unix
+
+package main
+
+import (
+	"io"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	tea "github.com/charmbracelet/bubbletea"
+	"github.com/charmbracelet/x/ansi"
+	"github.com/muesli/termenv"
+	"github.com/stretchr/testify/require"
+
+	"washeve/ui"
+	"washeve/ui/theme"
+)
+
+// twin is the same program in this process, at a station: it knows which keys the
+// program says it has.
+func (st station) twin(t *testing.T) ui.App {
+	t.Helper()
+	dir := filepath.Join(st.home(t), "data", "washeve")
+	p := &program{streams: streams{out: io.Discard, errs: io.Discard, env: func(string) string { return "" }, clock: systemClock{}}, dir: dir}
+	lib, err := p.load()
+	require.NoError(t, err)
+	wash, err := p.wash(lib, nil)
+	require.NoError(t, err)
+	book, err := p.openBook()
+	require.NoError(t, err)
+	o := p.options(lib, wash, book)
+	o.Means.Tick, o.Book.Learn = 0, nil
+	o.Theme = theme.New(theme.Options{Profile: termenv.ANSI256})
+	a := given(ui.Open(o), tea.WindowSizeMsg{Width: 80, Height: 24})
+	for _, h := range st.way {
+		for _, key := range strings.Fields(h.keys) {
+			a = given(a, keyNamed(key))
+		}
+		require.Contains(t, ansi.Strip(a.View()), h.sees, st.name)
+	}
+	return a.(ui.App)
+}
+
+// given is all that follows from a message, but for an end.
+func given(a tea.Model, msg tea.Msg) tea.Model {
+	switch msg := msg.(type) {
+	case nil, tea.QuitMsg:
+		return a
+	case tea.BatchMsg:
+		for _, cmd := range msg {
+			if cmd != nil {
+				a = given(a, cmd())
+			}
+		}
+		return a
+	}
+	a, cmd := a.Update(msg)
+	if cmd == nil {
+		return a
+	}
+	return given(a, cmd())
+}
+
+// keyNamed is the message of a key by the name that a binding gives it.
+func keyNamed(name string) tea.KeyMsg {
+	if name == "space" || name == " " {
+		return tea.KeyMsg{Type: tea.KeySpace, Runes: []rune{' '}}
+	}
+	for kind := tea.KeyType(-100); kind < 128; kind++ {
+		if key := (tea.KeyMsg{Type: kind}); kind != tea.KeyRunes && kind != tea.KeySpace && key.String() == name {
+			return key
+		}
+	}
+	return tea.KeyMsg{Type: tea.KeyRunes, Runes: []rune(name)}
+}
+
+// quits are the keys that end the program here.
+func quits(a ui.App) []string {
+	var names []string
+	for _, b := range a.Keys() {
+		if b.Does == "quit" {
+			names = append(names, b.Keys()...)
+		}
+	}
+	return names
+}
