@@ -29,6 +29,7 @@ type App struct {
 	size    layout.Size
 	screens []screen.Screen // the last one is seen
 	learn   func() tea.Cmd  // see [entry.Book]; nil where nothing is learned beside
+	lessons int             // that were learned so far
 	trouble error
 	losing  error // why quitting would lose work, while it asks
 	unsized bool  // the terminal has not told its size yet, so there is nothing to draw
@@ -68,6 +69,7 @@ func (a App) route(msg tea.Msg) (tea.Model, tea.Cmd) {
 		a.size, a.unsized = layout.Size{W: msg.Width, H: msg.Height}, false
 		return a.passAll(msg)
 	case entry.Learned:
+		a.lessons++
 		if msg.Err != nil {
 			a.trouble = msg.Err
 		}
@@ -77,7 +79,7 @@ func (a App) route(msg tea.Msg) (tea.Model, tea.Cmd) {
 	case screen.Everyone:
 		return a.passAll(msg.Msg)
 	case screen.Go:
-		return a.show(msg.To)
+		return a.open(msg)
 	case screen.Back:
 		return a.back(msg.With)
 	case continued:
@@ -197,6 +199,32 @@ func (a App) help() (tea.Model, tea.Cmd) {
 	return a.show(guide.New(a.th, a.top().Title(), a.size, a.Keys()))
 }
 
+// open shows a screen that another one has made. What was learned since is handed on to
+// it: nobody else would tell it.
+func (a App) open(to screen.Go) (tea.Model, tea.Cmd) {
+	next, cmd := a.show(to.To)
+	if to.Knows == a.lessons {
+		return next, cmd
+	}
+	next, learned := next.(App).pass(entry.Learned{})
+	return next, tea.Batch(cmd, learned)
+}
+
+// counted tells of a screen that a command brings, how much was learned when it was made.
+func (a App) counted(cmd tea.Cmd) tea.Cmd {
+	if cmd == nil {
+		return nil
+	}
+	return func() tea.Msg {
+		msg := cmd()
+		if to, ok := msg.(screen.Go); ok {
+			to.Knows = a.lessons
+			return to
+		}
+		return msg
+	}
+}
+
 func (a App) show(s screen.Screen) (tea.Model, tea.Cmd) {
 	a.screens = append(a.screens[:len(a.screens):len(a.screens)], s)
 	return a, s.Init()
@@ -217,7 +245,7 @@ func (a App) back(with tea.Msg) (tea.Model, tea.Cmd) {
 func (a App) pass(msg tea.Msg) (tea.Model, tea.Cmd) {
 	next, cmd := a.top().Update(msg)
 	a.screens = append(append([]screen.Screen(nil), a.screens[:len(a.screens)-1]...), next)
-	return a, cmd
+	return a, a.counted(cmd)
 }
 
 // View draws what is seen: a screen, or what stands in its way.

@@ -115,7 +115,7 @@ func (broken) Answer(compare.Case) (compare.Figures, error) {
 
 func TestWhereNothingCanBeCompared(t *testing.T) {
 	o := ours()
-	o.Answer = broken{}
+	o.Means = func() (compare.Answerer, compare.Yearly) { return broken{}, compare.Yearly{} }
 	p := play(t, o, "right enter y down +")
 	assert.Contains(t, p.Seen(), "Nothing can be compared: there is no bed yet")
 	assert.Equal(t, screen.Back{}, p.Send(hands.Key("esc")))

@@ -16,9 +16,11 @@ import (
 func ours() Options {
 	lib := store.Example()
 	return Options{
-		Base:   compare.Case{Rig: lib.Rig, Places: lib.Places, Wash: lib.Washes[0].Wash},
-		Answer: compare.NewOneWash(nil, compare.Yearly{}),
-		Theme:  theme.New(theme.Options{Profile: termenv.Ascii}), Size: layout.Least(),
+		Base: compare.Case{Rig: lib.Rig, Places: lib.Places, Wash: lib.Washes[0].Wash},
+		Means: func() (compare.Answerer, compare.Yearly) {
+			return compare.NewOneWash(nil, compare.Yearly{}), compare.Yearly{}
+		},
+		Theme: theme.New(theme.Options{Profile: termenv.Ascii}), Size: layout.Least(),
 	}
 }
 

@@ -14,12 +14,11 @@ import (
 
 // Options is what the screen is made from.
 type Options struct {
-	Base   compare.Case
-	Answer compare.Answerer
-	Washes compare.Yearly
-	Theme  theme.Theme
-	Units  quantity.System
-	Size   layout.Size
+	Base  compare.Case
+	Means func() (compare.Answerer, compare.Yearly) // what answers, by all that the log teaches by now, and the washes of a year
+	Theme theme.Theme
+	Units quantity.System
+	Size  layout.Size
 }
 
 // Done is what the screen comes back with: the way to make the plan.
@@ -31,6 +30,7 @@ type Model struct {
 	sys    quantity.System
 	size   layout.Size
 	base   compare.Case
+	means  func() (compare.Answerer, compare.Yearly)
 	answer compare.Answerer
 	washes compare.Yearly
 
@@ -50,9 +50,15 @@ type Model struct {
 // New makes the screen. The first frame shows all of it.
 func New(o Options) Model {
 	m := Model{
-		th: o.Theme, sys: o.Units, size: o.Size, base: o.Base, answer: o.Answer, washes: o.Washes, first: 1,
+		th: o.Theme, sys: o.Units, size: o.Size, base: o.Base, means: o.Means, first: 1,
 	}
-	return m.compare().to(1)
+	return m.learned().to(1)
+}
+
+// learned compares by all that the log teaches by now.
+func (m Model) learned() Model {
+	m.answer, m.washes = m.means()
+	return m.compare()
 }
 
 // compare works every way out.

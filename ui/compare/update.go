@@ -4,6 +4,7 @@ import (
 	tea "github.com/charmbracelet/bubbletea"
 
 	"washeve/model/quantity"
+	"washeve/ui/entry"
 	"washeve/ui/keys"
 	"washeve/ui/layout"
 	"washeve/ui/reader"
@@ -18,6 +19,8 @@ func (m Model) Update(msg tea.Msg) (screen.Screen, tea.Cmd) {
 		return m.to(m.hand), nil
 	case tea.MouseMsg:
 		return m.mouse(msg), nil
+	case entry.Learned:
+		return m.learned().to(m.hand), nil
 	case tea.KeyMsg:
 		return m.key(msg)
 	}

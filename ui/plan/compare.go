@@ -14,15 +14,17 @@ import (
 // [compare.Done] where one is to be the plan.
 func (m Model) openCompare() tea.Cmd {
 	w := m.now.clone()
-	var past *planner.Past
-	today := model.Moment{}
-	if m.book.Logger != nil {
-		past, today = m.book.Past(w.rig, w.places), model.MomentOf(m.book.Clock())
+	means := func() (ways.Answerer, ways.Yearly) {
+		var past *planner.Past
+		today := model.Moment{}
+		if m.book.Logger != nil {
+			past, today = m.book.Past(w.rig, w.places), model.MomentOf(m.book.Clock())
+		}
+		washes := ways.YearOf(w.rig, ways.BedOf(w.rig, w.wash), past, today)
+		return ways.NewOneWash(past, washes), washes
 	}
-	washes := ways.YearOf(w.rig, ways.BedOf(w.rig, w.wash), past, today)
 	page := compare.New(compare.Options{
-		Base:   ways.Case{Rig: w.rig, Places: w.places, Wash: w.wash},
-		Answer: ways.NewOneWash(past, washes), Washes: washes,
+		Base: ways.Case{Rig: w.rig, Places: w.places, Wash: w.wash}, Means: means,
 		Theme: m.th, Units: m.sys, Size: m.size,
 	})
 	return func() tea.Msg { return screen.Go{To: page} }

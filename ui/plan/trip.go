@@ -4,6 +4,7 @@ import (
 	tea "github.com/charmbracelet/bubbletea"
 
 	"washeve/model"
+	"washeve/planner"
 	"washeve/ui/screen"
 	"washeve/ui/trip"
 )
@@ -24,7 +25,7 @@ func (m Model) openTrip() tea.Cmd {
 		Theme: m.th, Units: m.sys, Size: m.size,
 	}
 	if m.book.Past != nil {
-		o.Past = m.book.Past(w.rig, w.places)
+		o.Past = func() *planner.Past { return m.book.Past(w.rig, w.places) }
 	}
 	if m.book.Clock != nil {
 		o.Today = model.MomentOf(m.book.Clock()).Date()

@@ -32,7 +32,10 @@ type Screen interface {
 }
 
 // Go asks the root to show another screen. Back is for returning.
-type Go struct{ To Screen }
+type Go struct {
+	To    Screen
+	Knows int // how many lessons of the log it was made by; the root counts them
+}
 
 // Everyone asks the root to hand a message to every screen, seen or not.
 type Everyone struct{ Msg tea.Msg }

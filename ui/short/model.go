@@ -49,6 +49,7 @@ type Model struct {
 	save func(model.Wash) error
 
 	sharing *planner.Sharing
+	prepare func() (*planner.Sharing, error)
 	err     error // why there is nothing to share out
 
 	first   model.Wash // as it came
@@ -68,7 +69,13 @@ type Model struct {
 // New makes the screen.
 func New(o Options) Model {
 	m := Model{th: o.Theme, sys: o.Units, size: o.Size, save: o.Save, first: o.Wash, now: o.Wash}
-	m.sharing, m.err = o.Sharing(o.Rig, o.Places, o.Wash)
+	m.prepare = func() (*planner.Sharing, error) { return o.Sharing(o.Rig, o.Places, o.Wash) }
+	return m.learned()
+}
+
+// learned shares out by all that the log teaches by now.
+func (m Model) learned() Model {
+	m.sharing, m.err = m.prepare()
 	return m.reshared()
 }
 

@@ -6,6 +6,7 @@ import (
 	"washeve/model/quantity"
 	"washeve/planner"
 	"washeve/planner/split"
+	"washeve/ui/entry"
 	"washeve/ui/keys"
 	"washeve/ui/layout"
 	"washeve/ui/reader"
@@ -21,6 +22,9 @@ func (m Model) Update(msg tea.Msg) (screen.Screen, tea.Cmd) {
 		return m, nil
 	case tea.MouseMsg:
 		return m.mouse(msg), nil
+	case entry.Learned:
+		next := m.learned()
+		return next, next.reckon()
 	case reckoned:
 		return m.took(msg), nil
 	case tea.KeyMsg:

@@ -47,8 +47,8 @@ type Options struct {
 	Wash    model.Wash // that of the plan
 	Example bool       // the rig is the built-in example: nothing is kept
 	Keeper  Keeper
-	Past    *planner.Past
-	Memory  *trip.Memory // of trips planned before; nil for none
+	Past    func() *planner.Past // what the log teaches by now; nil where there is no log
+	Memory  *trip.Memory         // of trips planned before; nil for none
 	Today   model.Date
 	Theme   theme.Theme
 	Units   quantity.System
@@ -66,6 +66,7 @@ type Model struct {
 	example bool
 	keeper  Keeper
 	log     *planner.Past
+	teach   func() *planner.Past
 	today   model.Date
 	memory  *trip.Memory // of the trips planned here
 
@@ -103,7 +104,7 @@ var errExample = errors.New("the trip was changed in the built-in example, which
 func New(o Options) Model {
 	m := Model{
 		th: o.Theme, sys: o.Units, size: o.Size, rig: o.Rig, places: o.Places, wash: o.Wash, example: o.Example,
-		keeper: o.Keeper, log: o.Past, today: o.Today, memory: o.Memory,
+		keeper: o.Keeper, teach: o.Past, today: o.Today, memory: o.Memory,
 	}
 	if m.memory == nil {
 		m.memory = new(trip.Memory)
@@ -115,7 +116,15 @@ func New(o Options) Model {
 	} else {
 		m.at = 0
 	}
-	return m.replan(m.now)
+	return m.learned()
+}
+
+// learned plans by all that the log teaches by now.
+func (m Model) learned() Model {
+	if m.teach != nil {
+		m.log = m.teach()
+	}
+	return m.replan(m.shown())
 }
 
 // Title is what the page is called.

@@ -5,6 +5,7 @@ import (
 
 	"washeve/ui/cells"
 	"washeve/ui/compare"
+	"washeve/ui/entry"
 	"washeve/ui/keys"
 	"washeve/ui/layout"
 	"washeve/ui/reader"
@@ -22,6 +23,8 @@ func (m Model) Update(msg tea.Msg) (screen.Screen, tea.Cmd) {
 		return m.mouse(msg), nil
 	case compare.Done:
 		return m.tookWay(msg.Way)
+	case entry.Learned:
+		return m.learned(), nil
 	case tea.KeyMsg:
 		return m.key(msg)
 	}
