@@ -30,7 +30,7 @@ var update = golden.Flag()
 func pages() [][2]string {
 	return [][2]string{
 		{"Plan", ""},
-		{"Plan, while a value is typed", "v down down enter"},
+		{"Plan, while a value is typed", "v down enter"},
 		{"Plan, while one is picked from a list", "p"},
 		{"The day", "D"},
 		{"Bed and log", "B"},
