@@ -101,6 +101,9 @@ func (a App) passAll(msg tea.Msg) (tea.Model, tea.Cmd) {
 	return a, tea.Batch(all...)
 }
 
+// Title is what the page that is seen is called.
+func (a App) Title() string { return a.top().Title() }
+
 // Keys lists every key that does something as the program now stands: those of the
 // screen, and those that work everywhere.
 func (a App) Keys() []keys.Binding {

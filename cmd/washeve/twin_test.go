@@ -14,6 +14,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"washeve/ui"
+	"washeve/ui/keys"
 	"washeve/ui/theme"
 )
 
@@ -21,7 +22,13 @@ import (
 // program says it has.
 func (st station) twin(t *testing.T) ui.App {
 	t.Helper()
-	dir := filepath.Join(st.home(t), "data", "washeve")
+	return st.goes(t, st.home(t))
+}
+
+// goes takes the twin along the way to the station.
+func (st station) goes(t *testing.T, home string) ui.App {
+	t.Helper()
+	dir := filepath.Join(home, "data", "washeve")
 	p := &program{streams: streams{out: io.Discard, errs: io.Discard, env: func(string) string { return "" }, clock: systemClock{}}, dir: dir}
 	lib, err := p.load()
 	require.NoError(t, err)
@@ -35,7 +42,9 @@ func (st station) twin(t *testing.T) ui.App {
 	a := given(ui.Open(o), tea.WindowSizeMsg{Width: 80, Height: 24})
 	for _, h := range st.way {
 		for _, key := range strings.Fields(h.keys) {
-			a = given(a, keyNamed(key))
+			if !edits(t, home, key) {
+				a = given(a, keyNamed(key))
+			}
 		}
 		require.Contains(t, ansi.Strip(a.View()), h.sees, st.name)
 	}
@@ -75,11 +84,14 @@ func keyNamed(name string) tea.KeyMsg {
 	return tea.KeyMsg{Type: tea.KeyRunes, Runes: []rune(name)}
 }
 
+// ends tells that a key ends the program.
+func ends(b keys.Binding) bool { return b.Does == "quit" || b.Group == "Quit" && b.Does == "leave" }
+
 // quits are the keys that end the program here.
 func quits(a ui.App) []string {
 	var names []string
 	for _, b := range a.Keys() {
-		if b.Does == "quit" {
+		if ends(b) {
 			names = append(names, b.Keys()...)
 		}
 	}
