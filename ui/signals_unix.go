@@ -6,9 +6,9 @@ import (
 	"os"
 	"os/signal"
 	"syscall"
-	"time"
 
 	tea "github.com/charmbracelet/bubbletea"
+	"golang.org/x/sys/unix"
 )
 
 // heedSignals sees to the signals that the runtime leaves alone: it ends the program
@@ -31,6 +31,9 @@ func heedSignals(program *tea.Program) (end func()) {
 				case syscall.SIGHUP:
 					program.Quit()
 				case syscall.SIGTSTP:
+					if !continues() {
+						continue
+					}
 					_ = program.ReleaseTerminal()
 					hungUp := stop(told)
 					takeAgain(program)
@@ -50,23 +53,25 @@ func heedSignals(program *tea.Program) (end func()) {
 	}
 }
 
-// stop stops the program as if it had not caught the signal, and returns when it is
-// continued, or at once where nobody could continue it: then the system does not stop it.
-// It tells whether the terminal hung up meanwhile.
-func stop(told chan os.Signal) (hungUp bool) {
-	const atOnce = 100 * time.Millisecond
-	signal.Reset(syscall.SIGTSTP)
-	_ = syscall.Kill(os.Getpid(), syscall.SIGTSTP)
-	late := time.After(atOnce)
-	for waits := true; waits; {
-		select {
-		case s := <-told:
-			waits, hungUp = s != syscall.SIGCONT, hungUp || s == syscall.SIGHUP
-		case <-late:
-			waits = false
+// continues tells that there is a shell which can continue the program when it is stopped:
+// where there is none the system does not let a terminal stop it, and nor do we.
+func continues() bool {
+	mine, err := unix.Getsid(0)
+	parents, parentErr := unix.Getsid(os.Getppid())
+	return err == nil && parentErr == nil && mine == parents
+}
+
+// stop stops the program, and returns when it is continued. It tells whether the
+// terminal hung up meanwhile. (Go does not give the signal that was caught its own
+// effect back, so it is another one that stops it.)
+func stop(told <-chan os.Signal) (hungUp bool) {
+	_ = syscall.Kill(os.Getpid(), syscall.SIGSTOP)
+	for s := range told {
+		if s == syscall.SIGCONT {
+			break
 		}
+		hungUp = hungUp || s == syscall.SIGHUP
 	}
-	signal.Notify(told, syscall.SIGTSTP)
 	return hungUp
 }
 
