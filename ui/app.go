@@ -3,6 +3,7 @@ package ui
 
 import (
 	"fmt"
+	"time"
 
 	tea "github.com/charmbracelet/bubbletea"
 
@@ -141,15 +142,36 @@ func (a App) quitKey() keys.Binding {
 // in one message, and the first of them may change what the next ones mean.
 func (a App) pressed(msg tea.KeyMsg) (tea.Model, tea.Cmd) {
 	if len(msg.Runes) < 2 || msg.Paste || msg.Alt {
-		return a.key(msg)
+		return a.led(a.key(msg))
 	}
 	var all []tea.Cmd
 	for _, r := range msg.Runes {
-		next, cmd := a.key(tea.KeyMsg{Type: tea.KeyRunes, Runes: []rune{r}})
+		next, cmd := a.led(a.key(tea.KeyMsg{Type: tea.KeyRunes, Runes: []rune{r}}))
 		a = next.(App)
 		all = append(all, cmd)
 	}
 	return a, tea.Batch(all...)
+}
+
+// led goes to the screen that a key leads to before the next key is taken, which is
+// meant for that screen. What takes longer comes when it is done.
+func (App) led(m tea.Model, cmd tea.Cmd) (tea.Model, tea.Cmd) {
+	const atOnce = 2 * time.Millisecond
+	if cmd == nil {
+		return m, nil
+	}
+	brings := make(chan tea.Msg, 1)
+	go func() { brings <- cmd() }()
+	select {
+	case msg := <-brings:
+		switch msg.(type) {
+		case screen.Go, screen.Back:
+			return m.(App).route(msg)
+		}
+		return m, func() tea.Msg { return msg }
+	case <-time.After(atOnce):
+		return m, func() tea.Msg { return <-brings }
+	}
 }
 
 func (a App) key(msg tea.KeyMsg) (tea.Model, tea.Cmd) {

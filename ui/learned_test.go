@@ -13,15 +13,18 @@ import (
 	"washeve/ui/theme"
 )
 
-// pupil counts the lessons that it is told of, and opens another of its kind.
-type pupil struct{ told *int }
+// pupil counts the lessons that it is told of, and opens another of its kind when it may.
+type pupil struct {
+	told *int
+	may  chan struct{}
+}
 
 func (p pupil) Update(msg tea.Msg) (screen.Screen, tea.Cmd) {
 	switch msg.(type) {
 	case entry.Learned:
 		*p.told++
 	case tea.KeyMsg:
-		return p, func() tea.Msg { return screen.Go{To: pupil{new(int)}} }
+		return p, func() tea.Msg { <-p.may; return screen.Go{To: pupil{told: new(int)}} }
 	}
 	return p, nil
 }
@@ -37,15 +40,20 @@ func (p pupil) Leave() error            { return nil }
 // would show the old answer for as long as it is there.
 func TestAScreenOnItsWayIsToldWhatIsLearned(t *testing.T) {
 	for _, late := range []bool{true, false} {
-		var a tea.Model = NewApp(theme.Theme{}, pupil{new(int)})
+		may := make(chan struct{})
+		var a tea.Model = NewApp(theme.Theme{}, pupil{new(int), may})
 		if !late {
 			a, _ = a.Update(entry.Learned{})
+			close(may)
 		}
 		a, cmd := a.Update(tea.KeyMsg{Type: tea.KeyRunes, Runes: []rune{'x'}})
 		if late {
 			a, _ = a.Update(entry.Learned{})
+			close(may)
 		}
-		a, _ = a.Update(cmd())
+		if cmd != nil {
+			a, _ = a.Update(cmd())
+		}
 		opened := a.(App).top().(pupil)
 		assert.Equal(t, late, *opened.told == 1)
 	}
