@@ -13,6 +13,7 @@ import (
 	"washeve/ui/screen"
 	"washeve/ui/talk"
 	"washeve/ui/thrift"
+	"washeve/ui/tty"
 )
 
 // Options is what the screens are run with.
@@ -31,7 +32,7 @@ func Run(ctx context.Context, o Options) error {
 	app := Open(o)
 	app.unsized = true
 	program := tea.NewProgram(app,
-		tea.WithContext(ctx), tea.WithInput(o.In), tea.WithOutput(thrifty(o.Out)),
+		tea.WithContext(ctx), tea.WithInput(tty.Keys(o.In)), tea.WithOutput(thrifty(o.Out)),
 		tea.WithAltScreen(), tea.WithMouseCellMotion(), tea.WithFPS(framesASecond))
 	defer heedSignals(program)()
 	last, err := program.Run()

@@ -1,0 +1,50 @@
+//go:build unix
+
+package tty
+
+import (
+	"errors"
+	"io"
+	"os"
+	"time"
+
+	"golang.org/x/sys/unix"
+)
+
+// Keys reads whole keys, and no answers, from a terminal. What is no file is read as it
+// is.
+func Keys(in io.Reader) io.Reader {
+	if file, ok := in.(*os.File); ok {
+		return &input{file}
+	}
+	return in
+}
+
+// input is a file, as the runtime wants it.
+type input struct{ *os.File }
+
+// Read waits for something to come, and then a little for the rest of it.
+func (in *input) Read(p []byte) (int, error) {
+	n, err := in.File.Read(p)
+	for err == nil && n < len(p) && in.comes(unfinished(p[:n])) {
+		more, readErr := in.File.Read(p[n:])
+		if n += more; readErr != nil {
+			break // the next read meets it again
+		}
+	}
+	return copy(p, keys(p[:max(n, 0)])), err
+}
+
+// comes waits so long at most for something to come.
+func (in *input) comes(wait time.Duration) bool {
+	if wait == 0 {
+		return false
+	}
+	fds := []unix.PollFd{{Fd: int32(in.Fd()), Events: unix.POLLIN}}
+	for end := time.Now().Add(wait); ; {
+		n, err := unix.Poll(fds, int(max(time.Until(end), 0).Milliseconds()))
+		if !errors.Is(err, unix.EINTR) {
+			return err == nil && n > 0
+		}
+	}
+}
