@@ -31,7 +31,7 @@ func (p *program) open(ctx context.Context) error {
 	b := p.bookBeside()
 	defer func() { p.tell(b.faultsRead()) }()
 	o := p.options(lib, wash, b)
-	o.Theme, o.Units = theme.Detect(p.out, p.plain || p.env("TERM") == "dumb"), sys
+	o.Theme, o.Units = theme.Detect(p.out, p.plain), sys
 	return ui.Run(ctx, o)
 }
 

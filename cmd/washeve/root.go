@@ -50,7 +50,10 @@ the plan. Without a rig of your own it starts on a built-in example.`,
 		Args:          noArguments,
 		SilenceErrors: true,
 		SilenceUsage:  true,
-		RunE:          func(c *cobra.Command, _ []string) error { return p.open(c.Context()) },
+		PersistentPreRun: func(*cobra.Command, []string) {
+			p.plain = p.plain || p.screen && p.env("TERM") == "dumb"
+		},
+		RunE: func(c *cobra.Command, _ []string) error { return p.open(c.Context()) },
 	}
 	root.SuggestionsMinimumDistance = 2
 	flags := root.PersistentFlags()
