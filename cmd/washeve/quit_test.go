@@ -88,6 +88,12 @@ func (s *screen) isAsFound(after string) {
 		s.news.Wait()
 	}
 	defer s.mu.Unlock()
+	s.looksAsFound(after)
+}
+
+// looksAsFound is the check itself. The screen is locked.
+func (s *screen) looksAsFound(after string) {
+	s.t.Helper()
 	assert.False(s.t, s.emu.IsAltScreen(), "%s: the other screen is left", after)
 	assert.False(s.t, s.emu.CursorHidden(), "%s: the cursor is there", after)
 	for _, mode := range []ansi.Mode{ansi.ModeMouseX10, ansi.ModeMouseNormal, ansi.ModeMouseButtonEvent, ansi.ModeMouseAnyEvent, ansi.ModeMouseExtSgr, ansi.ModeFocusEvent, ansi.ModeBracketedPaste} {

@@ -62,6 +62,10 @@ func TestStoppedAndContinued(t *testing.T) {
 	for i := range 3 {
 		require.NoError(t, syscall.Kill(program, syscall.SIGTSTP))
 		becomes(t, program, "T")
+		b.s.await(func(string) bool { return !b.s.emu.IsAltScreen() }, "the terminal should be given back")
+		b.s.mu.Lock()
+		b.s.looksAsFound("stopped")
+		b.s.mu.Unlock()
 		b.clock.set(t, instantAt(time.Duration(i+1)*100*time.Second))
 		before := len(b.s.output())
 		require.NoError(t, syscall.Kill(program, syscall.SIGCONT))
@@ -73,4 +77,28 @@ func TestStoppedAndContinued(t *testing.T) {
 		return !strings.Contains(shown, "the time runs") && strings.Contains(shown, "5:00 of")
 	}, "keys should still be heard")
 	assert.Len(t, b.underway().Deeds, 3)
+}
+
+// Where no shell could continue it, nothing stops it.
+func TestNotStoppedWithoutAShell(t *testing.T) {
+	s := start(t, setup{})
+	s.sees("flow cap")
+	require.NoError(t, s.cmd.Process.Signal(syscall.SIGTSTP))
+	s.press("D")
+	s.sees("no face hurries you")
+}
+
+// Line by line the terminal itself turns ctrl+z into a signal: the program stops with
+// its question asked, and hears the answer when it is continued.
+func TestStoppedAndContinuedLineByLine(t *testing.T) {
+	b := newBay(t)
+	b.s = start(t, setup{home: b.home, env: []string{inClockFile + "=" + b.clock.path, asShell + "=1"}, args: []string{"--plain"}})
+	b.s.sees("q quit:")
+	program := childOf(t, b.s.cmd.Process.Pid)
+	t.Cleanup(func() { _ = syscall.Kill(program, syscall.SIGKILL) })
+	b.s.press("ctrl+z")
+	becomes(t, program, "T")
+	require.NoError(t, syscall.Kill(program, syscall.SIGCONT))
+	b.s.press("q\n")
+	assert.Equal(t, done, b.s.ends())
 }

@@ -170,17 +170,15 @@ func (s *screen) sees(texts ...string) {
 	}, "the screen should show "+strings.Join(texts, " and "))
 }
 
-// settles waits until what is shown stays the same.
+// settles waits until nothing has come for a while.
 func (s *screen) settles() {
 	s.t.Helper()
-	last := ""
-	for range 20 {
-		shown := s.emu.Render()
-		if shown == last {
+	for end := time.Now().Add(patience); time.Now().Before(end); {
+		came := len(s.output())
+		s.pause()
+		if len(s.output()) == came {
 			return
 		}
-		last = shown
-		s.pause()
 	}
 }
 
