@@ -56,7 +56,8 @@ func (m Model) learned() Model {
 		return m
 	}
 	again := New(m.o)
-	again.ticks, again.size = m.ticks, m.size
+	again.ticks, again.size, again.status, again.alarm = m.ticks, m.size, m.status, m.alarm
+	again.edit, again.asks, again.ending = m.edit, m.asks, m.ending
 	return again
 }
 

@@ -1,6 +1,7 @@
 package washday
 
 import (
+	"errors"
 	"testing"
 	"time"
 
@@ -9,6 +10,8 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"washeve/model"
+	"washeve/planner"
+	"washeve/ui/entry"
 	"washeve/ui/internal/golden"
 	"washeve/ui/internal/hands"
 	"washeve/ui/layout"
@@ -105,4 +108,13 @@ func BenchmarkKey(b *testing.B) {
 		p.send(hands.Key(" "))
 		sink = p.m.View(p.s)
 	}
+}
+
+// What the screen has said and what is being typed outlive a lesson of the log.
+func TestALessonLeavesWhatIsSaidAndTyped(t *testing.T) {
+	m := New(Options{Desk: entry.Desk{Answer: func() (planner.Plan, *planner.Past, error) { return planner.Plan{}, nil, errors.New("no plan") }}, Means: Means{Instant: func() model.Instant { return model.Instant{} }}})
+	m = m.say("Kept as underway-kept.toml.")
+	m.ending = true
+	assert.Equal(t, "Kept as underway-kept.toml.", m.learned().status)
+	assert.True(t, m.learned().ending)
 }
