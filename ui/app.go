@@ -3,7 +3,6 @@ package ui
 
 import (
 	"fmt"
-	"time"
 
 	tea "github.com/charmbracelet/bubbletea"
 
@@ -153,27 +152,6 @@ func (a App) pressed(msg tea.KeyMsg) (tea.Model, tea.Cmd) {
 	return a, tea.Batch(all...)
 }
 
-// led goes to the screen that a key leads to before the next key is taken, which is
-// meant for that screen. What takes longer comes when it is done.
-func (App) led(m tea.Model, cmd tea.Cmd) (tea.Model, tea.Cmd) {
-	const atOnce = 2 * time.Millisecond
-	if cmd == nil {
-		return m, nil
-	}
-	brings := make(chan tea.Msg, 1)
-	go func() { brings <- cmd() }()
-	select {
-	case msg := <-brings:
-		switch msg.(type) {
-		case screen.Go, screen.Back:
-			return m.(App).route(msg)
-		}
-		return m, func() tea.Msg { return msg }
-	case <-time.After(atOnce):
-		return m, func() tea.Msg { return <-brings }
-	}
-}
-
 func (a App) key(msg tea.KeyMsg) (tea.Model, tea.Cmd) {
 	a.trouble = nil
 	b, ok := keys.Find(a.keys(), msg)
@@ -222,55 +200,6 @@ func (a App) keep() error {
 
 func (a App) help() (tea.Model, tea.Cmd) {
 	return a.show(guide.New(a.th, a.top().Title(), a.size, a.Keys()))
-}
-
-// open shows a screen that another one has made. What was learned since is handed on to
-// it: nobody else would tell it.
-func (a App) open(to screen.Go) (tea.Model, tea.Cmd) {
-	next, cmd := a.show(to.To)
-	if to.Knows == a.lessons {
-		return next, cmd
-	}
-	next, learned := next.(App).pass(entry.Learned{})
-	return next, tea.Batch(cmd, learned)
-}
-
-// counted tells of a screen that a command brings, how much was learned when it was made.
-func (a App) counted(cmd tea.Cmd) tea.Cmd {
-	if cmd == nil {
-		return nil
-	}
-	return func() tea.Msg {
-		msg := cmd()
-		if to, ok := msg.(screen.Go); ok {
-			to.Knows = a.lessons
-			return to
-		}
-		return msg
-	}
-}
-
-func (a App) show(s screen.Screen) (tea.Model, tea.Cmd) {
-	a.screens = append(a.screens[:len(a.screens):len(a.screens)], s)
-	return a, s.Init()
-}
-
-func (a App) back(with tea.Msg) (tea.Model, tea.Cmd) {
-	if len(a.screens) > 1 {
-		a.screens = a.screens[:len(a.screens)-1]
-	}
-	if with == nil {
-		return a.pass(screen.Again{})
-	}
-	next, cmd := a.pass(with)
-	next, again := next.(App).pass(screen.Again{})
-	return next, tea.Batch(cmd, again)
-}
-
-func (a App) pass(msg tea.Msg) (tea.Model, tea.Cmd) {
-	next, cmd := a.top().Update(msg)
-	a.screens = append(append([]screen.Screen(nil), a.screens[:len(a.screens)-1]...), next)
-	return a, a.counted(cmd)
 }
 
 // View draws what is seen: a screen, or what stands in its way.
