@@ -22,10 +22,12 @@ import (
 // journey is the built-in trip, on the first of May.
 func journey() Options {
 	lib := store.Example()
+	means := func() (compare.Answerer, compare.Yearly) {
+		return compare.NewOneTrip(lib.WashLike, nil, model.Date{Year: 2026, Month: 5, Day: 1}), compare.Yearly{}
+	}
 	return Options{
-		Base:   compare.Case{Rig: lib.Rig, Places: lib.Places, Trip: &lib.Trips[0].Trip},
-		Answer: compare.NewOneTrip(lib.WashLike, nil, model.Date{Year: 2026, Month: 5, Day: 1}),
-		Theme:  theme.New(theme.Options{Profile: termenv.Ascii}), Size: layout.Least(),
+		Base: compare.Case{Rig: lib.Rig, Places: lib.Places, Trip: &lib.Trips[0].Trip}, Means: means,
+		Theme: theme.New(theme.Options{Profile: termenv.Ascii}), Size: layout.Least(),
 	}
 }
 

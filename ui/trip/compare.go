@@ -33,10 +33,12 @@ func (m *Model) notCompared() string {
 // where one is to be the plan.
 func (m Model) openCompare() tea.Cmd {
 	t := m.now.Clone()
+	means := func() (ways.Answerer, ways.Yearly) {
+		return ways.NewOneTrip(m.like, m.taught().log, m.today), ways.Yearly{}
+	}
 	page := compare.New(compare.Options{
-		Base:   ways.Case{Rig: m.rig, Places: m.places, Trip: &t},
-		Answer: ways.NewOneTrip(m.like, m.log, m.today),
-		Theme:  m.th, Units: m.sys, Size: m.size,
+		Base: ways.Case{Rig: m.rig, Places: m.places, Trip: &t}, Means: means,
+		Theme: m.th, Units: m.sys, Size: m.size,
 	})
 	return func() tea.Msg { return screen.Go{To: page} }
 }

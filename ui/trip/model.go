@@ -121,10 +121,16 @@ func New(o Options) Model {
 
 // learned plans by all that the log teaches by now.
 func (m Model) learned() Model {
+	m = m.taught()
+	return m.replan(m.shown())
+}
+
+// taught knows all that the log teaches by now.
+func (m Model) taught() Model {
 	if m.teach != nil {
 		m.log = m.teach()
 	}
-	return m.replan(m.shown())
+	return m
 }
 
 // Title is what the page is called.
