@@ -73,8 +73,8 @@ func TestPlainTerminalsGetNoCodes(t *testing.T) {
 			t.Parallel()
 			run := start(t, s)
 			if len(s.args) < 2 && (len(s.args) == 0 || s.args[0] == "--plain") {
-				run.sees("q quit:")
-				run.press("q\n")
+				run.sees("or help:")
+				run.press("quit\n")
 			}
 			assert.Equal(t, done, run.ends())
 			run.isAsFound(name)

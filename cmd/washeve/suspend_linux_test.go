@@ -93,12 +93,12 @@ func TestNotStoppedWithoutAShell(t *testing.T) {
 func TestStoppedAndContinuedLineByLine(t *testing.T) {
 	b := newBay(t)
 	b.s = start(t, setup{home: b.home, env: []string{inClockFile + "=" + b.clock.path, asShell + "=1"}, args: []string{"--plain"}})
-	b.s.sees("q quit:")
+	b.s.sees("or help:")
 	program := childOf(t, b.s.cmd.Process.Pid)
 	t.Cleanup(func() { _ = syscall.Kill(program, syscall.SIGKILL) })
 	b.s.press("ctrl+z")
 	becomes(t, program, "T")
 	require.NoError(t, syscall.Kill(program, syscall.SIGCONT))
-	b.s.press("q\n")
+	b.s.press("quit\n")
 	assert.Equal(t, done, b.s.ends())
 }
