@@ -196,8 +196,7 @@ func (r *replay) counted(at model.Moment) quantity.Volume {
 
 // with is the resin under a feed.
 func (r *replay) with(feed water.Analysis) *resin {
-	under := r.resin
-	under.feed, under.load = feed, feed.Effective()
+	under := r.resin.on(feed)
 	return &under
 }
 

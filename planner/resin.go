@@ -21,8 +21,9 @@ type resin struct {
 	whole  quantity.Capacity // stoichiometric
 	claim  *Claim
 	feed   water.Analysis
-	load   quantity.Load
-	behind bool // a second tank like it stands behind, freshly filled
+	load   quantity.Load        // of the feed
+	ions   quantity.Diffusivity // of the slowest ion in it
+	behind bool                 // a second tank like it stands behind, freshly filled
 	draws  curver
 }
 
@@ -32,7 +33,7 @@ type curver func(b learning.Belief, units float64, capacities []float64) []learn
 // decideResin turns the ways of stating a bed into one.
 func decideResin(l *ledger, b model.Bed, feed water.Analysis, pen quantity.Scale) resin {
 	volume := takeResin(l, "bed resin volume", b.Resin)
-	r := resin{feed: feed, load: feed.Effective(), draws: learning.Curve}
+	r := resin{draws: learning.Curve}.on(feed)
 	r.tank = bed.Tank{
 		Resin:    volume,
 		Diameter: take(l, "bed tank diameter", b.Diameter, bed.UsualDiameter(volume), practice("the proportions of half a cubic foot in 8 in")),
@@ -95,10 +96,14 @@ func (r *resin) fromData(l *ledger, b model.Bed) {
 	r.source = tag.Source{Tag: tag.Yours, Text: "the scarcer of the two resins, less what has not been used when the end point comes"}
 }
 
-// units at a flow, of a perfect bed on this feed.
-func (r *resin) units(f quantity.Flow) float64 {
-	return r.tank.Units(f, r.feed.Diffusivity(), r.share)
+// on is the resin on a feed.
+func (r resin) on(feed water.Analysis) resin {
+	r.feed, r.load, r.ions = feed, feed.Effective(), feed.Diffusivity()
+	return r
 }
+
+// units at a flow, of a perfect bed on this feed.
+func (r *resin) units(f quantity.Flow) float64 { return r.tank.Units(f, r.ions, r.share) }
 
 // capacities is what v of this feed takes, over the whole capacity.
 func (r *resin) capacities(v quantity.Volume) float64 {

@@ -3,6 +3,7 @@ package ui
 
 import (
 	"fmt"
+	"time"
 
 	tea "github.com/charmbracelet/bubbletea"
 
@@ -29,6 +30,7 @@ type App struct {
 	size    layout.Size
 	screens []screen.Screen // the last one is seen
 	learn   func() tea.Cmd  // see [entry.Book]; nil where nothing is learned beside
+	rest    func()          // see [Options]; nil where there is nothing to do
 	lessons int             // that were learned so far
 	trouble error
 	losing  error // why quitting would lose work, while it asks
@@ -60,7 +62,20 @@ func (a App) top() screen.Screen { return a.screens[len(a.screens)-1] }
 // Update routes a message, and sees to what is to be learned after it.
 func (a App) Update(msg tea.Msg) (tea.Model, tea.Cmd) {
 	next, cmd := a.route(msg)
-	return next, tea.Batch(cmd, a.learns())
+	return next, tea.Batch(cmd, a.learns(), a.rests(msg))
+}
+
+// rests does what is to be done while the hand rests after a key.
+func (a App) rests(msg tea.Msg) tea.Cmd {
+	const soon = 15 * time.Millisecond // the frame is sent by then
+	if _, pressed := msg.(tea.KeyMsg); !pressed || a.rest == nil {
+		return nil
+	}
+	return func() tea.Msg {
+		time.Sleep(soon)
+		a.rest()
+		return nil
+	}
 }
 
 func (a App) route(msg tea.Msg) (tea.Model, tea.Cmd) {

@@ -21,6 +21,8 @@ type Options struct {
 	plan.Options
 	In  io.Reader
 	Out io.Writer
+	// Rest is called when a key has been answered, beside all else; it may be nil.
+	Rest func()
 }
 
 // Run shows the screens until the person quits or ctx ends. With a plain theme
@@ -69,14 +71,14 @@ func thrifty(out io.Writer) io.Writer {
 // byLines does all that the screens do one line at a time. Nothing ticks: every line
 // looks at the clock.
 func byLines(o Options) error {
-	o.Means.Tick = 0
+	o.Means.Tick, o.Rest = 0, nil
 	return talk.Run(Open(o), o.In, o.Out)
 }
 
 // Open is the program as it opens.
 func Open(o Options) App {
 	app := NewApp(o.Theme, first(o)...)
-	app.learn = o.Book.Learn
+	app.learn, app.rest = o.Book.Learn, o.Rest
 	return app
 }
 

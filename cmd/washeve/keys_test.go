@@ -100,7 +100,7 @@ func (st station) acts(t *testing.T, todo []press, cannot []string) (did map[bin
 	var twin ui.App
 	var s *screen
 	both := func(key string) {
-		twin = given(twin, keyNamed(key)).(ui.App)
+		twin = given(twin, keys.Press(key)).(ui.App)
 		s.press(key)
 		s.becomes(shown(twin.View()))
 		s.fits(80, 24)

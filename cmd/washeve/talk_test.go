@@ -54,7 +54,7 @@ func keyedIn(t *testing.T, dir string, script ...string) {
 	wash, err := p.wash(lib, nil)
 	require.NoError(t, err)
 	o := p.options(lib, wash, p.bookBeside())
-	o.Means.Tick = 0
+	o.Means.Tick, o.Rest = 0, nil
 	app := ui.Open(o)
 	a := given(app, tea.WindowSizeMsg{Width: 80, Height: 24})
 	if learn := app.Init(); learn != nil {

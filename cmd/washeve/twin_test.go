@@ -37,13 +37,13 @@ func (st station) goes(t *testing.T, home string) ui.App {
 	book, err := p.openBook()
 	require.NoError(t, err)
 	o := p.options(lib, wash, book)
-	o.Means.Tick, o.Book.Learn = 0, nil
+	o.Means.Tick, o.Book.Learn, o.Rest = 0, nil, nil
 	o.Theme = theme.New(theme.Options{Profile: termenv.ANSI256})
 	a := given(ui.Open(o), tea.WindowSizeMsg{Width: 80, Height: 24})
 	for _, h := range st.way {
 		for _, key := range strings.Fields(h.keys) {
 			if !edits(t, home, key) {
-				a = given(a, keyNamed(key))
+				a = given(a, keys.Press(key))
 			}
 		}
 		require.Contains(t, ansi.Strip(a.View()), h.sees, st.name)
@@ -69,19 +69,6 @@ func given(a tea.Model, msg tea.Msg) tea.Model {
 		return a
 	}
 	return given(a, cmd())
-}
-
-// keyNamed is the message of a key by the name that a binding gives it.
-func keyNamed(name string) tea.KeyMsg {
-	if name == "space" || name == " " {
-		return tea.KeyMsg{Type: tea.KeySpace, Runes: []rune{' '}}
-	}
-	for kind := tea.KeyType(-100); kind < 128; kind++ {
-		if key := (tea.KeyMsg{Type: kind}); kind != tea.KeyRunes && kind != tea.KeySpace && key.String() == name {
-			return key
-		}
-	}
-	return tea.KeyMsg{Type: tea.KeyRunes, Runes: []rune(name)}
 }
 
 // ends tells that a key ends the program.

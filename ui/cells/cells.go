@@ -61,12 +61,44 @@ func obeyed(r rune) bool {
 
 // Width is how many cells text takes. Colour takes none.
 func Width(text string) int {
-	for i := range len(text) {
-		if c := text[i]; c < ' ' || c >= 0x7f {
+	width := 0
+	for i := 0; i < len(text); width++ {
+		letter, n := utf8.DecodeRuneInString(text[i:])
+		switch {
+		case letter == '\x1b':
+			n = colour(text[i:])
+			width--
+		case !narrow(letter):
+			n = 0
+		}
+		if n == 0 {
 			return ansi.StringWidth(text)
 		}
+		i += n
 	}
-	return len(text)
+	return width
+}
+
+// colour is the length of a colour's code at the start of text; 0 where another
+// code stands there.
+func colour(text string) int {
+	for i := len(csi); strings.HasPrefix(text, csi) && i < len(text); i++ {
+		switch c := text[i]; {
+		case c == 'm':
+			return i + 1
+		case c != ';' && (c < '0' || c > '9'):
+			return 0
+		}
+	}
+	return 0
+}
+
+const csi = "\x1b["
+
+// narrow tells the commonest letters that take one cell and join no other: those of
+// ASCII, what is drawn with, and three marks. It is quick.
+func narrow(r rune) bool {
+	return r >= ' ' && r < 0x7f || r >= '\u2500' && r < '\u25a0' || r >= '\u2800' && r < '\u2900' || r == '…' || r == '·' || r == '›'
 }
 
 // Clip cuts text to at most width cells, ending in tail where it was cut.

@@ -5,6 +5,7 @@ import (
 	"testing"
 	"unicode"
 
+	"github.com/charmbracelet/x/ansi"
 	"github.com/stretchr/testify/assert"
 	"pgregory.net/rapid"
 
@@ -67,4 +68,22 @@ func TestRight(t *testing.T) {
 	assert.Equal(t, "  ab", cells.Right("ab", 4))
 	assert.Equal(t, strings.Repeat("x", 3), cells.Repeat("x", 3))
 	assert.Empty(t, cells.Repeat("x", -1))
+}
+
+// The quick way to measure says what the library says.
+func TestWidthIsThatOfTheLibrary(t *testing.T) {
+	pieces := []string{"bed", "─", "╭", "░", "●", "◐", "⣿", "…", "·", "›", "é", "e\u0301", "水", "👩‍🔧", "🚐", "▪\ufe0f", "\x1b[m", "\x1b[38;5;80m", "\x1b[K", "\x1b]0;x\x07", "\x1b", "[", "\x7f", "\u00ad", "\xff", "■", "◆"}
+	rapid.Check(t, func(t *rapid.T) {
+		text := strings.Join(rapid.SliceOf(rapid.SampledFrom(pieces)).Draw(t, "pieces"), "")
+		assert.Equal(t, ansi.StringWidth(text), cells.Width(text), "%q", text)
+	})
+}
+
+func FuzzWidth(f *testing.F) {
+	f.Add("\x1b[38;5;80m─\x1b[m bed ●")
+	f.Fuzz(func(t *testing.T, text string) {
+		if got, want := cells.Width(text), ansi.StringWidth(text); got != want {
+			t.Fatalf("%q: %d, not %d", text, got, want)
+		}
+	})
 }
