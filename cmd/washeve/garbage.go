@@ -17,7 +17,7 @@ func collectSeldom() {
 // collectAtRest collects what some keys have left, while no key is pressed: the next
 // ones then do not meet a collection.
 func collectAtRest() {
-	const some = 2 << 20
+	const some = 4 << 20
 	heap := []metrics.Sample{{Name: "/memory/classes/heap/objects:bytes"}, {Name: "/gc/heap/live:bytes"}}
 	metrics.Read(heap)
 	if heap[0].Value.Uint64() > heap[1].Value.Uint64()+some {
