@@ -76,3 +76,23 @@ func BenchmarkPlanKeys(b *testing.B) {
 func BenchmarkDayKeys(b *testing.B) {
 	benchmarkKeys(b, []string{"D"}, "no face hurries you", "right", "right", "right", "left", "left", "left")
 }
+
+// given is all that follows from a message, but for an end.
+func given(a tea.Model, msg tea.Msg) tea.Model {
+	switch msg := msg.(type) {
+	case nil, tea.QuitMsg:
+		return a
+	case tea.BatchMsg:
+		for _, cmd := range msg {
+			if cmd != nil {
+				a = given(a, cmd())
+			}
+		}
+		return a
+	}
+	a, cmd := a.Update(msg)
+	if cmd == nil {
+		return a
+	}
+	return given(a, cmd())
+}

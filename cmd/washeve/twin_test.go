@@ -51,26 +51,6 @@ func (st station) goes(t *testing.T, home string) ui.App {
 	return a.(ui.App)
 }
 
-// given is all that follows from a message, but for an end.
-func given(a tea.Model, msg tea.Msg) tea.Model {
-	switch msg := msg.(type) {
-	case nil, tea.QuitMsg:
-		return a
-	case tea.BatchMsg:
-		for _, cmd := range msg {
-			if cmd != nil {
-				a = given(a, cmd())
-			}
-		}
-		return a
-	}
-	a, cmd := a.Update(msg)
-	if cmd == nil {
-		return a
-	}
-	return given(a, cmd())
-}
-
 // ends tells that a key ends the program.
 func ends(b keys.Binding) bool { return b.Does == "quit" || b.Group == "Quit" && b.Does == "leave" }
 
