@@ -1,6 +1,10 @@
 package sheet_test
 
 import (
+	"flag"
+	"os"
+	"path/filepath"
+	"regexp"
 	"strings"
 	"testing"
 
@@ -17,7 +21,23 @@ import (
 	"washeve/ui/sheet"
 )
 
-var update = golden.Flag()
+var (
+	update = golden.Flag()
+	pages  = flag.String("pages", "", "folder to write the pages that are kept to, whole: for a look in a browser")
+)
+
+// checkPage compares a page with the one that is kept. Style and script are the same
+// in all, so they are not.
+func checkPage(t *testing.T, name string, s sheet.Sheet) {
+	t.Helper()
+	page := sheet.HTML(s)
+	if *pages != "" {
+		require.NoError(t, os.WriteFile(filepath.Join(*pages, name), []byte(page), 0o644))
+	}
+	golden.Check(t, *update, name, common.ReplaceAllString(page, "<$1>see sheet.css, keep.js</$1>"))
+}
+
+var common = regexp.MustCompile(`(?s)<(style|script)>.*?</(?:style|script)>`)
 
 // example is the sheet of the built-in example after a change.
 func example(t testing.TB, sys quantity.System, change func(*model.Rig, model.Places, *model.Wash)) sheet.Sheet {
@@ -71,16 +91,16 @@ func TestTheExampleInEachForm(t *testing.T) {
 	golden.Check(t, *update, "us.txt", sheet.Text(s, false))
 	golden.Check(t, *update, "plain.txt", sheet.Text(s, true))
 	golden.Check(t, *update, "us.md", sheet.Markdown(s))
-	golden.Check(t, *update, "us.html", sheet.HTML(s))
+	checkPage(t, "us.html", s)
 	metric := example(t, quantity.Metric, asItIs)
 	golden.Check(t, *update, "metric.txt", sheet.Text(metric, false))
 	assert.True(t, strings.Contains(sheet.HTML(metric), "<b>91.3\u00a0L, 19\u00a0min</b> at 4.92\u00a0L/min"), "the page is in the sheet's units")
 	golden.Check(t, *update, "undated.txt", sheet.Text(example(t, quantity.US, undated), false))
-	golden.Check(t, *update, "undated.html", sheet.HTML(example(t, quantity.US, undated)))
-	golden.Check(t, *update, "short.html", sheet.HTML(example(t, quantity.US, short)))
-	golden.Check(t, *update, "names.html", sheet.HTML(example(t, quantity.US, named)))
+	checkPage(t, "undated.html", example(t, quantity.US, undated))
+	checkPage(t, "short.html", example(t, quantity.US, short))
+	checkPage(t, "names.html", example(t, quantity.US, named))
 	golden.Check(t, *update, "long.txt", sheet.Text(example(t, quantity.US, long), false))
-	golden.Check(t, *update, "long.html", sheet.HTML(example(t, quantity.US, long)))
+	checkPage(t, "long.html", example(t, quantity.US, long))
 }
 
 // fits tells a page of text from one that is none.
