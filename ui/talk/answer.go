@@ -15,7 +15,7 @@ const (
 	ends    = "." // ends a walk
 )
 
-// answers answers what the screen asks, until it asks no more: with a text that is
+// answers gives what the screen asks, until it asks no more: with a text that is
 // there already, and then with what the person says. An empty line leaves all as it
 // was.
 func (t *talk) answers(text string) {

@@ -20,7 +20,7 @@ func aside(p *player, way string) any {
 	for range 20 {
 		next, cmd := page.Update(hands.Key("enter"))
 		if cmd == nil {
-			next, cmd = next.Update(hands.Key("y"))
+			_, cmd = next.Update(hands.Key("y"))
 		}
 		if cmd != nil {
 			if back, ok := cmd().(screen.Back); ok && back.With.(compare.Done).Way.Key == way {
