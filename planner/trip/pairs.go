@@ -3,6 +3,7 @@ package trip
 import (
 	"slices"
 
+	"washeve/model/quantity"
 	"washeve/planner"
 	"washeve/planner/bed"
 	"washeve/planner/learning"
@@ -83,7 +84,8 @@ func (w *walker) swap(number int) {
 
 // swaps are the legs before which to swap the tanks, beside those at which that is
 // planned: before the first day on which a wash is at risk, and so on from there. That
-// is the rule for tanks in series, and leaves little in the one that is taken out.
+// is the rule for tanks in series, and leaves little in the one that is taken out. Where
+// a fresh tank does not halve the risk of that day, it is spared.
 func (w *walker) swaps(planned, begins []bool) []int {
 	var out []int
 	w.start()
@@ -101,28 +103,33 @@ func (w *walker) swaps(planned, begins []bool) []int {
 			swap()
 		}
 		before := w.kept()
-		if w.risky(from, to) && !planned[from] {
+		if least := w.least(from, to); planner.VerdictOf(least) != planner.Lasts && !planned[from] {
+			without := w.kept()
 			w.put(before)
 			swap()
-			w.risky(from, to)
-			out = append(out, from)
+			if 1-w.least(from, to) < (1-least)/2 {
+				out = append(out, from)
+			} else {
+				fill--
+				w.put(without)
+			}
 		}
 		from = to
 	}
 	return out
 }
 
-// risky goes through some legs, and tells whether any is at risk.
-func (w *walker) risky(from, to int) bool {
-	risky := false
+// least goes through some legs, and gives the least chance among them; 1 where none
+// counts.
+func (w *walker) least(from, to int) quantity.Fraction {
+	least := quantity.Fraction(1)
 	for k := from; k < to; k++ {
-		if w.legs[k].barred {
-			continue
+		if !w.legs[k].barred {
+			w.feed(k)
+			least = min(least, w.chance())
 		}
-		w.feed(k)
-		risky = risky || planner.VerdictOf(w.chance()) != planner.Lasts
 	}
-	return risky
+	return least
 }
 
 // state is all that walking moves, for two tanks.

@@ -122,6 +122,18 @@ func TestSwapsWasteLittle(t *testing.T) {
 	}
 }
 
+// A tank that is too small for its flow keeps no limit however fresh it is: no fill is
+// thrown out for nothing.
+func TestNoSwapThatBringsNothing(t *testing.T) {
+	in := behind(long(24))
+	in.Rig.Beds[0].Resin = quantity.Some(0.02 * quantity.CubicFoot)
+	p, err := Make(in)
+	require.NoError(t, err)
+	require.Less(t, float64(p.AllAdvised), 0.01, "it is hopeless")
+	assert.Empty(t, p.Changes)
+	assert.False(t, p.Once.Given())
+}
+
 // BenchmarkSixtyStopsBehindTwoTanks marches each state, and finds where to swap.
 func BenchmarkSixtyStopsBehindTwoTanks(b *testing.B) {
 	in := behind(long(60))
