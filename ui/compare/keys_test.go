@@ -8,8 +8,12 @@ import (
 	"github.com/stretchr/testify/assert"
 	"pgregory.net/rapid"
 
+	"washeve/model/quantity"
+	"washeve/planner/compare"
+	"washeve/ui/entry"
 	"washeve/ui/internal/hands"
 	"washeve/ui/layout"
+	"washeve/ui/screen"
 	"washeve/ui/theme"
 )
 
@@ -76,5 +80,43 @@ func BenchmarkWalkToFrame(b *testing.B) {
 	for n := 0; b.Loop(); n++ {
 		p.Send(hands.Key(names[n%len(names)]))
 		p.M.View(p.S)
+	}
+}
+
+// taught answers otherwise when the log has taught something.
+type taught struct {
+	compare.Answerer
+	lesson func(*compare.Figures)
+}
+
+func (a *taught) Answer(c compare.Case) (compare.Figures, error) {
+	f, err := a.Answerer.Answer(c)
+	if a.lesson != nil {
+		a.lesson(&f)
+	}
+	return f, err
+}
+
+// What the log teaches may bring ways, or take them: the hand, and what is asked, stay
+// with their way; of one that is gone nothing is asked.
+func TestALessonLeavesTheHandOnItsWay(t *testing.T) {
+	for _, gone := range []bool{false, true} {
+		o, answers := ours(), &taught{Answerer: compare.NewOneWash(nil, compare.Yearly{})}
+		o.Means = func() (compare.Answerer, compare.Yearly) { return answers, compare.Yearly{} }
+		p := onto(hands.Play(t, New(o), ""), "double-tank").Keys("enter")
+		at := p.M.hand
+		answers.lesson = func(f *compare.Figures) {
+			f.Plan.Bed.SoFar = 0 // new resin is no way then
+			if gone {
+				f.Plan.Bed.Resin = 9 * quantity.CubicFoot // nor is twice the tank
+			}
+		}
+		p.Send(entry.Learned{})
+		if gone {
+			assert.False(t, p.M.ask)
+			continue
+		}
+		assert.Less(t, p.M.hand, at)
+		assert.Equal(t, "double-tank", p.Send(hands.Key("y")).(screen.Back).With.(Done).Way.Key)
 	}
 }

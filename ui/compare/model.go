@@ -3,6 +3,8 @@
 package compare
 
 import (
+	"slices"
+
 	tea "github.com/charmbracelet/bubbletea"
 
 	"washeve/model/quantity"
@@ -61,13 +63,26 @@ func (m Model) learned() Model {
 	return m.compare()
 }
 
-// compare works every way out.
+// compare works every way out, and keeps the hand on its way. Where that is not
+// compared any more, nothing is asked of it.
 func (m Model) compare() Model {
 	table, err := compare.Compare(m.base, m.answer, m.turned)
-	if m.err = err; err == nil {
-		m.table = table
+	if m.err = err; err != nil {
+		return m
 	}
-	return m
+	key := ""
+	if m.hand < len(m.table.Ways) {
+		key = m.way().Key
+	}
+	m.table = table
+	at := slices.IndexFunc(table.Ways, func(w compare.Way) bool { return w.Key == key })
+	if top := m.top; at >= 0 {
+		m = m.to(at)
+		m.top = min(top, m.lastTop())
+		return m
+	}
+	m.ask = false
+	return m.to(m.hand)
 }
 
 // Title is what the page is called.

@@ -20,7 +20,7 @@ func (m Model) Update(msg tea.Msg) (screen.Screen, tea.Cmd) {
 	case tea.MouseMsg:
 		return m.mouse(msg), nil
 	case entry.Learned:
-		return m.learned().to(m.hand), nil
+		return m.learned(), nil
 	case tea.KeyMsg:
 		return m.key(msg)
 	}
@@ -92,18 +92,10 @@ func (m Model) done() tea.Cmd {
 	return func() tea.Msg { return screen.Back{With: Done{w}} }
 }
 
-// turn moves what the way hangs on, and keeps the hand on it.
+// turn moves what the way hangs on.
 func (m Model) turn(by int) Model {
-	key, top := m.way().Key, m.top
 	m.turned = m.turned.Turned(m.way(), by)
-	m = m.compare()
-	for i, w := range m.table.Ways {
-		if w.Key == key {
-			m = m.to(i)
-		}
-	}
-	m.top = min(top, m.lastTop())
-	return m
+	return m.compare()
 }
 
 func (m Model) otherUnits() Model {
