@@ -40,14 +40,14 @@ type talk struct {
 	after []string // what was told of it last
 }
 
-// Run talks until the person quits or the input ends. What could not be kept then is
-// the error.
+// Run talks until the person quits, or the input or the output ends. What could not be
+// kept then is the error, with what became of the output.
 func Run(root Root, in io.Reader, out io.Writer) error {
 	done := make(chan struct{})
 	defer close(done)
 	t := &talk{root: root, lines: linesOf(in, done), out: out}
 	t.run(root.Init())
-	for t.settle(); !t.over && t.err == nil; {
+	for t.settle(); !t.over; {
 		line, more := t.ask(t.prompt())
 		if !more {
 			return t.ended()
@@ -57,16 +57,16 @@ func Run(root Root, in io.Reader, out io.Writer) error {
 	return t.err
 }
 
-// ended leaves where the input has ended: everything is kept that can be.
+// ended leaves where nobody can be asked any more: everything is kept that can be.
 func (t *talk) ended() error {
 	t.press("ctrl+c")
-	if t.err != nil || t.over {
+	if t.over {
 		return t.err
 	}
 	if why := t.root.Losing(); why != nil {
-		return fmt.Errorf("not all is kept: %w", why)
+		return errors.Join(fmt.Errorf("not all is kept: %w", why), t.err)
 	}
-	return errors.New("the program did not end")
+	return errors.Join(errors.New("the program did not end"), t.err)
 }
 
 // page is what the screen says of itself now.

@@ -107,4 +107,8 @@ func (shut) Write([]byte) (int, error) { return 0, io.ErrClosedPipe }
 
 func TestATerminalThatWentAwayEndsTheTalk(t *testing.T) {
 	assert.ErrorIs(t, talk.Run(hands.Root{Screen: lamp{}}, strings.NewReader("light\n"), shut{}), io.ErrClosedPipe)
+	why := errors.New("the lamp is not paid for")
+	err := talk.Run(hands.Root{Screen: lamp{lost: why}}, strings.NewReader("light\n"), shut{})
+	assert.ErrorIs(t, err, io.ErrClosedPipe)
+	assert.ErrorIs(t, err, why, "it was to be kept all the same")
 }
