@@ -156,11 +156,11 @@ func (a App) quitKey() keys.Binding {
 // in one message, and the first of them may change what the next ones mean.
 func (a App) pressed(msg tea.KeyMsg) (tea.Model, tea.Cmd) {
 	if len(msg.Runes) < 2 || msg.Paste || msg.Alt {
-		return a.led(a.key(msg))
+		return led(a.key(msg))
 	}
 	var all []tea.Cmd
 	for _, r := range msg.Runes {
-		next, cmd := a.led(a.key(tea.KeyMsg{Type: tea.KeyRunes, Runes: []rune{r}}))
+		next, cmd := led(a.key(tea.KeyMsg{Type: tea.KeyRunes, Runes: []rune{r}}))
 		a = next.(App)
 		all = append(all, cmd)
 	}

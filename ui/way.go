@@ -10,23 +10,38 @@ import (
 )
 
 // led goes to the screen that a key leads to before the next key is taken, which is
-// meant for that screen. What takes longer comes when it is done.
-func (App) led(m tea.Model, cmd tea.Cmd) (tea.Model, tea.Cmd) {
-	const atOnce = 2 * time.Millisecond
+// meant for that screen; and tells every screen what one of them has for all. What takes
+// longer comes when it is done.
+func led(m tea.Model, cmd tea.Cmd) (tea.Model, tea.Cmd) {
 	if cmd == nil {
 		return m, nil
 	}
 	brings := make(chan tea.Msg, 1)
 	go func() { brings <- cmd() }()
+	msg, come := atOnce(brings)
+	if !come {
+		return m, func() tea.Msg { return <-brings }
+	}
+	switch msg.(type) {
+	case screen.Go, screen.Back, screen.Everyone:
+		return led(m.(App).route(msg))
+	}
+	return m, func() tea.Msg { return msg }
+}
+
+// atOnce waits a little for a message.
+func atOnce(brings <-chan tea.Msg) (msg tea.Msg, come bool) {
+	const little = 2 * time.Millisecond
 	select {
 	case msg := <-brings:
-		switch msg.(type) {
-		case screen.Go, screen.Back:
-			return m.(App).route(msg)
-		}
-		return m, func() tea.Msg { return msg }
-	case <-time.After(atOnce):
-		return m, func() tea.Msg { return <-brings }
+		return msg, true
+	case <-time.After(little):
+	}
+	select { // it came while this was not running
+	case msg := <-brings:
+		return msg, true
+	default:
+		return nil, false
 	}
 }
 
