@@ -34,8 +34,8 @@ func TestMeant(t *testing.T) {
 		off  int
 		want string
 	}{
-		{"lengt", 2, "; did you mean length?"},
-		{"lengt", 1, ""},
+		{"lngthh", 2, "; did you mean length?"},
+		{"lngthh", 1, ""},
 		{"WIDTH", 0, "; did you mean width?"},
 		{"Face", 1, "; did you mean vehicle.face?"},
 		{"colour", 2, ""},
