@@ -12,8 +12,7 @@ import (
 // Memory is what one plan leaves for the next: what the log taught, and the
 // forecast of the last day, how the bed of the last age stands and the last curve,
 // so that a change that leaves these as they were does not have them worked out
-// again. The
-// zero value is ready. It is not for two goroutines at once.
+// again. The zero value is ready. It is not for two goroutines at once.
 type Memory struct {
 	Past *Past // of the log, by [Recall]; nil where there is none
 

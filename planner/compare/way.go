@@ -1,6 +1,6 @@
-// Package compare sets ways of doing the same wash, or the same trip, side by side: what each takes
-// of water, time, resin, salt and money, how surely it ends well, and which is
-// best in what. Every number comes from the one planner: a way is a change on
+// Package compare sets ways of doing the same wash, or the same trip, side by side:
+// what each takes of water, time, resin, salt and money, how surely it ends well, and
+// which is best in what. Every number comes from the one planner: a way is a change on
 // the nouns, planned like any other wash.
 package compare
 
