@@ -40,7 +40,6 @@ type making struct {
 
 	foretells forecaster
 	ages      ager
-	draws     curver
 
 	raw, soft, feed water.Analysis
 	faces           []face
@@ -85,9 +84,10 @@ func begin(rig model.Rig, places model.Places, wash model.Wash, from sources) (*
 		return nil, err
 	}
 	c.past, c.setting = from.past, from.setting
-	m := &making{ledger: newLedger(), chosen: c, foretells: from.day, ages: from.age, draws: from.curve}
+	m := &making{ledger: newLedger(), chosen: c, foretells: from.day, ages: from.age}
 	m.remember()
 	m.decide()
+	m.resin.draws = from.curve
 	m.rinse()
 	return m, nil
 }
@@ -100,7 +100,7 @@ func (m *making) decide() {
 	m.feed = c.setting.purified(feedOf(c, m.raw, m.soft))
 	m.aim = decideAims(l, c)
 	m.resin = decideResin(l, c.bed, m.feed, penScale(c.pen))
-	m.resin.behind, m.resin.draws = c.setting.Behind, m.draws
+	m.resin.behind = c.setting.Behind
 	m.chain = layPlumbing(l, c, m.resin, m.raw.Temperature)
 	m.stages = stagesOf(l, c)
 	m.plan.Day, m.plan.DayNote = foretell(l, c, m.stages, m.faces, m.chain, m.foretells)
