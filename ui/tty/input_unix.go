@@ -35,7 +35,9 @@ func (in *input) Read(p []byte) (int, error) {
 	return copy(p, keys(p[:max(n, 0)])), err
 }
 
-// comes waits so long at most for something to come.
+// comes waits so long at most for something to come. Nothing does where the system
+// cannot tell (macOS says of some devices that they cannot be waited for): the read
+// would then wait for the next key.
 func (in *input) comes(wait time.Duration) bool {
 	if wait == 0 {
 		return false
@@ -44,7 +46,7 @@ func (in *input) comes(wait time.Duration) bool {
 	for end := time.Now().Add(wait); ; {
 		n, err := unix.Poll(fds, int(max(time.Until(end), 0).Milliseconds()))
 		if !errors.Is(err, unix.EINTR) {
-			return err == nil && n > 0
+			return err == nil && n > 0 && fds[0].Revents&unix.POLLNVAL == 0
 		}
 	}
 }
