@@ -222,3 +222,19 @@ func TestTheMemoryChangesNothing(t *testing.T) {
 		require.Equal(t, mustMake(t, in), got)
 	})
 }
+
+// A wash that takes no DI water is at no risk, wherever it stands in the trip.
+func TestAWashWithoutDIWaterIsAtNoRisk(t *testing.T) {
+	for _, k := range []int{0, 3} {
+		in := example()
+		in.Trip.Washes[k].Stages = []model.Stage{{Name: "rinse", Water: model.Raw}}
+		p, err := Make(in)
+		require.NoError(t, err)
+		at := slices.IndexFunc(p.Washes, func(w WashPlan) bool { return w.Index == k })
+		require.Zero(t, p.Washes[at].DI.P50)
+		assert.InDelta(t, 1, float64(p.Washes[at].Chance), 1e-9)
+		if at > 0 {
+			assert.Equal(t, p.Washes[at-1].SoFar, p.Washes[at].SoFar)
+		}
+	}
+}

@@ -196,20 +196,23 @@ func (w *walker) walk(fills []int, brief bool, tell func(leg int, s seen)) {
 	}
 }
 
-// feed takes one wash from all states.
+// feed takes one wash from all states. One that takes no DI water is at no risk.
 func (w *walker) feed(k int) {
 	l := &w.legs[k]
+	for i := range w.margins {
+		w.margins[i] = math.Inf(1)
+	}
 	var ask demanded
 	for use := range l.at().Uses {
 		if ask.of(l, use, 0.5); w.pairs == nil {
 			w.fronts.feed(ask.units, ask.capacities)
 		}
-		w.feedAll(l, use, use == 0)
+		w.feedAll(l, use)
 	}
 }
 
 // feedAll moves all states to the end of one use of a wash.
-func (w *walker) feedAll(l *leg, use int, first bool) {
+func (w *walker) feedAll(l *leg, use int) {
 	load, band := w.loads[l.stop], w.bands[l.stop]
 	var ask demanded
 	ask.of(l, use, 0.5)
@@ -223,10 +226,7 @@ func (w *walker) feedAll(l *leg, use int, first bool) {
 		if ask.lnLimit >= 0 { // the water keeps the limit by itself
 			margin = math.Inf(1)
 		}
-		if !first {
-			margin = min(margin, w.margins[i])
-		}
-		w.margins[i] = margin
+		w.margins[i] = min(margin, w.margins[i])
 		w.outlets[i] = ask.lnFeed + min(-ask.units*(e-y), 0)
 		w.lives[i] = w.lifeAt(e, y)
 	}
