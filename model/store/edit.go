@@ -22,12 +22,15 @@ type change struct {
 	decoding
 	eol   string
 	edits []edit
+	own   ours
 	gone  []string // names of what is taken out, which asks for a word first
+	made  []string // blocks that are put in
 }
 
-// changes finds the edits from what the document holds to what it is to hold.
-func changes(d decoding, before, after schema) *change {
-	c := &change{decoding: d, eol: d.eol()}
+// changes finds the edits from what the document holds to what it is to hold. What
+// is the program's own goes without a word.
+func changes(d decoding, before, after schema, own ours) *change {
+	c := &change{decoding: d, eol: d.eol(), own: own}
 	c.fields(d.tables[0], before.top, after.top)
 	seen := map[string]int{}
 	was := c.blocks(before.items(), seen)
@@ -74,7 +77,9 @@ func (c *change) section(old []block, now []item, owner *block) {
 	pairs := match(plain, now)
 	for i, b := range old {
 		if !slices.Contains(pairs, i) {
-			c.gone = append(c.gone, b.section+" "+quote(b.name()))
+			if !c.isOurs(b) {
+				c.gone = append(c.gone, b.section+" "+quote(b.name()))
+			}
 			c.remove(b)
 		}
 	}
@@ -85,6 +90,7 @@ func (c *change) section(old []block, now []item, owner *block) {
 			continue
 		}
 		if text := render(it, c.eol); text != "" {
+			c.made = append(c.made, blocksOf(it)...)
 			c.insert(text, following(old, pairs[j+1:]), owner, old)
 		}
 	}

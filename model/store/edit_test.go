@@ -43,7 +43,7 @@ func TestRandomEdits(t *testing.T) {
 		if rapid.Bool().Draw(t, "add") {
 			rig.Hoses = append(rig.Hoses, model.Hose{Name: "new"})
 		}
-		data, reason, err := edited(rigFile, original, &rig, rigSchema)
+		data, _, reason, err := edited(rigFile, original, &rig, rigSchema, nil)
 		require.NoError(t, err)
 		require.Empty(t, reason)
 		got := decoded(data, rigSchema)
@@ -74,7 +74,7 @@ func TestOneEdit(t *testing.T) {
 			word = rapid.StringMatching(`[a-z"'\\é#= ]{1,20}x`).Draw(t, "name")
 		}
 		require.NoError(t, f.Set(word))
-		data, reason, err := edited(rigFile, original, &rig, rigSchema)
+		data, _, reason, err := edited(rigFile, original, &rig, rigSchema, nil)
 		require.NoError(t, err)
 		require.Empty(t, reason)
 		require.Equal(t, string(original[:e.from]), string(data[:e.from]))
@@ -140,7 +140,7 @@ func TestRandomStages(t *testing.T) {
 		for _, i := range rapid.SliceOfN(rapid.IntRange(0, len(pool)-1), 0, 8).Draw(t, "stages") {
 			wash.Stages = append(wash.Stages, pool[i])
 		}
-		data, _, err := edited("", original, &wash, washSchema)
+		data, _, _, err := edited("", original, &wash, washSchema, nil)
 		require.NoError(t, err)
 		require.Equal(t, wash, decoded(data, washSchema))
 		require.True(t, strings.HasPrefix(string(data), top), "the top is as it was")

@@ -58,7 +58,7 @@ func FuzzEdit(f *testing.F) {
 	seeds(f)
 	f.Fuzz(func(t *testing.T, data []byte) {
 		rig := decoded(data, rigSchema)
-		same, reason, err := edited("f", data, &rig, rigSchema)
+		same, _, reason, err := edited("f", data, &rig, rigSchema, nil)
 		if err != nil {
 			return
 		}
@@ -67,7 +67,7 @@ func FuzzEdit(f *testing.F) {
 		}
 		rig.Beds = append(rig.Beds, model.Bed{Name: "new"})
 		rig.Defaults.Units = model.UnitsMetric
-		more, _, err := edited("f", data, &rig, rigSchema)
+		more, _, _, err := edited("f", data, &rig, rigSchema, nil)
 		require.NoError(t, err)
 		got := decoded(more, rigSchema)
 		require.True(t, sameRig(&rig, &got), "%q", more)

@@ -97,7 +97,7 @@ func save[T any](s *Store, file string, noun *T, of func(*T) schema) error {
 	if old == nil {
 		return s.put(file, whole(of(noun)))
 	}
-	data, reason, err := edited(shown, old, noun, of)
+	data, made, reason, err := edited(shown, old, noun, of, s.made[file])
 	switch {
 	case err != nil:
 		return fmt.Errorf("nothing was saved: %w", err)
@@ -113,30 +113,34 @@ func save[T any](s *Store, file string, noun *T, of func(*T) schema) error {
 	case bytes.Equal(data, old):
 		return nil
 	}
-	return s.put(file, asItWas(s, file, data, noun, of))
+	if err := s.put(file, asItWas(s, file, data, noun, of)); err != nil {
+		return err
+	}
+	s.add(file, made, old)
+	return nil
 }
 
-// edited gives the bytes of a file that hold the noun. The reason, where not
-// "", tells what a person wrote that is lost by it.
-func edited[T any](file string, old []byte, noun *T, of func(*T) schema) (data []byte, reason string, err error) {
+// edited gives the bytes of a file that hold the noun, and the blocks that were put
+// in. The reason, where not "", tells what a person wrote that is lost by it.
+func edited[T any](file string, old []byte, noun *T, of func(*T) schema, own ours) (data []byte, made []string, reason string, err error) {
 	d := parse(file, old)
 	if len(d.faults) > 0 {
-		return whole(of(noun)), "part of it cannot be read (" + d.faults[0].Error() + ")", nil
+		return whole(of(noun)), nil, "part of it cannot be read (" + d.faults[0].Error() + ")", nil
 	}
 	var before T
 	dec := d.decode(of(&before))
 	if d.refused {
-		return nil, "", d.faults[len(d.faults)-1]
+		return nil, nil, "", d.faults[len(d.faults)-1]
 	}
-	c := changes(dec, of(&before), of(noun))
+	c := changes(dec, of(&before), of(noun), own)
 	data = c.apply()
 	switch {
 	case !holds(data, noun, of):
-		return whole(of(noun)), "it is laid out in a way that cannot be changed in place", nil
+		return whole(of(noun)), nil, "it is laid out in a way that cannot be changed in place", nil
 	case len(c.gone) > 0:
 		reason = strings.Join(c.gone, ", ") + takenOut
 	}
-	return data, reason, nil
+	return data, c.made, reason, nil
 }
 
 // holds tells whether a file of these bytes reads as the noun.

@@ -41,12 +41,13 @@ type Store struct {
 	mu   sync.Mutex
 	seen map[string][]byte // by file, relative to dir; what it held, nil where it was not there
 
-	before map[string][][]byte // by file; what it held before items were taken out
+	before map[string][][]byte // by file; what it held before items were taken out or put in
+	made   map[string]ours     // by file; what the program put in
 }
 
 // Open makes a store of a folder, which need not be there yet.
 func Open(dir string) *Store {
-	return &Store{dir: dir, seen: map[string][]byte{}, before: map[string][][]byte{}}
+	return &Store{dir: dir, seen: map[string][]byte{}, before: map[string][][]byte{}, made: map[string]ours{}}
 }
 
 // Dir is the data folder.
@@ -74,6 +75,7 @@ func (s *Store) Load() (Library, []fault.Fault) {
 	defer s.mu.Unlock()
 	clear(s.seen)
 	clear(s.before)
+	clear(s.made)
 	var lib Library
 	placesDoc, placesFaults := s.read(placesFile)
 	rigDoc, rigFaults := s.read(rigFile)

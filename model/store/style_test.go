@@ -24,7 +24,7 @@ func TestValuesKeepTheirWayOfWriting(t *testing.T) {
 			setField(t, wash.Stages[i].Fields(), key, value)
 		}
 	}
-	data, reason, err := edited("", []byte(before), &wash, washSchema)
+	data, _, reason, err := edited("", []byte(before), &wash, washSchema, nil)
 	require.NoError(t, err)
 	require.Empty(t, reason)
 	assert.Equal(t, "# Mine.\ndate = \"2026-06-12\"\n\n[[stage]]\nname = \"rinse\"\nwater = 'di'\nfaces = [\"front\", \"rear\"] # two\npasses = 2.5\n"+
@@ -44,7 +44,7 @@ func TestTopKeys(t *testing.T) {
 	} {
 		wash := decoded([]byte(before), washSchema)
 		wash.Name = "n"
-		data, reason, err := edited("", []byte(before), &wash, washSchema)
+		data, _, reason, err := edited("", []byte(before), &wash, washSchema, nil)
 		require.NoError(t, err)
 		require.Empty(t, reason)
 		assert.Equal(t, want, string(data), "%q", before)
@@ -56,11 +56,11 @@ func TestTopKeys(t *testing.T) {
 func TestDefaultsAppearWhereTheyAreMissing(t *testing.T) {
 	before := "format = 1\n[[pen]]\nname = \"p\"\nscale = \"442\"\n"
 	rig := decoded([]byte(before), rigSchema)
-	data, _, err := edited("", []byte(before), &rig, rigSchema)
+	data, _, _, err := edited("", []byte(before), &rig, rigSchema, nil)
 	require.NoError(t, err)
 	assert.Equal(t, before, string(data))
 	rig.Defaults.Units = model.UnitsMetric
-	data, _, err = edited("", []byte(before), &rig, rigSchema)
+	data, _, _, err = edited("", []byte(before), &rig, rigSchema, nil)
 	require.NoError(t, err)
 	assert.Equal(t, before+"\n[defaults]\nunits = \"metric\"\n", string(data))
 }

@@ -108,7 +108,7 @@ func TestRandomTrips(t *testing.T) {
 			trip.Changes = append(trip.Changes, model.ResinChange{})
 			require.NoError(t, trip.Changes[0].Fields()[0].Set("2026-06-19"))
 		}
-		data, reason, err := edited("trips/example.toml", original, &trip, tripSchema)
+		data, _, reason, err := edited("trips/example.toml", original, &trip, tripSchema, nil)
 		require.NoError(t, err)
 		if reason == "" { // one of two washes on the same day cannot be told from a new one
 			require.GreaterOrEqual(t, strings.Count(string(data), "#"), comments-8)

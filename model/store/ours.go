@@ -1,0 +1,60 @@
+package store
+
+import "strings"
+
+// ours are the blocks that the program itself put into a file since it was loaded,
+// each without the lines that have nothing on them. They may be taken out again
+// without a question: nothing that a person wrote goes with them.
+type ours map[string]bool
+
+// filled is a block without its empty lines and the ends of its lines.
+func filled(text string) string {
+	var lines []string
+	for line := range strings.Lines(text) {
+		if line = strings.TrimRight(line, " \t\r\n"); line != "" {
+			lines = append(lines, line)
+		}
+	}
+	return strings.Join(lines, "\n")
+}
+
+// blocksOf are the blocks that an item is written as: its own, and those under it.
+func blocksOf(it item) []string {
+	under := it.under
+	it.under = nil
+	blocks := []string{filled(render(it, "\n"))}
+	for _, u := range under {
+		blocks = append(blocks, blocksOf(u)...)
+	}
+	return blocks
+}
+
+// isOurs tells whether a block and all under it stand as the program put them in,
+// with no comment and no value of a person.
+func (c *change) isOurs(b block) bool {
+	if b.table == nil || !c.own[filled(string(c.data[c.blockStart(b.table):c.contentEnd(b.table)]))] {
+		return false
+	}
+	for _, u := range b.under {
+		if !c.isOurs(u) {
+			return false
+		}
+	}
+	return true
+}
+
+// add remembers blocks of a file, and what the file held before they were put in.
+func (s *Store) add(file string, made []string, before []byte) {
+	if len(made) == 0 {
+		return
+	}
+	if s.made[file] == nil {
+		s.made[file] = ours{}
+	}
+	for _, block := range made {
+		s.made[file][block] = true
+	}
+	if before != nil {
+		s.keepVersion(file, before)
+	}
+}
