@@ -58,7 +58,8 @@ func (m Model) save() Model {
 	var rewriter Rewriter
 	if errors.As(m.unsaved, &rewriter) {
 		m.question = &question{
-			text: "Not saved: " + m.unsaved.Error() + " Write it anew, and keep the old file aside? y or n",
+			text: "Write it anew, and keep the old file aside? y or n",
+			why:  "Not saved: " + m.unsaved.Error(),
 			yes:  func(m Model) Model { return m.rewrite(rewriter) },
 		}
 		return m

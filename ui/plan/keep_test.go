@@ -7,6 +7,7 @@ import (
 	"testing"
 
 	tea "github.com/charmbracelet/bubbletea"
+	"github.com/charmbracelet/x/ansi"
 	"github.com/muesli/termenv"
 	"github.com/stretchr/testify/assert"
 	"pgregory.net/rapid"
@@ -95,7 +96,10 @@ func TestRewritingAFileIsAsked(t *testing.T) {
 	kept := o.Keeper.(*book)
 	kept.fail = fmt.Errorf("save: %w", stubborn{kept})
 	p := play(t, o, "p 2")
-	assert.Contains(t, p.Seen(), "Not saved: save: places.toml")
+	assert.Contains(t, p.Seen(), "Write it anew, and keep the old file aside? y or n")
+	for _, word := range strings.Fields("Not saved: save: places.toml would have to be written anew.") {
+		assert.Contains(t, ansi.Strip(p.M.View(layout.Size{W: 80, H: 24})), word, "whole in the smallest window")
+	}
 	p.Keys("n")
 	assert.Contains(t, p.Seen(), "not saved")
 	assert.Error(t, p.M.Leave())

@@ -97,9 +97,10 @@ type Model struct {
 	unsaved  error // why the last save failed
 }
 
-// question waits for a yes.
+// question waits for a yes. Why it is asked stands apart, where there is room for it.
 type question struct {
 	text string
+	why  string
 	yes  func(Model) Model
 }
 

@@ -109,6 +109,9 @@ func (m *Model) walk(height, rows int) []walkLine {
 }
 
 func (m *Model) walkLines(at layout.Rect, rows []row) []string {
+	if m.question != nil {
+		return inked(m.th.Doubt, cells.WrapMost(cells.Safe(m.question.why), at.W-1, at.H, m.th.Marks.More))
+	}
 	var lines []string
 	for _, l := range m.walk(at.H, len(rows)) {
 		switch {
@@ -175,6 +178,14 @@ func (m *Model) fieldLine(r row, here bool, width int) string {
 		line.Assumed, line.Tag = m.assumed(r.at, f)
 	}
 	return line.Line(m.th, width)
+}
+
+// inked draws every line in an ink.
+func inked(ink theme.Ink, lines []string) []string {
+	for i := range lines {
+		lines[i] = ink.On(lines[i])
+	}
+	return lines
 }
 
 // helpLines is about the field under the hand: what is wrong with it, or what

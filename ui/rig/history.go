@@ -75,7 +75,7 @@ func (m Model) said(backup string) Model {
 
 func (m Model) asksRewrite(r Rewriter) Model {
 	m.ask = &question{
-		text: "Not saved: " + m.unsaved.Error() + " Write it anew, and keep the old file aside? y or n",
+		text: "Write it anew, and keep the old file aside? y or n. Not saved: " + m.unsaved.Error(),
 		yes:  func(m Model) Model { return m.rewritten(r) },
 	}
 	return m

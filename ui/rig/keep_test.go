@@ -45,7 +45,7 @@ func TestRewritingAFileIsAsked(t *testing.T) {
 	o, kept := ours()
 	kept.fail = fmt.Errorf("save: %w", stubborn{kept, false})
 	p := play(t, o, "enter down down '41 ft' enter")
-	assert.Contains(t, p.Says(), "Not saved: save: rig.toml would have to be written anew. Write it anew, and keep the old file aside? y or n")
+	assert.Contains(t, p.Says(), "Write it anew, and keep the old file aside? y or n. Not saved: save: rig.toml would have to be written anew.")
 	p.Keys("n")
 	assert.Error(t, p.M.Leave())
 	p.Keys("s y")

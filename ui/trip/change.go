@@ -7,7 +7,9 @@ import (
 	"washeve/model"
 	"washeve/model/quantity"
 	"washeve/planner"
+	"washeve/ui/cells"
 	"washeve/ui/history"
+	"washeve/ui/layout"
 )
 
 // commit puts a trip in force: it can be undone, the plan follows, and it is kept.
@@ -58,12 +60,22 @@ func (m Model) save() Model {
 	var rewriter Rewriter
 	if errors.As(m.unsaved, &rewriter) {
 		m.question = &question{
-			text: "Not saved: " + m.unsaved.Error() + ". Write it anew, and keep the old file aside? y or n",
+			text: "Write it anew, and keep the old file aside? y or n",
+			why:  "Not saved: " + m.unsaved.Error(),
 			yes:  func(m Model) Model { return m.rewrite(rewriter) },
 		}
 		return m
 	}
 	return m.warn("Not saved, but still here: " + m.unsaved.Error())
+}
+
+// whyAsked is the reason of the question, in the place of the list.
+func (m *Model) whyAsked(at layout.Rect) []string {
+	lines := cells.WrapMost(cells.Safe(m.question.why), at.W, at.H, m.th.Marks.More)
+	for i := range lines {
+		lines[i] = m.th.Doubt.On(lines[i])
+	}
+	return lines
 }
 
 func (m Model) rewrite(r Rewriter) Model {

@@ -91,9 +91,10 @@ type Model struct {
 	lost     bool  // the example was changed, and is kept nowhere
 }
 
-// question waits for a yes.
+// question waits for a yes. Why it is asked stands apart, where there is room for it.
 type question struct {
 	text string
+	why  string
 	yes  func(Model) Model
 }
 

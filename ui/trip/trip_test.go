@@ -131,6 +131,7 @@ func TestAFileThatWouldLoseSomethingIsAskedFor(t *testing.T) {
 	k.fails = asks{errors.New("a comment would be lost"), k}
 	p := play(t, o, "down down X")
 	assert.Contains(t, p.Seen(), "Not saved: a comment would be lost")
+	assert.Contains(t, p.Seen(), "Write it anew, and keep the old file aside? y or n")
 	p.Keys("n s y")
 	assert.Contains(t, p.Seen(), "trips/june.toml.bak-1")
 	assert.Len(t, k.trips[0].Washes, 4)

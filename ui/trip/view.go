@@ -108,6 +108,8 @@ func (m Model) words(at layout.Rect) []string {
 // below is the list, or what stands in its place.
 func (m Model) below(at layout.Rect) []string {
 	switch {
+	case m.question != nil:
+		return m.whyAsked(at)
 	case m.picker != nil:
 		return m.picker.Lines(m.th, at.W, at.H)
 	case m.sheet != nil:
