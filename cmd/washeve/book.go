@@ -23,6 +23,7 @@ type book struct {
 	example bool // the rig at hand is the built-in example: nothing is written of it
 	beside  bool // reading and replaying is done beside the screens
 
+	today  func() model.Date
 	memory planner.Memory // of the one who makes plans
 
 	mu      sync.Mutex // for all below
@@ -95,7 +96,11 @@ func (b *book) past(rig model.Rig, places model.Places) *planner.Past {
 // plan makes a plan with what the log teaches.
 func (b *book) plan(rig model.Rig, places model.Places, wash model.Wash) (planner.Plan, error) {
 	b.memory.Past = b.past(rig, places)
-	return b.memory.Make(rig, places, wash)
+	plan, err := b.memory.Make(rig, places, wash)
+	if err == nil && !b.example { // whose day is invented
+		plan.Seen(b.today())
+	}
+	return plan, err
 }
 
 // sharing prepares the screen on which a short bed is shared out.
@@ -118,7 +123,7 @@ func (p *program) openBook() (*book, error) {
 	if err != nil {
 		return nil, err
 	}
-	return &book{journal: p.journal(), log: log, read: true}, nil
+	return &book{journal: p.journal(), today: p.today, log: log, read: true}, nil
 }
 
 // A long log is left alone until the first frame is drawn, which a short one does
@@ -138,7 +143,7 @@ const (
 
 // bookBeside opens the log of the data folder, to be read beside the screens.
 func (p *program) bookBeside() *book {
-	b := &book{journal: p.journal(), beside: true}
+	b := &book{journal: p.journal(), today: p.today, beside: true}
 	size, exists := b.journal.Size()
 	b.read = !exists
 	if size > longLog {

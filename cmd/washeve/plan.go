@@ -72,6 +72,7 @@ func (p *program) makePlan(lib library, wash model.Wash) (planner.Plan, error) {
 	if err != nil {
 		return planner.Plan{}, err
 	}
+	b.example = lib.example
 	return b.plan(lib.Rig, lib.Places, wash)
 }
 
@@ -81,6 +82,7 @@ func (p *program) shortenedPlan(lib library, wash model.Wash) (planner.Plan, err
 	if err != nil {
 		return planner.Plan{}, err
 	}
+	b.example = lib.example
 	plan, err := b.plan(lib.Rig, lib.Places, wash)
 	if err != nil || plan.Verdict == planner.Lasts {
 		return plan, err

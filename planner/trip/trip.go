@@ -34,6 +34,7 @@ type Plan struct {
 	Name        string
 	Bed         string
 	First, Last model.Date
+	Over        bool           // the last day is past
 	Scale       quantity.Scale // of the ppm
 	Stops       []StopPlan     // by date
 	Washes      []WashPlan     // by date; those of one day in the trip's order

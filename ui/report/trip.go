@@ -11,7 +11,7 @@ import (
 	"washeve/ui/cells"
 )
 
-// TripHeading names the trip, its days and its bed.
+// TripHeading names the trip, its days and its bed, and says where it is over.
 func TripHeading(p trip.Plan) string {
 	words := p.Name
 	if words == "" {
@@ -20,7 +20,11 @@ func TripHeading(p trip.Plan) string {
 	if p.First != (model.Date{}) {
 		words += ", " + p.First.String() + " to " + p.Last.String()
 	}
-	return words + ": " + p.Bed
+	words += ": " + p.Bed
+	if p.Over {
+		words += ". This trip is over."
+	}
+	return words
 }
 
 // TripVerdict says whether the resin lasts the trip as it is planned.

@@ -21,7 +21,7 @@ const ruleCode = "local-rules"
 // sheet tells elsewhere; the printed plan has them all.
 func forPlanning(code string) bool {
 	return slices.Contains([]string{
-		"softening-spares-nothing", "claim", "outside-range", "beyond-scale", "hardness-assumed", "open-hose", "no-di",
+		"softening-spares-nothing", "claim", "outside-range", "beyond-scale", "hardness-assumed", "open-hose", "no-di", planner.PastDay,
 	}, code)
 }
 

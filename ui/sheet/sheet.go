@@ -23,7 +23,7 @@ type Input struct {
 // which it is needed.
 type Sheet struct {
 	Title   string
-	Notice  string // that it is an example; "" where it is not
+	Notice  string // that it is an example, or of a day that is past; "" where it is neither
 	Mood    Mood
 	Verdict string
 	Chance  string
@@ -137,6 +137,11 @@ func Make(in Input) Sheet {
 	s.usual()
 	s.flow(p, sys)
 	s.after(p)
+	for _, n := range p.Warnings {
+		if n.Code == planner.PastDay {
+			s.Notice = clean(n.Text(sys)) + " State the day of the wash before you go by this sheet."
+		}
+	}
 	if in.Example {
 		s.Notice = "The built-in example, invented: `washeve init` writes it out for you to change."
 	}
