@@ -67,7 +67,25 @@ the plan. Without a rig of your own it starts on a built-in example.`,
 	})
 	root.AddCommand(p.planCommand(), p.bedCommand(), p.tripCommand(), p.compareCommand(), p.logCommand(), p.checkCommand(), p.initCommand(), p.manCommand())
 	root.AddCommand(topics()...)
+	knowsTopics(root)
 	return root
+}
+
+// knowsTopics lets help refuse what it knows nothing of.
+func knowsTopics(root *cobra.Command) {
+	root.InitDefaultHelpCmd()
+	for _, c := range root.Commands() {
+		if c.Name() != "help" {
+			continue
+		}
+		c.Args = func(_ *cobra.Command, args []string) error {
+			at, rest, err := root.Find(args)
+			if err != nil || len(rest) > 0 {
+				return noArguments(at, args[len(args)-max(len(rest), 1):])
+			}
+			return nil
+		}
+	}
 }
 
 func noArguments(c *cobra.Command, args []string) error {
