@@ -65,8 +65,14 @@ func (p *program) logEntry(kind model.Kind, use, short string) *cobra.Command {
 			if len(args) == 1 {
 				*texts["reading"] = args[0]
 			}
+			if err := enough(kind, texts); err != nil {
+				return err
+			}
 			return p.writeEntry(kind, texts)
 		},
+	}
+	if kind == model.ReadingKind {
+		c.SetFlagErrorFunc(noNegative)
 	}
 	entry := model.Entry{Body: model.NewBody(kind)}
 	for _, f := range entry.Fields() {
@@ -109,12 +115,16 @@ func (p *program) writeEntry(kind model.Kind, texts map[string]*string) error {
 	if err := p.complete(&entry, lib); err != nil {
 		return err
 	}
+	before := p.left(lib, entry.Body)
 	faults, err := p.journal().Append(entry)
 	p.tell(faults)
 	if err != nil {
 		return err
 	}
-	return p.wrote(entry)
+	if err := p.wrote(entry); err != nil {
+		return err
+	}
+	return p.tellEffect(lib, entry, before)
 }
 
 // usual states what goes without saying: the rig's own defaults.
