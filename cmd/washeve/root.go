@@ -2,6 +2,7 @@ package main
 
 import (
 	"fmt"
+	"path"
 
 	"github.com/spf13/cobra"
 
@@ -106,6 +107,8 @@ type library struct {
 	keep    *store.Store
 	example bool
 	notice  string // the first thing to heed in the files; "" where there is none
+
+	tripLacks []fault.Fault // what trips lack, which only those need to hear who look at them
 }
 
 // load reads the data folder. Faults are told on the error stream; errors among
@@ -113,6 +116,7 @@ type library struct {
 func (p *program) load() (library, error) {
 	keep := store.Open(store.Locate(p.dir, p.env("WASHEVE_DIR")))
 	lib, faults := keep.Load()
+	faults, tripLacks := apart(faults)
 	if fault.HasErrors(faults) || !p.opening {
 		p.tell(faults)
 	}
@@ -122,7 +126,7 @@ func (p *program) load() (library, error) {
 	if !lib.HasRig && len(lib.Places) == 0 && len(lib.Washes) == 0 {
 		return library{Library: store.Example(), keep: keep, example: true}, nil
 	}
-	mine := library{Library: lib, keep: keep}
+	mine := library{Library: lib, keep: keep, tripLacks: tripLacks}
 	for _, f := range faults {
 		if f.Severity == fault.Notice {
 			mine.notice = f.Error()
@@ -130,6 +134,18 @@ func (p *program) load() (library, error) {
 		}
 	}
 	return mine, nil
+}
+
+// apart divides faults into what trips lack, and the others.
+func apart(faults []fault.Fault) (others, tripLacks []fault.Fault) {
+	for _, f := range faults {
+		if f.Severity == fault.Lack && path.Dir(f.File) == store.TripFolder {
+			tripLacks = append(tripLacks, f)
+			continue
+		}
+		others = append(others, f)
+	}
+	return others, tripLacks
 }
 
 func (p *program) tell(faults []fault.Fault) {

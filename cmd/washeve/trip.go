@@ -2,6 +2,7 @@ package main
 
 import (
 	"fmt"
+	"path"
 
 	"github.com/spf13/cobra"
 
@@ -61,6 +62,11 @@ func (p *program) trip(lib library, args []string) (model.Trip, error) {
 	next := lib.NextTrip(p.today())
 	if next < 0 {
 		return model.Trip{}, wrongf("there is no trip yet: write one in the folder trips of %s (washeve init writes an example), or start one with T in the planner", lib.keep.Dir())
+	}
+	for _, f := range lib.tripLacks {
+		if path.Base(f.File) == lib.Trips[next].File {
+			p.tell([]fault.Fault{f})
+		}
 	}
 	return lib.Trips[next].Trip, nil
 }

@@ -94,7 +94,7 @@ func (d *document) checked(path string) (faults []fault.Fault, known bool) {
 	case washFolder:
 		var wash model.Wash
 		return d.wash(&wash, neighbours(path)), true
-	case tripFolder:
+	case TripFolder:
 		var trip model.Trip
 		return d.trip(&trip, neighbours(path)), true
 	case underwayFile:
@@ -113,7 +113,7 @@ func checkLog(path string) []fault.Fault {
 	return faults
 }
 
-// kindOf tells rigFile, placesFile, washFolder, tripFolder, underwayFile or "".
+// kindOf tells rigFile, placesFile, washFolder, TripFolder, underwayFile or "".
 func kindOf(path string, d *document) string {
 	base := strings.ToLower(filepath.Base(path))
 	full, err := filepath.Abs(path)
@@ -122,8 +122,8 @@ func kindOf(path string, d *document) string {
 		return base
 	case err == nil && filepath.Base(filepath.Dir(full)) == washFolder:
 		return washFolder
-	case err == nil && filepath.Base(filepath.Dir(full)) == tripFolder:
-		return tripFolder
+	case err == nil && filepath.Base(filepath.Dir(full)) == TripFolder:
+		return TripFolder
 	}
 	var (
 		rig    model.Rig
@@ -137,7 +137,7 @@ func kindOf(path string, d *document) string {
 		case underwaySchema(&day).section(t.name) != nil:
 			return underwayFile
 		case tripSchema(&trip).section(t.name) != nil:
-			return tripFolder
+			return TripFolder
 		case washSchema(&wash).section(t.name) != nil:
 			return washFolder
 		case placesSchema(&places).section(t.name) != nil:
@@ -153,7 +153,7 @@ func kindOf(path string, d *document) string {
 // its sections. One that cannot be read is none.
 func HoldsTrip(path string) bool {
 	data, _, problem := readFile(path)
-	return problem == "" && kindOf(path, parse(path, data)) == tripFolder
+	return problem == "" && kindOf(path, parse(path, data)) == TripFolder
 }
 
 // neighbours gives the rig and the places beside path or in the folder above,

@@ -37,7 +37,7 @@ func Example() Library {
 	lib.Washes = []WashFile{wash}
 	trip := TripFile{File: "example.toml"}
 	known.washes = lib.WashNames()
-	read(path.Join(tripFolder, trip.File)).trip(&trip.Trip, known)
+	read(path.Join(TripFolder, trip.File)).trip(&trip.Trip, known)
 	lib.Trips = []TripFile{trip}
 	return lib
 }

@@ -188,8 +188,8 @@ func TestKindByContent(t *testing.T) {
 		"[[place]]\n":      placesFile,
 		"[[pen]]\n":        rigFile,
 		"[defaults]\n":     rigFile,
-		"[[stop]]\n":       tripFolder,
-		"[[wash.stage]]\n": tripFolder,
+		"[[stop]]\n":       TripFolder,
+		"[[wash.stage]]\n": TripFolder,
 		"place = \"x\"\n":  "",
 	} {
 		assert.Equal(t, want, kindOf("some.toml", parse("", []byte(text))), text)

@@ -11,7 +11,9 @@ import (
 	"washeve/model/store/fault"
 )
 
-const tripFolder = "trips"
+// TripFolder is the folder of the trips inside the data folder; the faults of a trip
+// name its file by it, with a slash.
+const TripFolder = "trips"
 
 // A TripFile is a trip and the name of its file in the folder trips.
 type TripFile struct {
@@ -80,12 +82,12 @@ func (d *document) trip(t *model.Trip, known names) []fault.Fault {
 // trips reads the folder of the trips, the next one first: that is the one whose
 // last day comes first.
 func (s *Store) trips(known names) ([]TripFile, []fault.Fault) {
-	entries, err := os.ReadDir(filepath.Join(s.dir, tripFolder))
+	entries, err := os.ReadDir(filepath.Join(s.dir, TripFolder))
 	if err != nil {
 		if os.IsNotExist(err) {
 			return nil, nil
 		}
-		return nil, []fault.Fault{{File: tripFolder, Problem: whyNot(err)}}
+		return nil, []fault.Fault{{File: TripFolder, Problem: whyNot(err)}}
 	}
 	var all []TripFile
 	var faults []fault.Fault
@@ -94,7 +96,7 @@ func (s *Store) trips(known names) ([]TripFile, []fault.Fault) {
 		if !strings.HasSuffix(name, ".toml") || strings.HasPrefix(name, ".") {
 			continue
 		}
-		d, more := s.read(filepath.Join(tripFolder, name))
+		d, more := s.read(filepath.Join(TripFolder, name))
 		faults = append(faults, more...)
 		if d == nil {
 			continue
@@ -121,11 +123,11 @@ func (s *Store) SaveTrip(file string, t model.Trip) error {
 	if err := fileName(file, "a trip file", "june.toml"); err != nil {
 		return err
 	}
-	return save(s, filepath.Join(tripFolder, file), &t, tripSchema)
+	return save(s, filepath.Join(TripFolder, file), &t, tripSchema)
 }
 
 // NewTripFile gives a free file name for a trip that is called name.
-func (s *Store) NewTripFile(name string) string { return s.free(tripFolder, name, "trip") }
+func (s *Store) NewTripFile(name string) string { return s.free(TripFolder, name, "trip") }
 
 // ReadTrip reads one trip file anywhere, its names looked up in the library.
 func ReadTrip(path string, lib Library) (model.Trip, []fault.Fault) {
