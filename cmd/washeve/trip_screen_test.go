@@ -12,7 +12,7 @@ import (
 	"github.com/stretchr/testify/require"
 )
 
-// A way of a trip is made its plan by one key: the trip's file says it, and u takes it
+// A way of a trip becomes its plan by a key and a yes: the trip's file says it, and u takes it
 // back. What a way buys goes into the rig's file, and the trip names it.
 func TestAWayOfATripIsMadeItsPlan(t *testing.T) {
 	home := t.TempDir()
@@ -26,6 +26,8 @@ func TestAWayOfATripIsMadeItsPlan(t *testing.T) {
 	s.press("C")
 	s.sees("Compare: June loop", "all on spec", "More ways: 9 to the right.")
 	s.press("enter")
+	s.sees("Make 'DI for all' the plan? y or n")
+	s.press("y")
 	s.sees("The trip is now: DI for all. u takes it back.")
 	assert.Contains(t, read(t, trip), "\ndi_for = \"every stage\"\n")
 	s.press("u")

@@ -56,14 +56,19 @@ func TestTheHandGoesFromWayToWayAndThePlanStaysInSight(t *testing.T) {
 
 func TestAWayBecomesThePlan(t *testing.T) {
 	p := onto(play(t, ours(), ""), "open-hose")
-	back := p.Send(hands.Key("enter")).(screen.Back)
+	assert.Nil(t, p.Send(hands.Key("enter")))
+	assert.Contains(t, p.Seen(), "Make '"+p.M.way().Name+"' the plan? y or n")
+	assert.Contains(t, p.Seen(), "y make it the plan")
+	assert.Contains(t, p.Keys("n").Seen(), "Left as it was.")
+	p.Keys("enter")
+	back := p.Send(hands.Key("y")).(screen.Back)
 	done := back.With.(Done)
 	assert.Equal(t, "open-hose", done.Way.Key)
 	assert.Equal(t, "open hose", done.Way.Case.Wash.Stages[4].Sprayer)
 	assert.Len(t, done.Way.Case.Rig.Sprayers, 3)
 }
 
-// What the rig does not have is asked for; what no edit can bring says so.
+// What the rig does not have is named in the question; what no edit can bring says so.
 func TestAWayThatTakesMoreThanTheRigHas(t *testing.T) {
 	p := onto(play(t, ours(), ""), "double-tank")
 	assert.Nil(t, p.Send(hands.Key("enter")))

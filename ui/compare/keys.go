@@ -17,15 +17,19 @@ const (
 	why      keys.Action = "why"
 	units    keys.Action = "units"
 	back     keys.Action = "back"
-	buy      keys.Action = "put it in"
+	take     keys.Action = "take it"
 	leaveOut keys.Action = "leave it"
 )
 
 // Keys lists the keys as the screen now stands.
 func (m Model) Keys() []keys.Binding {
 	if m.ask {
+		yes := "make it the plan"
+		if m.way().Buys != "" {
+			yes = "put it into the rig and plan with it"
+		}
 		return []keys.Binding{
-			keys.New("Answer", buy, "y", "put it into the rig and plan with it", "y", "Y"),
+			keys.New("Answer", take, "y", yes, "y", "Y"),
 			keys.New("Answer", leaveOut, "n", "leave the plan as it is", "n", "N", "esc"),
 		}
 	}

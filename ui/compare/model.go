@@ -43,7 +43,7 @@ type Model struct {
 	hand  int  // the way under the hand
 	first int  // the leftmost way beside the plan's own
 	top   int  // the first line of the words that is seen
-	ask   bool // whether to put what the way needs into the rig
+	ask   bool // whether to make the way under the hand the plan
 
 	status string
 	alarm  bool

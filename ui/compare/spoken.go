@@ -19,8 +19,8 @@ func (m Model) Spoken() talk.Page {
 	}
 	p.Tell, p.Things, p.Numbers = m.told, m.things, m.numbers
 	if m.ask {
-		p.Prompt = "Put " + m.way().Buys + " into your rig, and plan with it? yes or no"
-		p.Words = []talk.Word{{Say: "yes", Does: buy}, {Say: "no", Does: leaveOut}}
+		p.Prompt = m.asks() + " yes or no"
+		p.Words = []talk.Word{{Say: "yes", Does: take}, {Say: "no", Does: leaveOut}}
 		return p
 	}
 	p.After = m.wayTold

@@ -42,8 +42,9 @@ func (m Model) key(msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 	case why:
 		return m, m.explain()
 	case adopt:
-		return m.adopt()
-	case buy:
+		m.ask = true
+		return m, nil
+	case take:
 		m.ask = false
 		return m, m.done()
 	}
@@ -78,15 +79,16 @@ func (m Model) act(does keys.Action) Model {
 	return m
 }
 
-// adopt makes the way the plan; it asks first where the rig lacks what it takes.
-func (m Model) adopt() (screen.Screen, tea.Cmd) {
-	if m.way().Buys != "" {
-		m.ask = true
-		return m, nil
+// asks is the question that is open: whether to make the way under the hand the plan,
+// and to put what it takes into the rig.
+func (m *Model) asks() string {
+	if buys := m.way().Buys; buys != "" {
+		return "Put " + buys + " into your rig, and plan with it?"
 	}
-	return m, m.done()
+	return "Make '" + m.way().Name + "' the plan?"
 }
 
+// done goes back with the way under the hand.
 func (m Model) done() tea.Cmd {
 	w := m.way()
 	return func() tea.Msg { return screen.Back{With: Done{w}} }

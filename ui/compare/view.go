@@ -54,7 +54,7 @@ func (m *Model) statusLine(width int) string {
 	case m.alarm:
 		ink = m.th.Doubt
 	case m.ask:
-		text, ink = "Put "+m.way().Buys+" into your rig, and plan with it? y or n", m.th.Doubt
+		text, ink = m.asks()+" y or n", m.th.Doubt
 	case text == "" && m.err == nil && m.way().Only != "":
 		text, ink = "Only compared: enter cannot make it the plan; what to do instead stands above.", m.th.Doubt
 	case text == "" && m.err == nil:

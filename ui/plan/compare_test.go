@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"strings"
 	"testing"
 
 	"github.com/charmbracelet/x/ansi"
@@ -28,9 +29,9 @@ func TestAComparedWayBecomesThePlanAsOneEdit(t *testing.T) {
 	o := known(t)
 	p := play(t, o, "")
 	before := p.M.plan.DI.Volume
-	page := side(p, "")
+	page := side(p, "enter")
 	assert.Contains(t, ansi.Strip(page.View(p.S)), "›DI for all")
-	_, cmd := page.Update(hands.Key("enter"))
+	_, cmd := page.Update(hands.Key("y"))
 	p.Send(cmd().(screen.Back).With)
 	assert.Contains(t, p.Seen(), "The plan is now: DI for all. u takes it back.")
 	assert.Greater(t, p.M.plan.DI.Volume, before)
@@ -46,14 +47,15 @@ func TestAComparedWayBecomesThePlanAsOneEdit(t *testing.T) {
 func TestATankThatIsBoughtGoesIntoTheRig(t *testing.T) {
 	o := known(t)
 	p := play(t, o, "")
-	page := side(p, "")
+	page := side(p, "enter")
 	for range 12 {
-		if next, _ := page.Update(hands.Key("enter")); next.(compare.Model).Keys()[0].Does == "put it in" {
-			page = next.(compare.Model)
+		if strings.Contains(ansi.Strip(page.View(p.S)), "into your rig, and plan with it?") {
 			break
 		}
-		next, _ := page.Update(hands.Key("right"))
-		page = next.(compare.Model)
+		for _, key := range hands.Keys("n right enter") {
+			next, _ := page.Update(key)
+			page = next.(compare.Model)
+		}
 	}
 	_, cmd := page.Update(hands.Key("y"))
 	p.Send(cmd().(screen.Back).With)
