@@ -50,6 +50,8 @@ func (m Model) Keys() []keys.Binding {
 	switch {
 	case m.question != nil:
 		return questionKeys()
+	case m.refused:
+		return form.RefusedKeys()
 	case m.picker != nil:
 		return form.PickKeys("leave it as it was")
 	case m.edit != nil:
@@ -90,7 +92,7 @@ func (m Model) changeKeys() []keys.Binding {
 		notChoice = "this line has no list of words; enter changes it"
 	}
 	if !ok || len(f.Choices) > 0 || f.Refers != "" {
-		notTyped = "this line takes a word from a list; enter opens it"
+		notTyped = form.NotTyped
 	}
 	return []keys.Binding{
 		keys.New("Change", change, "enter", "change", "enter").Explained("change the line under the hand: type, or pick from a list"),

@@ -92,6 +92,7 @@ type Model struct {
 
 	status   string
 	alarm    bool // the status tells of trouble
+	refused  bool // a digit was: what is typed behind it is let go by
 	question *question
 	changed  bool  // the example was changed and is kept nowhere
 	unsaved  error // why the last save failed
@@ -131,7 +132,7 @@ func (m Model) Title() string { return "Plan" }
 func (m Model) Init() tea.Cmd { return nil }
 
 // Typing tells that letters are text just now.
-func (m Model) Typing() bool { return m.edit != nil }
+func (m Model) Typing() bool { return m.edit != nil || m.refused }
 
 // Leave takes what is being typed, and saves what is unsaved.
 func (m Model) Leave() error {

@@ -206,3 +206,23 @@ func TestEscapesInNamesAreShownNotSent(t *testing.T) {
 	}
 	require.Contains(t, play(t, o, "").Seen(), `\x1b[2Jbad\a`)
 }
+
+// A text meant for a field, typed where no text goes, is no string of commands.
+func TestTextOnALineOfWordsDoesNothing(t *testing.T) {
+	o := ours(t)
+	p := play(t, o, "w")
+	before := p.M.now
+	assert.Nil(t, p.Send(hands.Key("3")))
+	assert.Contains(t, p.Seen(), "letters wait until enter or esc")
+	assert.True(t, p.M.Typing(), "q and ? are letters of it, too")
+	for _, key := range hands.Keys("'20 ppm NaCl' space enter") {
+		assert.Nil(t, p.Send(key), "no page is opened by %s", key)
+	}
+	assert.Equal(t, before, p.M.now)
+	assert.Nil(t, p.M.picker, "the enter behind it ends it, and no more")
+	assert.False(t, p.M.Typing())
+	p.Keys("enter")
+	assert.NotNil(t, p.M.picker)
+	p.Keys("esc 3 n down n")
+	assert.NotNil(t, p.M.edit, "an arrow ends it as well")
+}

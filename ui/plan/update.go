@@ -49,15 +49,18 @@ func (m Model) key(msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 	switch {
 	case !bound && m.edit != nil:
 		return m.typed(msg), nil
-	case !bound && msg.Paste && m.picker == nil && m.question == nil:
+	case !bound && msg.Paste && m.picker == nil && m.question == nil && !m.refused:
 		return m.startEdit("").typed(msg), nil
 	case !bound:
 		return m, nil
 	case b.Blocked != "":
-		return m.warn("Not now: " + b.Blocked + "."), nil
+		return m.refuse(b), nil
 	}
 	m = m.say("")
 	switch {
+	case m.refused:
+		m.refused = false
+		return m, nil
 	case m.question != nil:
 		return m.answer(b.Does), nil
 	case m.picker != nil:
@@ -66,6 +69,12 @@ func (m Model) key(msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 		return m.typing(b.Does), nil
 	}
 	return m.act(b.Does, msg)
+}
+
+// refuse says why a key does nothing. Of a digit the letters behind it are let go by, too.
+func (m Model) refuse(b keys.Binding) Model {
+	m.refused = b.Does == overtype
+	return m.warn("Not now: " + b.Blocked + ".")
 }
 
 // act does what a key means while the hand walks.
@@ -172,6 +181,7 @@ func (m Model) answer(does keys.Action) Model {
 
 // mouse puts the hand where it clicks, and scrolls.
 func (m Model) mouse(msg tea.MouseMsg) Model {
+	m.refused = false
 	if m.question != nil || m.edit != nil {
 		return m
 	}

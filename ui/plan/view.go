@@ -57,7 +57,7 @@ func (m *Model) titleLine(width int) string {
 
 // hints are the keys at the foot: those of the moment, then help and quit.
 func (m *Model) hints() []keys.Binding {
-	if m.edit != nil || m.picker != nil || m.question != nil {
+	if m.edit != nil || m.picker != nil || m.question != nil || m.refused {
 		return m.Keys()
 	}
 	ends := []keys.Binding{

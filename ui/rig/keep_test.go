@@ -81,7 +81,7 @@ func states() map[string]string {
 	return map[string]string{
 		"at the start": "", "on a length": "enter down down", "on a choice": "enter down", "on a face": "enter end", "in a bed": "pgdown enter down",
 		"on a hose": "pgdown pgdown pgdown pgdown", "no softener": "pgdown pgdown X y", "on the defaults": "end", "in the defaults": "end enter down",
-		"typing": "enter down down enter", "naming": "n", "picking": "enter down enter", "asking": "pgdown pgdown X", "with history": "n enter u",
+		"typing": "enter down down enter", "naming": "n", "refused": "enter down 3", "picking": "enter down enter", "asking": "pgdown pgdown X", "with history": "n enter u",
 	}
 }
 

@@ -50,6 +50,8 @@ func (m Model) Keys() []keys.Binding {
 			keys.New("Answer", sayYes, "y", "yes", "y", "Y"),
 			keys.New("Answer", sayNo, "n", "no", "n", "N", "esc"),
 		}
+	case m.refused:
+		return form.RefusedKeys()
 	case m.picker != nil:
 		return form.PickKeys("leave it as it was")
 	case m.typing != nil:
@@ -119,8 +121,10 @@ func (m Model) fieldKeys() []keys.Binding {
 	switch {
 	case !ok && !m.inForm:
 		inList = "the hand is in the list; enter goes to the fields"
+		notTyped = "the hand is in the list; letters wait until enter or esc"
 	case !ok:
 		inList = "no line is under the hand"
+		notTyped = inList
 	case !f.Given():
 		noWord = "nothing is stated here"
 	case f.Required:
@@ -130,7 +134,7 @@ func (m Model) fieldKeys() []keys.Binding {
 		notChoice = "this line has no list of words; enter changes it"
 	}
 	if ok && (len(f.Choices) > 0 || f.Refers != "") {
-		notTyped = "this line takes a word from a list; enter opens it"
+		notTyped = form.NotTyped
 	}
 	deeper := ""
 	if !m.inForm && !m.isItem() && m.at.Section != defaults {
@@ -138,7 +142,7 @@ func (m Model) fieldKeys() []keys.Binding {
 	}
 	return []keys.Binding{
 		keys.New("Fields", enter, "enter", "change", "enter").Explained("from the list into the fields; there, change the line: type, or pick from a list").Unless(deeper),
-		keys.New("Fields", overtype, "0-9", "type a new number", ".", "0", "1", "2", "3", "4", "5", "6", "7", "8", "9").Unless(inList + notTyped),
+		keys.New("Fields", overtype, "0-9", "type a new number", ".", "0", "1", "2", "3", "4", "5", "6", "7", "8", "9").Unless(notTyped),
 		keys.New("Fields", nextChoice, "right", "next word of a list", "right", "l").Unless(inList + notChoice),
 		keys.New("Fields", prevChoice, "left", "word before", "left", "h").Unless(inList + notChoice),
 		keys.New("Fields", takeAway, "del", "take the value away: it is assumed again", "delete", "backspace").Unless(inList + noWord),

@@ -82,8 +82,9 @@ type Model struct {
 	picks  func(Model, form.Option) Model
 	ask    *question
 
-	status string
-	alarm  bool
+	status  string
+	alarm   bool
+	refused bool // a digit was: what is typed behind it is let go by
 }
 
 // looks is what was worked out of the shown stock, so that a key does not do it
@@ -140,7 +141,7 @@ func (m Model) Title() string { return "Rig" }
 func (m Model) Init() tea.Cmd { return nil }
 
 // Typing tells that letters are text just now.
-func (m Model) Typing() bool { return m.typing != nil }
+func (m Model) Typing() bool { return m.typing != nil || m.refused }
 
 var errExample = errors.New("you changed the example, and it is kept nowhere until a makes it yours")
 

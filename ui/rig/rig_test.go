@@ -232,3 +232,18 @@ func TestLookedUpNamesCoverEveryField(t *testing.T) {
 		}
 	}
 }
+
+// A text meant for a field, typed where no text goes, is no string of commands.
+func TestTextOnALineOfWordsDoesNothing(t *testing.T) {
+	o, _ := ours()
+	for _, way := range []string{"", "enter down"} { // in the list, and on a line of words
+		p := play(t, o, way)
+		before := p.M.now
+		p.Keys("3 '20 Xnctea' enter")
+		assert.Equal(t, before, p.M.now)
+		assert.Nil(t, p.M.typing)
+		assert.False(t, p.M.Typing())
+		p.Keys("n")
+		assert.NotNil(t, p.M.typing, "letters act again")
+	}
+}

@@ -29,15 +29,18 @@ func (m Model) key(msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 	switch {
 	case !bound && m.typing != nil:
 		return m.typed(msg), nil
-	case !bound && msg.Paste && m.picker == nil && m.ask == nil && ok && len(f.Choices) == 0 && f.Refers == "":
+	case !bound && msg.Paste && m.picker == nil && m.ask == nil && !m.refused && ok && len(f.Choices) == 0 && f.Refers == "":
 		return m.overtyped(msg), nil
 	case !bound:
 		return m, nil
 	case b.Blocked != "":
-		return m.warn("Not now: " + b.Blocked + "."), nil
+		return m.refuse(b), nil
 	}
 	m = m.say("")
 	switch {
+	case m.refused:
+		m.refused = false
+		return m, nil
 	case m.ask != nil:
 		return m.answer(b.Does), nil
 	case m.picker != nil:
@@ -46,6 +49,12 @@ func (m Model) key(msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 		return m.types(b.Does), nil
 	}
 	return m.act(b.Does, msg)
+}
+
+// refuse says why a key does nothing. Of a digit the letters behind it are let go by, too.
+func (m Model) refuse(b keys.Binding) Model {
+	m.refused = b.Does == overtype
+	return m.warn("Not now: " + b.Blocked + ".")
 }
 
 // act does what a key means while the hand walks.
@@ -165,6 +174,7 @@ func (m Model) answer(does keys.Action) Model {
 
 // mouse puts the hand where it clicks, and scrolls.
 func (m Model) mouse(msg tea.MouseMsg) Model {
+	m.refused = false
 	if m.ask != nil || m.typing != nil || m.picker != nil {
 		return m
 	}

@@ -48,7 +48,7 @@ func (m Model) titleLine(width int) string {
 
 // hints are the keys at the foot: those of the moment, then help and quit.
 func (m Model) hints() []keys.Binding {
-	if m.typing != nil || m.picker != nil || m.ask != nil {
+	if m.typing != nil || m.picker != nil || m.ask != nil || m.refused {
 		return m.Keys()
 	}
 	enters := "fields"

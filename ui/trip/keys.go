@@ -45,6 +45,8 @@ func (m Model) Keys() []keys.Binding {
 	switch {
 	case m.question != nil:
 		return []keys.Binding{keys.New("Answer", sayYes, "y", "yes", "y", "Y"), keys.New("Answer", sayNo, "n", "no", "n", "N", "esc")}
+	case m.refused:
+		return form.RefusedKeys()
 	case m.picker != nil:
 		return form.PickKeys("as it was")
 	case m.edit != nil:
@@ -72,7 +74,7 @@ func (m Model) sheetKeys() []keys.Binding {
 	f, ok := m.target()
 	notTyped, nothing := "", ""
 	if !ok || len(f.Choices) > 0 || f.Refers != "" {
-		notTyped = "this line takes a word from a list; enter opens it"
+		notTyped = form.NotTyped
 	}
 	if !ok || !f.Given() {
 		nothing = "nothing is stated here"

@@ -86,6 +86,7 @@ type Model struct {
 
 	status   string
 	alarm    bool
+	refused  bool // a digit was: what is typed behind it is let go by
 	question *question
 	unsaved  error // why the last save failed
 	lost     bool  // the example was changed, and is kept nowhere
@@ -141,7 +142,7 @@ func (m Model) Title() string { return "Trip" }
 func (m Model) Init() tea.Cmd { return nil }
 
 // Typing tells that letters are text just now.
-func (m Model) Typing() bool { return m.edit != nil }
+func (m Model) Typing() bool { return m.edit != nil || m.refused }
 
 // Leave takes what is being typed, and keeps what is not kept yet.
 func (m Model) Leave() error {

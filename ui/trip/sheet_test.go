@@ -40,3 +40,14 @@ func TestASpareFillIsNoContradiction(t *testing.T) {
 	p.S = layout.Size{W: 200, H: 40}
 	assert.Contains(t, p.Seen(), "Have a fill along as a spare, and change when the pen shows the limit.")
 }
+
+// A text meant for a value, typed where no text goes, is no string of commands.
+func TestTextOnALineOfWordsDoesNothing(t *testing.T) {
+	o, k := ours()
+	p := play(t, o, "enter down 4 'u5r' enter")
+	assert.NotNil(t, p.M.sheet, "the enter behind it ends it, and no more")
+	assert.Nil(t, p.M.picker)
+	assert.Zero(t, k.kept)
+	p.Keys("enter")
+	assert.NotNil(t, p.M.picker)
+}

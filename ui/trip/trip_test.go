@@ -163,7 +163,7 @@ func TestNamesCannotCommandTheTerminal(t *testing.T) {
 func states() map[string]string {
 	return map[string]string{
 		"at the start": "", "a wash": "down down", "moved": "down down . u", "sheet": "down enter", "typing": "down enter enter",
-		"list": "down enter down down enter", "advice": "down down down down", "two trips": "b",
+		"refused": "enter down 3", "list": "down enter down down enter", "advice": "down down down down", "two trips": "b",
 	}
 }
 

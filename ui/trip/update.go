@@ -36,15 +36,18 @@ func (m Model) key(msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 	switch {
 	case !bound && m.edit != nil:
 		return m.typed(msg), nil
-	case !bound && msg.Paste && m.sheet != nil && m.picker == nil:
+	case !bound && msg.Paste && m.sheet != nil && m.picker == nil && !m.refused:
 		return m.overtyped(msg), nil
 	case !bound:
 		return m, nil
 	case b.Blocked != "":
-		return m.warn("Not now: " + b.Blocked + "."), nil
+		return m.refuse(b), nil
 	}
 	m = m.say("")
 	switch {
+	case m.refused:
+		m.refused = false
+		return m, nil
 	case m.question != nil:
 		return m.answer(b.Does), nil
 	case m.picker != nil:
@@ -55,6 +58,12 @@ func (m Model) key(msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 		return m.onSheet(b.Does, msg), nil
 	}
 	return m.act(b.Does)
+}
+
+// refuse says why a key does nothing. Of a digit the letters behind it are let go by, too.
+func (m Model) refuse(b keys.Binding) Model {
+	m.refused = b.Does == overtype
+	return m.warn("Not now: " + b.Blocked + ".")
 }
 
 // act does what a key means on the list.
@@ -174,6 +183,7 @@ func (m Model) answer(does keys.Action) Model {
 
 // mouse puts the hand where it clicks, and scrolls.
 func (m Model) mouse(msg tea.MouseMsg) Model {
+	m.refused = false
 	if m.question != nil || m.edit != nil || m.picker != nil || !m.begun {
 		return m
 	}
