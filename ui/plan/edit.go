@@ -15,14 +15,13 @@ func (m Model) startEdit(text string) Model {
 	}
 	e := form.Start(text, f.Example)
 	e.Good = f.Text()
-	m.edit, m.editAt, m.draft = &e, r, m.now
+	m.edit, m.editAt, m.draft = &e, r, *m.ground()
 	return m
 }
 
 // try sets a text on a copy of the work.
 func (m Model) try(text string) (work, error) {
-	w := m.now.clone()
-	return w, w.set(m.editAt, text)
+	return m.with(m.editAt, text)
 }
 
 func (m Model) check(text string) error {
@@ -68,7 +67,7 @@ func (m Model) typing(does keys.Action) Model {
 		return m.onto(m.hand-1, -1)
 	case abandon:
 		m.edit = nil
-		return m.replan(m.now)
+		return m.leftOut().replan(m.now)
 	}
 	return m
 }
@@ -89,8 +88,9 @@ func (m Model) finishEdit() Model {
 	}
 	e := *m.edit
 	m.edit = nil
-	if e.Replaced {
-		if w, err := m.with(m.editAt, e.Good); err == nil {
+	if e.Replaced || m.adding != nil {
+		w, err := m.with(m.editAt, e.Good)
+		if m.adding = nil; err == nil {
 			m = m.commit(w)
 		}
 	} else {
@@ -104,14 +104,14 @@ func (m Model) finishEdit() Model {
 
 // with is the work with one field stated.
 func (m Model) with(r ref, text string) (work, error) {
-	w := m.now.clone()
+	w := m.ground().clone()
 	return w, w.set(r, text)
 }
 
 // state sets a field at once.
 func (m Model) state(r ref, text string) Model {
 	w, err := m.with(r, text)
-	if err != nil {
+	if m.adding = nil; err != nil {
 		return m.warn(err.Error())
 	}
 	return m.commit(w)
@@ -119,7 +119,7 @@ func (m Model) state(r ref, text string) Model {
 
 // openPicker lists what a field can hold.
 func (m Model) openPicker(r ref) Model {
-	f, ok := m.now.field(r)
+	f, ok := m.ground().field(r)
 	if !ok {
 		return m
 	}
@@ -148,6 +148,8 @@ func (m Model) pick(does keys.Action, msg tea.KeyMsg) Model {
 	switch m.picker = next; {
 	case problem != "":
 		return m.warn(problem)
+	case picked == nil && next == nil:
+		return m.leftOut()
 	case picked == nil:
 		return m
 	case picked.New:

@@ -108,26 +108,36 @@ func (m Model) startFresh() Model {
 	return m.say("Your own, empty. Type what is needed; the rest is assumed until you state it.")
 }
 
-// makeNew adds an item and lets its name be typed.
+// makeNew lets the name of a new item be typed, or its word be picked: it is there, and
+// kept, only once that is done.
 func (m Model) makeNew(section string) Model {
 	w := m.now.clone()
 	at, err := w.add(section, m.plan)
 	if err != nil {
 		return m.warn(err.Error())
 	}
-	m = m.commit(w)
-	if i, j, ok := m.now.stepOf(at); ok {
+	m.adding = &addition{w, m.open, m.hand}
+	if i, j, ok := w.stepOf(at); ok {
 		m.open, m.hand = i, j
 	}
-	status, alarm := m.status, m.alarm
-	first := m.now.item(at.section, at.index).Fields()[0]
+	m = m.replan(w)
+	first := w.item(at.section, at.index).Fields()[0]
 	if len(first.Choices) > 0 {
-		m = m.openPicker(at)
-	} else {
-		m = m.startEdit(first.Text())
+		return m.openPicker(at)
 	}
-	m.status, m.alarm = status, alarm
+	m = m.startEdit(first.Text())
+	whole := m.edit.Whole()
+	m.edit = &whole
 	return m
+}
+
+// leftOut is the screen without the item that was to be new; the hand is where it was.
+func (m Model) leftOut() Model {
+	if m.adding == nil {
+		return m
+	}
+	m.open, m.hand, m.adding = m.adding.open, m.adding.hand, nil
+	return m.replan(m.now)
 }
 
 func (m Model) drop() Model {

@@ -53,7 +53,7 @@ func (m Model) Keys() []keys.Binding {
 	case m.refused:
 		return form.RefusedKeys()
 	case m.picker != nil:
-		return form.PickKeys("leave it as it was")
+		return form.PickKeys(m.leaveWords("leave it as it was"))
 	case m.edit != nil:
 		return m.typeKeys()
 	}
@@ -73,8 +73,17 @@ func (m Model) typeKeys() []keys.Binding {
 		keys.New("Type", offer, "tab", "add the unit, or next", "tab"),
 		keys.New("Type", acceptDown, "down", "done, next line", "down"),
 		keys.New("Type", acceptUp, "up", "done, line before", "up", "shift+tab"),
-		keys.New("Type", abandon, "esc", "as it was", "esc"),
+		keys.New("Type", abandon, "esc", m.leaveWords("as it was"), "esc"),
 	}
+}
+
+// leaveWords says what comes of leaving a value: of a new item's first one, that there is
+// no such item.
+func (m Model) leaveWords(otherwise string) string {
+	if m.adding != nil {
+		return "leave it out"
+	}
+	return otherwise
 }
 
 func (m Model) changeKeys() []keys.Binding {

@@ -88,6 +88,7 @@ type Model struct {
 	editAt ref
 	edit   *form.Edit
 	draft  work // what is shown while typing
+	adding *addition
 	picker *form.Picker
 
 	status   string
@@ -96,6 +97,13 @@ type Model struct {
 	question *question
 	changed  bool  // the example was changed and is kept nowhere
 	unsaved  error // why the last save failed
+}
+
+// addition is a new item that is not there before it has a name: the work with it, and
+// where the hand was.
+type addition struct {
+	work       work
+	open, hand int
 }
 
 // question waits for a yes. Why it is asked stands apart, where there is room for it.
@@ -150,6 +158,15 @@ func (m Model) Leave() error {
 func (m *Model) shown() *work {
 	if m.edit != nil {
 		return &m.draft
+	}
+	return m.ground()
+}
+
+// ground is the work that a text or a word is set on: what is in force, with the new item
+// while it has no name.
+func (m *Model) ground() *work {
+	if m.adding != nil {
+		return &m.adding.work
 	}
 	return &m.now
 }

@@ -143,10 +143,32 @@ func TestNewAndTakenAway(t *testing.T) {
 }
 
 func TestStagesAreSpelledOutWhenOneIsAdded(t *testing.T) {
-	p := play(t, ours(t), "t n esc")
+	p := play(t, ours(t), "t n enter")
 	assert.Equal(t, []string{"pre-rinse", "contact wash", "final rinse", "stage 1"}, p.M.now.names("stage"))
 	p.Keys("u")
 	assert.Empty(t, p.M.now.names("stage"))
+}
+
+// A new thing is there once it has its name: esc before that leaves all as it was.
+func TestANewThingIsThereOnceItIsNamed(t *testing.T) {
+	for way, named := range map[string]string{"b n": "'spare' enter", "w n": "enter", "t down n": "'wheels' enter", "d n": "enter", "p 3": "'Dock' enter"} {
+		o := ours(t)
+		p := play(t, o, "")
+		before := p.M.now
+		p.Keys(way)
+		assert.Regexp(t, "esc leaves? it out", p.Seen(), way)
+		p.Keys("esc")
+		assert.Equal(t, before, p.M.now, way)
+		assert.Zero(t, o.Keeper.(*book).saves, "%s: nothing is kept", way)
+		assert.Contains(t, p.Keys("u").Seen(), "there is nothing to undo", way)
+		p.Keys(way + " " + named)
+		assert.NotEqual(t, before, p.M.now, way)
+		assert.Equal(t, 1, o.Keeper.(*book).saves, way)
+		p.Keys("u")
+		assert.Equal(t, before.stock(), p.M.now.stock(), "%s: it is one edit", way)
+	}
+	p := play(t, ours(t), "b n 'ana' enter")
+	assert.Equal(t, "ana", p.M.now.wash.Bed, "what is typed takes the place of the name that is offered")
 }
 
 func TestNewPlaceNeedsItsTDS(t *testing.T) {

@@ -205,7 +205,10 @@ func (m *Model) helpLines(at layout.Rect, rows []row) []string {
 	if problem := m.faults[r]; problem != "" && f.Given() {
 		text, ink = f.Label+" "+problem, m.th.Doubt
 	}
-	if m.edit != nil && m.edit.Says() != "" {
+	switch {
+	case m.edit != nil && m.edit.IsWhole():
+		text, ink = "type its "+f.Label+", or enter takes this one; esc leaves it out", m.th.Text
+	case m.edit != nil && m.edit.Says() != "":
 		text, ink = m.edit.Says(), m.edit.Ink(m.th)
 	}
 	lines := []string{""}
