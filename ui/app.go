@@ -122,7 +122,7 @@ func (a App) Title() string { return a.top().Title() }
 // Keys lists every key that does something as the program now stands: those of the
 // screen, and those that work everywhere.
 func (a App) Keys() []keys.Binding {
-	if a.losing != nil {
+	if a.losing != nil || a.hidden() {
 		return a.keys()
 	}
 	return append(a.top().Keys(), a.keys()...)
@@ -136,6 +136,9 @@ func (a App) keys() []keys.Binding {
 			keys.New("Quit", stay, "n", "stay", "n", "N", "esc", "enter"),
 		}
 	}
+	if a.hidden() {
+		return []keys.Binding{a.quitKey()}
+	}
 	if _, reads := a.top().(guide.Model); reads && !a.top().Typing() {
 		return []keys.Binding{a.quitKey()}
 	}
@@ -147,6 +150,10 @@ func (a App) keys() []keys.Binding {
 		a.quitKey(),
 	}
 }
+
+// hidden tells that the window is too small for the screen: no key acts on what cannot be
+// seen, and q quits though a value is typed there.
+func (a App) hidden() bool { return !layout.Fits(a.size) }
 
 func (a App) quitKey() keys.Binding {
 	return keys.New("Everywhere", quit, "q", "quit; the work is kept", "q", "ctrl+c")
@@ -170,7 +177,7 @@ func (a App) pressed(msg tea.KeyMsg) (tea.Model, tea.Cmd) {
 func (a App) key(msg tea.KeyMsg) (tea.Model, tea.Cmd) {
 	a.trouble = nil
 	b, ok := keys.Find(a.keys(), msg)
-	if !ok && a.losing != nil {
+	if !ok && (a.losing != nil || a.hidden()) {
 		return a, nil
 	}
 	if !ok {
@@ -226,7 +233,7 @@ func (a App) View() string {
 		return a.notice("This would be lost: "+a.losing.Error(), "y quits all the same; n stays and keeps it on the screen.")
 	case a.trouble != nil:
 		return a.notice(a.trouble.Error(), "Any key goes on.")
-	case !layout.Fits(a.size):
+	case a.hidden():
 		least := layout.Least()
 		return a.notice(fmt.Sprintf("This window has %d x %d cells; the plan needs %d x %d.", a.size.W, a.size.H, least.W, least.H),
 			"Make it larger, or the letters smaller. Your work is kept. q quits.")

@@ -148,6 +148,18 @@ func TestSmallWindowSaysWhatItNeeds(t *testing.T) {
 	assert.True(t, quits)
 }
 
+// What cannot be seen takes no key: a value that is being typed is as it was, and q quits.
+func TestASmallWindowHidesNoField(t *testing.T) {
+	a, _ := press(app(&full{}), "v down enter ctrl+u 'quay'")
+	a, _ = a.Update(tea.WindowSizeMsg{Width: 79, Height: 24})
+	a, quits := press(a, "'x' esc enter ?")
+	assert.False(t, quits)
+	_, quits = press(a, "q")
+	assert.True(t, quits)
+	a, _ = a.Update(tea.WindowSizeMsg{Width: 80, Height: 24})
+	assert.Contains(t, see(a), "quay_")
+}
+
 func TestTroubleIsShownUntilAKey(t *testing.T) {
 	a, _ := app(&full{}).Update(entry.Learned{Err: errors.New("the log is locked")})
 	assert.Contains(t, see(a), "the log is locked")

@@ -32,6 +32,21 @@ func TestATooSmallWindowSaysWhatItNeeds(t *testing.T) {
 	assert.Zero(t, s.ends())
 }
 
+// q quits a window that is too small, and what was being typed is kept.
+func TestATooSmallWindowKeepsWhatIsTyped(t *testing.T) {
+	home := t.TempDir()
+	dir, _ := ownFiles(t, home)
+	s := start(t, setup{home: home})
+	s.sees("flow cap")
+	s.press("v", "down", "enter", "ctrl+u", "quay")
+	s.sees("quay")
+	s.resize(60, 20)
+	s.sees("60 x 20")
+	s.press("q")
+	assert.Zero(t, s.ends())
+	assert.Contains(t, read(t, filepath.Join(dir, "rig.toml")), "quay\"")
+}
+
 func TestAChangeOfPlaceTakesThreeKeys(t *testing.T) {
 	s := start(t, setup{})
 	s.sees("The bed lasts this wash")
