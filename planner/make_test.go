@@ -179,6 +179,23 @@ func TestAnUsedUpBedHasNoFlowThatHolds(t *testing.T) {
 	assert.Equal(t, planner.ByExchange, p.Cap.BoundBy)
 	assert.Zero(t, float64(p.Cap.Flow))
 	assert.Equal(t, quantity.Fraction(1), p.Bed.Before.Spent)
+	assert.False(t, p.Cap.Useful())
+	assert.Equal(t, planner.ByContactTime, p.Cap.Held().Name)
+}
+
+// A nearly spent bed would keep its limit at a trickle: no nozzle sprays with it, and
+// no two caps stand in one plan.
+func TestATrickleIsNoCap(t *testing.T) {
+	assert.False(t, planner.FlowCap{Flow: 0.026 * quantity.GPM, BoundBy: planner.ByExchange}.Useful())
+	assert.True(t, planner.FlowCap{Flow: 0.026 * quantity.GPM, BoundBy: planner.ByRating}.Useful(), "the tank's own")
+	assert.True(t, planner.FlowCap{Flow: 0.5 * quantity.GPM, BoundBy: planner.ByExchange}.Useful())
+	lib := worn(3000)
+	p := mustMake(t, lib.Rig, lib.Places, lib.Washes[0].Wash)
+	for _, w := range p.Warnings {
+		assert.NotContains(t, w.Text(quantity.US), " 0 gpm")
+	}
+	way := wayOf(t, shorten(t, lib, lib.Washes[0].Wash), planner.WayCap)
+	assert.Equal(t, "no flow keeps this bed on spec; the DI water runs under its other caps already", way.Not.Text(quantity.US))
 }
 
 func TestSoftenerCountsTheDIThatIsFedThroughIt(t *testing.T) {

@@ -51,8 +51,8 @@ func (p *Plan) tellFlow(l *ledger, c chosen, chain plumbing, at flow.Operating) 
 	if !p.Sprayer.WithinCap && p.Sprayer.Flow > 0 {
 		p.tellOverCap(l)
 	}
-	if p.Sprayer.OpenHose > p.Cap.Flow {
-		l.warn("open-hose", "An open hose would push %s through the bed, over the cap of %s: never fill buckets from it wide open.", quantity.ValueOf(p.Sprayer.OpenHose), quantity.ValueOf(p.Cap.Flow))
+	if held := p.Cap.Held(); p.Sprayer.OpenHose > held.Flow {
+		l.warn("open-hose", "An open hose would push %s through the bed, over the cap of %s: never fill buckets from it wide open.", quantity.ValueOf(p.Sprayer.OpenHose), quantity.ValueOf(held.Flow))
 	}
 	if !p.Sprayer.Enough {
 		l.warnings = append(l.warnings, at.Why)
@@ -73,7 +73,7 @@ func (p *Plan) tellFlow(l *ledger, c chosen, chain plumbing, at flow.Operating) 
 
 // tellOverCap names what runs over the cap, and how to hold it.
 func (p *Plan) tellOverCap(l *ledger) {
-	if p.Cap.Flow <= 0 {
+	if !p.Cap.Useful() {
 		l.warn("over-cap", "No flow keeps the limit to the end of this wash: slowing down does not bring the bed back.")
 		return
 	}

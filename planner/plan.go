@@ -87,32 +87,6 @@ type Use struct {
 	Duration quantity.Duration
 }
 
-// Bound names what limits the flow through the bed.
-type Bound string
-
-// The five limits.
-const (
-	ByRating       Bound = "rated"
-	ByContactTime  Bound = "contact-time"
-	ByFaceVelocity Bound = "face-velocity"
-	ByExchange     Bound = "exchange"
-	ByPressure     Bound = "pressure"
-)
-
-// Cap is one limit on the flow. Only the limits that apply are listed.
-type Cap struct {
-	Name Bound
-	Flow quantity.Flow
-}
-
-// FlowCap is the least of the caps, the one that binds.
-type FlowCap struct {
-	Flow       quantity.Flow
-	BoundBy    Bound
-	Caps       []Cap
-	JugSeconds quantity.Duration // to fill a one-gallon jug at the cap
-}
-
 // SprayerCheck sets the sprayer against the cap.
 type SprayerCheck struct {
 	Name         string

@@ -1,7 +1,6 @@
 package planner
 
 import (
-	"math"
 	"slices"
 
 	"washeve/model"
@@ -179,8 +178,11 @@ func (w ways) slowLoss() string {
 // cap holds the DI water to the flow cap, where the sprayer draws more.
 func (w ways) cap() (WayOut, error) {
 	way := WayOut{Code: WayCap, Name: "shut down to the cap"}
-	limit, drawn := capLeft(w.base.plan.Cap), w.base.main.flowOf(model.DI)
+	held, drawn := w.base.plan.Cap.Held(), w.base.main.flowOf(model.DI)
+	limit := held.Flow
 	switch {
+	case drawn <= limit && !w.base.plan.Cap.Useful():
+		return w.not(way, "no flow keeps this bed on spec; the DI water runs under its other caps already"), nil
 	case drawn <= limit:
 		return w.not(way, "the DI water runs under the cap of %s already", quantity.ValueOf(limit)), nil
 	case limit < leastHeld:
@@ -190,21 +192,6 @@ func (w ways) cap() (WayOut, error) {
 	wash.DIFlow = holding(limit)
 	way, _, err := w.stated(way, wash)
 	return say(way, "shut the hose down from %s to %s", w.slowLoss(), quantity.ValueOf(drawn), quantity.ValueOf(limit)), err
-}
-
-// capLeft is the cap; where no flow keeps the limit to the end, it is the least of
-// the other caps.
-func capLeft(c FlowCap) quantity.Flow {
-	if c.Flow > 0 {
-		return c.Flow
-	}
-	least := quantity.Flow(math.Inf(1))
-	for _, one := range c.Caps {
-		if one.Flow > 0 {
-			least = min(least, one.Flow)
-		}
-	}
-	return least
 }
 
 // drip lets the body drip longer: as short as is sure enough, else as saves most.

@@ -16,7 +16,7 @@ const TowelArea = 60 * quantity.SquareFoot
 // measures are what tells whether the wash goes as planned.
 func (e *evening) measures() {
 	if e.uses.bed {
-		if e.plan.Cap.Flow > 0 {
+		if e.plan.Cap.Useful() {
 			seconds := quantity.Duration(math.Round(e.plan.Cap.JugSeconds.Seconds()))
 			e.pack(Jug, say("A jug and a watch"), say("%s or longer to a gallon keeps the flow under the cap", quantity.ValueOf(seconds)))
 		}

@@ -106,12 +106,10 @@ func verdictLook(th theme.Theme, v planner.Verdict) (string, theme.Ink) {
 func (m *Model) numberLines(at layout.Rect) []string {
 	p := m.plan
 	left := "; " + quantity.Show(p.Bed.Remaining.P50, m.sys) + " left"
-	jug, vessel := report.JugTime(p, m.sys)
 	rows := []report.Row{
 		{Label: "DI water", Value: quantity.Show(p.DI.Volume, m.sys), Note: report.Time(p.DI.Duration) + left},
 		{Label: "other", Value: quantity.Show(p.Soft.Volume+p.Untreated.Volume, m.sys), Note: m.otherNote()},
-		{Label: "flow cap", Value: quantity.Show(p.Cap.Flow, m.sys), Note: "bound by " + report.Bound(p.Cap.BoundBy)},
-		{Label: "jug", Value: jug, Note: "or longer for " + vessel},
+		m.capRow(), m.jugRow(),
 		{Label: "flush", Value: quantity.Show(p.Flush.Volume, m.sys), Note: report.Time(p.Flush.Duration) + " before a reading"},
 		m.dayRow(),
 	}
@@ -122,10 +120,32 @@ func (m *Model) numberLines(at layout.Rect) []string {
 		if i == 0 || i == 2 {
 			ink = m.th.Strong
 		}
+		if r.Value == "" { // the note has the room of both
+			lines[i] = m.th.Text.On(label+"  ") + ink.On(cells.Clip(r.Note, at.W-11, m.th.Marks.More))
+			continue
+		}
 		note := cells.Clip(r.Note, at.W-21, m.th.Marks.More)
 		lines[i] = m.th.Text.On(label) + ink.On(value) + "  " + m.th.Text.On(note)
 	}
 	return lines
+}
+
+// capRow is how fast the bed may be run.
+func (m *Model) capRow() report.Row {
+	if p := m.plan; p.Cap.Useful() {
+		return report.Row{Label: "flow cap", Value: quantity.Show(p.Cap.Flow, m.sys), Note: "bound by " + report.Bound(p.Cap.BoundBy)}
+	}
+	return report.Row{Label: "flow cap", Note: report.NoFlow}
+}
+
+// jugRow is how to hold the cap without a meter.
+func (m *Model) jugRow() report.Row {
+	least, vessel := report.JugTime(m.plan, m.sys)
+	row := report.Row{Label: "jug", Value: least}
+	if vessel != "" {
+		row.Note = "or longer for " + vessel
+	}
+	return row
 }
 
 func (m *Model) otherNote() string {
@@ -150,25 +170,31 @@ func (m *Model) barLines(at layout.Rect) []string {
 		return picture.Bar{Label: label, Value: f.GPM(), Number: quantity.Show(f, m.sys), Ink: ink, Note: note}
 	}
 	var bars []picture.Bar
+	held := p.Cap.Held()
 	for _, c := range report.Caps(p) {
-		binds := c.Name == p.Cap.BoundBy
 		switch {
-		case binds:
+		case c.Name == p.Cap.BoundBy && p.Cap.Useful():
 			bars = append(bars, bar(report.Bound(c.Name), c.Flow, m.th.Accent, "binds"))
+		case c.Name == planner.ByExchange && !p.Cap.Useful():
+			continue
 		case at.H >= len(p.Cap.Caps)+2:
 			bars = append(bars, bar(report.Bound(c.Name), c.Flow, m.th.Muted, ""))
 		}
+	}
+	limit := quantity.Flow(0) // none to set the flows against
+	if p.Cap.Useful() {
+		limit = p.Cap.Flow
 	}
 	over := m.th.Good
 	if !p.Sprayer.WithinCap {
 		over = m.th.Bad
 	}
 	hose := m.th.Bad
-	if p.Sprayer.OpenHose <= p.Cap.Flow {
+	if p.Sprayer.OpenHose <= held.Flow {
 		hose = m.th.Good
 	}
-	bars = append(bars, bar("sprayer", p.Sprayer.Flow, over, against(p.Sprayer.Flow, p.Cap.Flow)), bar("open hose", p.Sprayer.OpenHose, hose, against(p.Sprayer.OpenHose, p.Cap.Flow)))
-	return picture.Bars(m.th, bars, p.Cap.Flow.GPM(), at.W)
+	bars = append(bars, bar("sprayer", p.Sprayer.Flow, over, against(p.Sprayer.Flow, limit)), bar("open hose", p.Sprayer.OpenHose, hose, against(p.Sprayer.OpenHose, limit)))
+	return picture.Bars(m.th, bars, limit.GPM(), at.W)
 }
 
 // against says in a few letters how a flow stands to the cap.

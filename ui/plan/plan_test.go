@@ -41,6 +41,21 @@ func TestFirstFrameHasTheWholeAnswer(t *testing.T) {
 	}
 }
 
+func TestANearlySpentBedShowsNoCap(t *testing.T) {
+	o := ours(t)
+	real := o.Make
+	o.Make = func(r model.Rig, p model.Places, w model.Wash) (planner.Plan, error) {
+		plan, err := real(r, p, w)
+		plan.Cap.Flow, plan.Cap.BoundBy = 0.026*quantity.GPM, planner.ByExchange
+		return plan, err
+	}
+	p := play(t, o, "")
+	assert.Contains(t, p.Seen(), "no flow keeps this bed on spec")
+	assert.Regexp(t, `jug +-`, p.Seen())
+	assert.NotContains(t, p.Seen(), "0.026")
+	assert.NotContains(t, p.Seen(), "x the cap")
+}
+
 func TestPlaceTakesThreeKeys(t *testing.T) {
 	for _, script := range []string{"p down enter", "p 2"} {
 		o := ours(t)

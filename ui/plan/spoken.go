@@ -148,7 +148,7 @@ func (m Model) answerTold() []string {
 	lines := []string{
 		report.Heading(plan), report.Verdict(plan.Verdict) + ", chance " + report.Chance(plan.Bed.ChanceLasts) + ".",
 		"DI water " + quantity.Show(plan.DI.Volume, m.sys) + " in " + report.Time(plan.DI.Duration) + ".",
-		"Flow cap " + quantity.Show(plan.Cap.Flow, m.sys) + ", bound by " + report.Bound(plan.Cap.BoundBy) + "; " + report.Jug(plan, m.sys) + ".",
+		report.Cap(plan, m.sys) + ".",
 	}
 	if plan.Day != nil {
 		lines = append(lines, report.DayStart(plan.Day)+".")

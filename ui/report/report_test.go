@@ -191,6 +191,19 @@ func TestSprayerAndHoseNotes(t *testing.T) {
 	assert.Equal(t, "the bed allows no flow", report.HoseNote(p))
 }
 
+func TestACapThatNobodyCanHoldIsNone(t *testing.T) {
+	p := sample.Plan()
+	for _, f := range []quantity.Flow{0, 0.026 * quantity.GPM} {
+		p.Cap.Flow, p.Cap.BoundBy, p.Cap.JugSeconds = f, planner.ByExchange, f.Time(quantity.Gallon)
+		least, _ := report.JugTime(p, quantity.US)
+		assert.Equal(t, "-", least)
+		assert.Equal(t, "Cap: no flow keeps this bed on spec", report.Cap(p, quantity.US))
+		text := report.Text(p, quantity.US, true, 80)
+		assert.Contains(t, text, report.NoFlow)
+		assert.NotContains(t, text, "to fill")
+	}
+}
+
 func TestSpentBedSaysSo(t *testing.T) {
 	p := sample.Plan()
 	p.Bed.Remaining = planner.Band[quantity.Volume]{}

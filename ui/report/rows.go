@@ -51,9 +51,15 @@ func Remaining(p planner.Plan, sys quantity.System) string {
 	return fmt.Sprintf("The outlet is at the limit of %s already; this wash takes %s.", p.Limit, quantity.Show(p.DI.Volume, sys))
 }
 
+// NoFlow says that there is no cap to keep to.
+const NoFlow = "no flow keeps this bed on spec"
+
 // JugTime is how long a vessel must take to fill at the cap, and which: a
-// gallon, or ten litres.
+// gallon, or ten litres. No flow that can be held has none.
 func JugTime(p planner.Plan, sys quantity.System) (least, vessel string) {
+	if !p.Cap.Useful() {
+		return "-", ""
+	}
 	if sys == quantity.Metric {
 		return Time(p.Cap.JugSeconds * quantity.Duration(10*quantity.Litre/quantity.Gallon)), "10 L"
 	}
@@ -62,17 +68,26 @@ func JugTime(p planner.Plan, sys quantity.System) (least, vessel string) {
 
 // Jug says how to hold the cap without a meter.
 func Jug(p planner.Plan, sys quantity.System) string {
-	if p.Cap.Flow <= 0 {
-		return "no flow keeps the outlet under its limit to the end"
+	if !p.Cap.Useful() {
+		return NoFlow
 	}
 	least, vessel := JugTime(p, sys)
 	return vessel + " takes " + least + " or longer to fill"
 }
 
+// Cap says how fast the bed may be run, what limits it, and how to hold it; or that
+// no flow is slow enough.
+func Cap(p planner.Plan, sys quantity.System) string {
+	if !p.Cap.Useful() {
+		return "Cap: " + NoFlow
+	}
+	return "Cap " + quantity.Show(p.Cap.Flow, sys) + " (" + Bound(p.Cap.BoundBy) + "): " + Jug(p, sys)
+}
+
 // SprayerNote says how the sprayer stands against the cap.
 func SprayerNote(p planner.Plan) string {
 	switch {
-	case p.Cap.Flow <= 0:
+	case !p.Cap.Useful():
 		return "slowing down does not help: the bed is used up"
 	case !p.Sprayer.WithinCap:
 		return "over the cap: throttle it until the jug takes its time"
@@ -84,7 +99,7 @@ func SprayerNote(p planner.Plan) string {
 
 // HoseNote says how far over the cap the open hose is.
 func HoseNote(p planner.Plan) string {
-	if p.Cap.Flow <= 0 {
+	if !p.Cap.Useful() {
 		return "the bed allows no flow"
 	}
 	times := float64(p.Sprayer.OpenHose / p.Cap.Flow)
@@ -103,9 +118,12 @@ func Flows(p planner.Plan, sys quantity.System) []Row {
 	if name == "" {
 		name = "sprayer"
 	}
+	most, jug := Row{"most through the bed", quantity.Show(p.Cap.Flow, sys), "bound by " + Bound(p.Cap.BoundBy)}, Row{"without a meter", "", Jug(p, sys)}
+	if !p.Cap.Useful() {
+		most, jug = Row{most.Label, "-", NoFlow}, Row{jug.Label, "-", ""}
+	}
 	return []Row{
-		{"most through the bed", quantity.Show(p.Cap.Flow, sys), "bound by " + Bound(p.Cap.BoundBy)},
-		{"without a meter", "", Jug(p, sys)},
+		most, jug,
 		{name, quantity.Show(p.Sprayer.Flow, sys), SprayerNote(p)},
 		{"open hose", quantity.Show(p.Sprayer.OpenHose, sys), HoseNote(p)},
 	}

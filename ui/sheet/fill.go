@@ -146,7 +146,7 @@ func (s *Sheet) flow(p planner.Plan, sys quantity.System) {
 	if !throughBed(p) {
 		return
 	}
-	s.Flow = []string{"Cap " + quantity.Show(p.Cap.Flow, sys) + " (" + report.Bound(p.Cap.BoundBy) + "): " + report.Jug(p, sys) + "."}
+	s.Flow = []string{report.Cap(p, sys) + "."}
 	name := cells.Safe(p.Sprayer.Name)
 	if name == "" {
 		name = "sprayer"

@@ -179,9 +179,13 @@ func outlookOf(p planner.Plan, after quantity.Volume) model.BedLeft {
 		}
 		return quantity.Some(quantity.PPM(min(v, 5000), p.Limit.Scale))
 	}
+	useful := quantity.Flow(0) // none
+	if p.Cap.Useful() {
+		useful = min(p.Cap.Flow, 1000*quantity.GPM)
+	}
 	return model.BedLeft{
 		After: quantity.Some(after), SoFar: some(p.Bed.SoFar), Chance: quantity.Some(max(min(p.Bed.ChanceLasts, 1), 0)),
-		Cap: quantity.Some(min(p.Cap.Flow, 1000*quantity.GPM)),
+		Cap: quantity.Some(useful),
 		Low: some(p.Bed.Remaining.P10), Mid: some(p.Bed.Remaining.P50), High: some(p.Bed.Remaining.P90),
 		End: ppm(p.Bed.OutletAtEnd.P50), EndHigh: ppm(p.Bed.OutletAtEnd.P90),
 	}

@@ -93,7 +93,7 @@ func (m Model) tool() string {
 		if limit > 0 {
 			words += fmt.Sprintf("; cap %s: a gallon jug takes %s or longer", quantity.Show(limit, m.sys), report.Time(limit.Time(quantity.Gallon)))
 		} else {
-			words += "; no flow keeps the limit to the end"
+			words += "; no flow keeps this bed on spec"
 		}
 	}
 	return words
