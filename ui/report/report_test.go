@@ -136,7 +136,7 @@ func TestChance(t *testing.T) {
 		chance quantity.Fraction
 		words  string
 	}{
-		{1, "almost certain"}, {0.97, "97 in 100"}, {0.9, "about 9 in 10"}, {0.71, "about 7 in 10"}, {0.5, "about 5 in 10"},
+		{1, "almost certain"}, {0.97, "97 in 100"}, {0.9, "about 9 in 10"}, {0.93, "a little over 9 in 10"}, {0.905, "a little over 9 in 10"}, {0.899, "just under 9 in 10"}, {0.85, "just under 9 in 10"}, {0.84, "about 8 in 10"}, {0.71, "about 7 in 10"}, {0.5, "about 5 in 10"},
 		{0.03, "3 in 100"}, {0.006, "almost none"}, {0, "almost none"}, {quantity.Fraction(math.NaN()), "not known"},
 	} {
 		assert.Equal(t, c.words, report.Chance(c.chance))

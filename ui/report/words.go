@@ -24,7 +24,8 @@ func Verdict(v planner.Verdict) string {
 	return "The bed will not last"
 }
 
-// Chance says a probability so that a tired person can weigh it.
+// Chance says a probability so that a tired person can weigh it. Around 9 in 10,
+// where the verdict turns, no words stand on both sides of it.
 func Chance(f quantity.Fraction) string {
 	percent := 100 * float64(f)
 	switch {
@@ -34,10 +35,12 @@ func Chance(f quantity.Fraction) string {
 		return "almost certain"
 	case percent < 1:
 		return "almost none"
-	case percent >= 95:
+	case percent >= 95 || percent < 5:
 		return fmt.Sprintf("%.0f in 100", percent)
-	case percent < 5:
-		return fmt.Sprintf("%.0f in 100", percent)
+	case percent >= 85 && percent < 90:
+		return "just under 9 in 10"
+	case percent >= 90.5:
+		return "a little over 9 in 10"
 	}
 	return fmt.Sprintf("about %.0f in 10", percent/10)
 }
