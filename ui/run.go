@@ -29,7 +29,7 @@ type Options struct {
 // it asks one line at a time instead.
 func Run(ctx context.Context, o Options) error {
 	if o.Theme.Plain {
-		return byLines(o)
+		return byLines(ctx, o)
 	}
 	app := Open(o)
 	app.unsized = true
@@ -69,10 +69,12 @@ func thrifty(out io.Writer) io.Writer {
 }
 
 // byLines does all that the screens do one line at a time. Nothing ticks: every line
-// looks at the clock.
-func byLines(o Options) error {
+// looks at the clock. A signal ends it as the end of its input does.
+func byLines(ctx context.Context, o Options) error {
 	o.Means.Tick, o.Rest = 0, nil
-	return talk.Run(Open(o), o.In, o.Out)
+	ctx, done := signalled(ctx)
+	defer done()
+	return talk.Run(ctx, Open(o), o.In, o.Out)
 }
 
 // Open is the program as it opens.

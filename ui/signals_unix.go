@@ -3,6 +3,7 @@
 package ui
 
 import (
+	"context"
 	"os"
 	"os/signal"
 	"syscall"
@@ -51,6 +52,18 @@ func heedSignals(program *tea.Program) (end func()) {
 		signal.Stop(told)
 		close(over)
 	}
+}
+
+// signalled gives a context that ends with the first signal to end the program. The next
+// one ends it at once.
+func signalled(ctx context.Context) (context.Context, context.CancelFunc) {
+	heeded := []os.Signal{os.Interrupt, syscall.SIGTERM}
+	if !signal.Ignored(syscall.SIGHUP) { // nohup
+		heeded = append(heeded, syscall.SIGHUP)
+	}
+	ctx, done := signal.NotifyContext(ctx, heeded...)
+	context.AfterFunc(ctx, done)
+	return ctx, done
 }
 
 // continues tells that there is a shell which can continue the program when it is stopped:

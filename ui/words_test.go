@@ -102,7 +102,7 @@ func FuzzTalk(f *testing.F) {
 		var out strings.Builder
 		root, ok := whole(true).(App)
 		require.True(t, ok)
-		_ = talk.Run(root, strings.NewReader(lines), &out) // what is not kept is told
+		_ = talk.Run(t.Context(), root, strings.NewReader(lines), &out) // what is not kept is told
 		for _, r := range out.String() {
 			if r < ' ' && r != '\n' {
 				t.Fatalf("%q is sent to the terminal", r)

@@ -35,7 +35,7 @@ func (t *talk) say(lines ...string) {
 	}
 }
 
-// ask puts a question, and gives false where the input has ended.
+// ask puts a question, and gives false where the input or the program has ended.
 func (t *talk) ask(question string) (string, bool) {
 	for t.err == nil {
 		if _, t.err = fmt.Fprint(t.out, cells.Safe(question)+": "); t.err != nil {
@@ -43,6 +43,9 @@ func (t *talk) ask(question string) (string, bool) {
 		}
 		alarm, sounds := t.alarm()
 		select {
+		case <-t.stop:
+			_, _ = fmt.Fprintln(t.out) // the terminal may be gone, and the work is to be kept all the same
+			return "", false
 		case line, more := <-t.lines:
 			return strings.Join(strings.Fields(line), " "), more
 		case <-sounds:

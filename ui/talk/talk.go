@@ -1,6 +1,7 @@
 package talk
 
 import (
+	"context"
 	"errors"
 	"fmt"
 	"io"
@@ -32,6 +33,7 @@ type Root interface {
 type talk struct {
 	root  Root
 	lines <-chan string
+	stop  <-chan struct{} // is closed when the program is to end
 	out   io.Writer
 	err   error    // of writing
 	over  bool     // the program has ended
@@ -40,17 +42,17 @@ type talk struct {
 	after []string // what was told of it last
 }
 
-// Run talks until the person quits, or the input or the output ends. What could not be
-// kept then is the error, with what became of the output.
-func Run(root Root, in io.Reader, out io.Writer) error {
+// Run talks until the person quits, or the input, the output or ctx ends. What could not
+// be kept then is the error, with what became of the output.
+func Run(ctx context.Context, root Root, in io.Reader, out io.Writer) error {
 	done := make(chan struct{})
 	defer close(done)
-	t := &talk{root: root, lines: linesOf(in, done), out: out}
+	t := &talk{root: root, lines: linesOf(in, done), stop: ctx.Done(), out: out}
 	t.run(root.Init())
 	for t.settle(); !t.over; {
 		line, more := t.ask(t.prompt())
 		if !more {
-			return t.ended()
+			return t.ended(ctx)
 		}
 		t.heed(line)
 	}
@@ -58,12 +60,17 @@ func Run(root Root, in io.Reader, out io.Writer) error {
 }
 
 // ended leaves where nobody can be asked any more: everything is kept that can be.
-func (t *talk) ended() error {
+func (t *talk) ended(ctx context.Context) error {
 	t.press("ctrl+c")
-	if t.over {
+	why := t.root.Losing()
+	switch {
+	case t.over && ctx.Err() != nil: // whatever became of the terminal, all is kept
+		return nil
+	case t.over:
 		return t.err
-	}
-	if why := t.root.Losing(); why != nil {
+	case why != nil && ctx.Err() != nil:
+		return fmt.Errorf("the program was ended, and this is lost: %w", why)
+	case why != nil:
 		return errors.Join(fmt.Errorf("not all is kept: %w", why), t.err)
 	}
 	return errors.Join(errors.New("the program did not end"), t.err)

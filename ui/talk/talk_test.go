@@ -85,7 +85,7 @@ func TestAnAlarmIsHeardWhileNoWordIsSaid(t *testing.T) {
 	in, words := io.Pipe()
 	out := &heard{wait: "It went out.", came: make(chan struct{})}
 	ended := make(chan error)
-	go func() { ended <- talk.Run(hands.Root{Screen: lamp{}}, in, out) }()
+	go func() { ended <- talk.Run(t.Context(), hands.Root{Screen: lamp{}}, in, out) }()
 	_, err := io.WriteString(words, "light\n")
 	require.NoError(t, err)
 	<-out.came
@@ -96,7 +96,7 @@ func TestAnAlarmIsHeardWhileNoWordIsSaid(t *testing.T) {
 
 func TestInputThatEndsLosesNothingWithoutAWord(t *testing.T) {
 	why := errors.New("the lamp is not paid for")
-	err := talk.Run(hands.Root{Screen: lamp{lost: why}}, strings.NewReader("quit\n"), io.Discard)
+	err := talk.Run(t.Context(), hands.Root{Screen: lamp{lost: why}}, strings.NewReader("quit\n"), io.Discard)
 	assert.ErrorIs(t, err, why)
 }
 
@@ -106,9 +106,9 @@ type shut struct{}
 func (shut) Write([]byte) (int, error) { return 0, io.ErrClosedPipe }
 
 func TestATerminalThatWentAwayEndsTheTalk(t *testing.T) {
-	assert.ErrorIs(t, talk.Run(hands.Root{Screen: lamp{}}, strings.NewReader("light\n"), shut{}), io.ErrClosedPipe)
+	assert.ErrorIs(t, talk.Run(t.Context(), hands.Root{Screen: lamp{}}, strings.NewReader("light\n"), shut{}), io.ErrClosedPipe)
 	why := errors.New("the lamp is not paid for")
-	err := talk.Run(hands.Root{Screen: lamp{lost: why}}, strings.NewReader("light\n"), shut{})
+	err := talk.Run(t.Context(), hands.Root{Screen: lamp{lost: why}}, strings.NewReader("light\n"), shut{})
 	assert.ErrorIs(t, err, io.ErrClosedPipe)
 	assert.ErrorIs(t, err, why, "it was to be kept all the same")
 }

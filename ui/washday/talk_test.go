@@ -16,7 +16,7 @@ import (
 func talked(t *testing.T, o Options, lines ...string) string {
 	o.Tick = 0
 	var out strings.Builder
-	require.NoError(t, talk.Run(hands.Root{Screen: Open(o)}, strings.NewReader(strings.Join(lines, "\n")), &out))
+	require.NoError(t, talk.Run(t.Context(), hands.Root{Screen: Open(o)}, strings.NewReader(strings.Join(lines, "\n")), &out))
 	return out.String()
 }
 
