@@ -56,16 +56,28 @@ func (m Model) wayTold() []string {
 	return append(lines, report.WayWords(m.table, m.hand, m.sys)...)
 }
 
-// things are the ways, each with its first figures and what it is best in.
+// decide are the figures that a way is chosen by, as a line of it tells them: of a wash,
+// and of a trip.
+func (m Model) decide() []string {
+	if m.way().Figures.Trip != nil {
+		return []string{"chance", "order", "buy", "changes"}
+	}
+	return []string{"chance", "di", "time", "cost"}
+}
+
+// things are the ways, each with the figures that decide and what it is best in.
 func (m Model) things() []talk.Thing {
-	const first = 3
 	all := make([]talk.Thing, len(m.table.Ways))
 	for i, w := range m.table.Ways {
 		var words, best []string
-		for k, r := range m.table.Rows {
-			if k < first {
-				words = append(words, r.Label+" "+report.Cell(r, r.Cells[i], m.sys))
+		for _, key := range m.decide() {
+			for _, r := range m.table.Rows {
+				if r.Key == key {
+					words = append(words, r.Label+" "+report.Cell(r, r.Cells[i], m.sys))
+				}
 			}
+		}
+		for _, r := range m.table.Rows {
 			if r.Cells[i].Best {
 				best = append(best, r.Label)
 			}
