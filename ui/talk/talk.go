@@ -32,7 +32,7 @@ type Root interface {
 // talk is the talk as it stands.
 type talk struct {
 	root  Root
-	lines <-chan string
+	lines <-chan line
 	stop  <-chan struct{} // is closed when the program is to end
 	out   io.Writer
 	err   error    // of writing

@@ -112,3 +112,11 @@ func TestATerminalThatWentAwayEndsTheTalk(t *testing.T) {
 	assert.ErrorIs(t, err, io.ErrClosedPipe)
 	assert.ErrorIs(t, err, why, "it was to be kept all the same")
 }
+
+func TestALineThatIsTooLongIsRefusedAndTheNextIsHeard(t *testing.T) {
+	var out strings.Builder
+	lines := strings.Repeat("light ", 20_000) + "\nlight\n"
+	require.NoError(t, talk.Run(t.Context(), hands.Root{Screen: lamp{}}, strings.NewReader(lines), &out))
+	assert.Contains(t, out.String(), "That line is not read")
+	assert.Equal(t, 1, strings.Count(out.String(), "Lit."))
+}
