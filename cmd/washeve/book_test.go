@@ -23,7 +23,7 @@ func seasonBook(t *testing.T) (*book, library) {
 	log, err := os.ReadFile("../../testdata/season/log.toml")
 	require.NoError(t, err)
 	require.NoError(t, os.WriteFile(filepath.Join(dir, logFile), log, 0o600))
-	p := &program{streams: streams{errs: &bytes.Buffer{}, env: func(string) string { return "" }}, dir: dir}
+	p := &program{streams: streams{clock: stopped{noon}, errs: &bytes.Buffer{}, env: func(string) string { return "" }}, dir: dir}
 	return p.bookBeside(), library{Library: store.Example()}
 }
 
@@ -54,7 +54,7 @@ func TestTheAnswerBesideIsThatOfACommand(t *testing.T) {
 	require.NoError(t, err)
 	assert.NotEqual(t, first.Bed.Remaining, beside.Bed.Remaining, "the log teaches something")
 
-	atOnce := &book{journal: b.journal, read: true, log: b.Log()}
+	atOnce := &book{today: b.today, journal: b.journal, read: true, log: b.Log()}
 	plain, err := atOnce.plan(lib.Rig, lib.Places, lib.Washes[0].Wash)
 	require.NoError(t, err)
 	assert.Equal(t, plain.Bed.Remaining, beside.Bed.Remaining)
@@ -106,7 +106,7 @@ func TestLearningOfSeveralRigsEnds(t *testing.T) {
 func TestALogThatCannotBeUsedIsToldOnce(t *testing.T) {
 	dir := t.TempDir()
 	require.NoError(t, os.WriteFile(filepath.Join(dir, logFile), []byte("format = 99\n"), 0o600))
-	p := &program{streams: streams{errs: &bytes.Buffer{}, env: func(string) string { return "" }}, dir: dir}
+	p := &program{streams: streams{clock: stopped{noon}, errs: &bytes.Buffer{}, env: func(string) string { return "" }}, dir: dir}
 	b, lib := p.bookBeside(), library{Library: store.Example()}
 	b.past(lib.Rig, lib.Places)
 	told := b.learn()().(entry.Learned)
@@ -122,7 +122,7 @@ func TestALongLogWaitsForTheFirstFrame(t *testing.T) {
 	dir := t.TempDir()
 	long := "format = 1\n" + strings.Repeat("# much was written here by hand\n", longLog/30)
 	require.NoError(t, os.WriteFile(filepath.Join(dir, logFile), []byte(long), 0o600))
-	p := &program{streams: streams{errs: &bytes.Buffer{}, env: func(string) string { return "" }}, dir: dir}
+	p := &program{streams: streams{clock: stopped{noon}, errs: &bytes.Buffer{}, env: func(string) string { return "" }}, dir: dir}
 	b, lib := p.bookBeside(), library{Library: store.Example()}
 	b.past(lib.Rig, lib.Places)
 	cmd := b.learn()

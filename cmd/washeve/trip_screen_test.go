@@ -56,6 +56,39 @@ func TestAWayOfATripIsMadeItsPlan(t *testing.T) {
 	again.sees("June loop, 2026-06-01 to 2026-06-27: twice half-foot tank", "The resin lasts this trip")
 }
 
+// What a way puts into a file is taken out again by u, without a question.
+func TestAWayThatAddsToAFileIsTakenBack(t *testing.T) {
+	home := t.TempDir()
+	dir, _ := ownFiles(t, home)
+	trip, rig := filepath.Join(dir, "trips", "example.toml"), filepath.Join(dir, "rig.toml")
+	before, owned := read(t, trip), read(t, rig)
+	s := start(t, setup{home: home})
+	s.sees("Marigold at Juniper Flats")
+	s.press("T")
+	s.sees("June loop", "C ways")
+	s.press("C")
+	s.sees("Compare: June loop")
+	s.press("right", "right", "right", "right", "right", "right", "enter")
+	s.sees("The trip is now: change once. u takes it back.")
+	assert.Contains(t, read(t, trip), "\n[[change]]\n")
+	s.press("u")
+	s.sees("Undone.")
+	assert.Equal(t, before, read(t, trip))
+
+	s.press("esc")
+	s.sees("Marigold at Juniper Flats")
+	s.press("C")
+	s.sees("Compare")
+	s.press("right", "right", "right", "right", "enter")
+	s.sees("Put a tank of 1 ft3 into your rig")
+	s.press("y")
+	s.sees("The plan is now: twice the tank. u takes it back.")
+	assert.NotEqual(t, owned, read(t, rig))
+	s.press("u")
+	s.sees("Undone.")
+	assert.Equal(t, owned, read(t, rig))
+}
+
 // A place and a vehicle that a trip names are renamed: the trip follows with all else
 // that stands in its file, and so it does when that is taken back.
 func TestATripFollowsANewName(t *testing.T) {
