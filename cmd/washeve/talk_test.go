@@ -101,7 +101,7 @@ func jobs() map[string][2][]string {
 	lines := func(text string) []string { return strings.Split(text, "; ") }
 	return map[string][2][]string{
 		"a line of the plan":       {lines("change vehicle length 33; place Fernwater; clear vehicle colour; undo; redo"), lines("v; down; down; down; enter; ctrl+u; =33 ft; enter; p; 3; v; down; down; down; down; down; down; down; down; down; down; delete; u; r")},
-		"a walk through a step":    {lines("walk vehicle; ; ; ; 33; ; 8 ft; .; new shade left; drop shade 2 side; yes"), lines("v; down; down; down; enter; ctrl+u; =33 ft; enter; down; down; enter; ctrl+u; =8 ft; enter; d; n; 2; X; y")},
+		"a walk through a step":    {lines("walk vehicle; ; ; ; 33; ; 8 ft; .; new shade left; drop shade 2 side"), lines("v; down; down; down; enter; ctrl+u; =33 ft; enter; down; down; enter; ctrl+u; =8 ft; enter; d; n; 2; X")},
 		"the day":                  {lines("day; start 7:30; turn left; later; undo; heading north; back"), lines("D; s; =7:30; enter; ,; right; u; n; =north; enter; esc")},
 		"a reading":                {lines("bed; reading; yes 4 ppm NaCl; back"), lines("B; r; y; =4 ppm NaCl; enter; esc")},
 		"a first cup that counts":  {lines("bed; reading; no 40; use 1; undo"), lines("B; r; n; =40; enter; i; u")},

@@ -11,7 +11,7 @@ import (
 	"washeve/ui/cells"
 )
 
-// TripHeading names the trip, its days and its bed, and says where it is over.
+// TripHeading names the trip, its days and its bed.
 func TripHeading(p trip.Plan) string {
 	words := p.Name
 	if words == "" {
@@ -20,11 +20,7 @@ func TripHeading(p trip.Plan) string {
 	if p.First != (model.Date{}) {
 		words += ", " + p.First.String() + " to " + p.Last.String()
 	}
-	words += ": " + p.Bed
-	if p.Over {
-		words += ". This trip is over."
-	}
-	return words
+	return words + ": " + p.Bed
 }
 
 // TripVerdict says whether the resin lasts the trip as it is planned.
@@ -239,6 +235,9 @@ func TripTold(p trip.Plan, sys quantity.System, width int) string {
 
 func (w *page) trip(p trip.Plan, sys quantity.System) string {
 	w.line(TripHeading(p))
+	if p.Over {
+		w.line("This trip is over.")
+	}
 	w.WriteByte('\n')
 	w.wrapped("", "", TripVerdict(p))
 	for _, line := range TripChanges(p) {
