@@ -137,6 +137,28 @@ func (m *Model) dayHere() quantity.Opt[model.Date] {
 	return quantity.Typed(day, day.String())
 }
 
+// dayOfStop is the day that a new stop begins with: the one after all that is under the
+// stop of the line under the hand, so that this one keeps its washes.
+func (m *Model) dayOfStop() quantity.Opt[model.Date] {
+	here := m.dayHere()
+	day := here.Or(m.today)
+	if len(m.now.Stops) == 0 {
+		return here
+	}
+	last := day
+	for _, l := range m.lines() {
+		on := l.date.Or(model.Date{})
+		if l.kind == stopLine && on.Compare(day) > 0 {
+			break
+		}
+		if on.Compare(last) > 0 {
+			last = on
+		}
+	}
+	next := after(last, 1)
+	return quantity.Typed(next, next.String())
+}
+
 // add puts a new line in, and opens its sheet.
 func (m Model) add(k kind) Model {
 	t := m.now.Clone()
@@ -150,7 +172,7 @@ func (m Model) add(k kind) Model {
 		}
 		t.Washes, index = append(t.Washes, w), len(t.Washes)
 	case stopLine:
-		t.Stops, index = append(t.Stops, model.Stop{Date: day}), len(t.Stops)
+		t.Stops, index = append(t.Stops, model.Stop{Date: m.dayOfStop()}), len(t.Stops)
 	default:
 		t.Changes, index = append(t.Changes, model.ResinChange{Date: day}), len(t.Changes)
 	}

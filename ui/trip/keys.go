@@ -112,7 +112,7 @@ func (m Model) lineKeys() []keys.Binding {
 		keys.New("Line", last, "end", "last line", "end", "G").Unless(m.atEnd(1)),
 		keys.New("Line", first, "home", "first line", "home", "g").Unless(m.atEnd(-1)),
 		keys.New("Line", newWash, "n", "new wash", "n").Explained("a wash on the day under the hand, or another user of the bed: state its DI water"),
-		keys.New("Line", newStop, "o", "new stop", "o").Explained("a stop from the day under the hand on"),
+		keys.New("Line", newStop, "o", "new stop", "o").Explained("a stop, the day after all that is under the one of this line"),
 		keys.New("Line", newChange, "c", "new change", "c").Explained("a planned change of resin on the day under the hand"),
 		keys.New("Line", take, "t", "take advice", "t").Explained("plan the change of resin that is advised").Unless(m.noAdvice()),
 		keys.New("Line", earlier, ",", "a day earlier", ",").Unless(notMoved),

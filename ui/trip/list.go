@@ -2,11 +2,14 @@ package trip
 
 import (
 	"cmp"
+	"fmt"
 	"slices"
 
 	"washeve/model"
 	"washeve/model/quantity"
 	"washeve/planner/trip"
+	"washeve/ui/cells"
+	"washeve/ui/layout"
 )
 
 // kind is what a line of the list is about.
@@ -118,3 +121,45 @@ func (m *Model) changePlan(index int) *trip.ChangePlan {
 
 // counted tells that a wash of the plan is reckoned with.
 func counted(w trip.WashPlan) bool { return !w.Barred }
+
+// below is the list, or what stands in its place.
+func (m Model) below(at layout.Rect) []string {
+	switch {
+	case m.question != nil:
+		return m.whyAsked(at)
+	case m.picker != nil:
+		return m.picker.Lines(m.th, at.W, at.H)
+	case m.sheet != nil:
+		return m.sheetLines(at)
+	}
+	return m.listLines(at)
+}
+
+// listLines draws the list around the hand, and says how much of it is out of sight.
+func (m Model) listLines(at layout.Rect) []string {
+	all := m.lines()
+	from := m.firstLine(at.H)
+	to := min(from+at.H, len(all))
+	var out []string
+	for i := from; i < to; i++ {
+		more := ""
+		switch {
+		case i == from && from > 0:
+			more = fmt.Sprintf("  %d more above", from)
+		case i == to-1 && to < len(all):
+			more = fmt.Sprintf("  %d more below", len(all)-to)
+		}
+		room := at.W - cells.Width(more)
+		text := m.lineText(all[i], i == m.hand, room)
+		if more != "" {
+			text += cells.Blank(room-cells.Width(text)) + m.th.Muted.On(more)
+		}
+		out = append(out, text)
+	}
+	return out
+}
+
+// firstLine is the first line of the list that is seen.
+func (m *Model) firstLine(height int) int {
+	return min(max(m.hand-height/2, 0), max(len(m.lines())-height, 0))
+}

@@ -74,6 +74,36 @@ func TestTheAnswerMovesAsTheHandTypes(t *testing.T) {
 	assert.Less(t, float64(p.M.plan.Washes[0].Chance), float64(before))
 }
 
+// A new stop leaves the one under the hand its washes.
+func TestANewStopComesAfterTheOneUnderTheHand(t *testing.T) {
+	o, k := ours()
+	p := play(t, o, "")
+	for _, l := range p.M.lines() {
+		if l.kind == stopLine {
+			washed := p.M.stopPlan(l.index) != nil
+			p := hands.Play(t, p.M.onto(stopLine, l.index), "o")
+			stops := k.trips[0].Stops
+			next := stops[len(stops)-1].Date.Or(model.Date{})
+			assert.Positive(t, next.Compare(l.date.Or(model.Date{})), "stop %d", l.index)
+			assert.Equal(t, washed, p.M.stopPlan(l.index) != nil, "stop %d keeps its washes", l.index)
+		}
+	}
+	hands.Play(t, p.M.onto(stopLine, 0), "o")
+	stops := k.trips[0].Stops
+	assert.Equal(t, "2026-06-07", stops[len(stops)-1].Date.Words(), "the wash of the sixth is the last one there")
+}
+
+func TestTheListSaysHowMuchIsOutOfSight(t *testing.T) {
+	o, _ := ours()
+	p := play(t, o, "n esc n esc n esc n esc home")
+	assert.Regexp(t, `\d+ more below`, p.Seen())
+	assert.NotContains(t, p.Seen(), "more above")
+	p.Keys("end")
+	assert.Regexp(t, `\d+ more above`, p.Seen())
+	assert.NotContains(t, p.Seen(), "more below")
+	assert.Contains(t, p.Seen(), "b another trip   ? all keys")
+}
+
 func TestAdviceIsTaken(t *testing.T) {
 	o, k := ours()
 	p := play(t, o, "")

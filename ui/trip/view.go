@@ -105,29 +105,6 @@ func (m Model) words(at layout.Rect) []string {
 	return whole
 }
 
-// below is the list, or what stands in its place.
-func (m Model) below(at layout.Rect) []string {
-	switch {
-	case m.question != nil:
-		return m.whyAsked(at)
-	case m.picker != nil:
-		return m.picker.Lines(m.th, at.W, at.H)
-	case m.sheet != nil:
-		return m.sheetLines(at)
-	}
-	all := m.lines()
-	var out []string
-	for i := m.firstLine(at.H); i < len(all) && len(out) < at.H; i++ {
-		out = append(out, m.lineText(all[i], i == m.hand, at.W))
-	}
-	return out
-}
-
-// firstLine is the first line of the list that is seen.
-func (m *Model) firstLine(height int) int {
-	return min(max(m.hand-height/2, 0), max(len(m.lines())-height, 0))
-}
-
 // sheetLines draws what can be stated of a line, and what the one under the hand is.
 func (m Model) sheetLines(at layout.Rect) []string {
 	shown := m.shown()
@@ -195,10 +172,9 @@ func (m Model) hints() []keys.Binding {
 	}
 	return []keys.Binding{
 		keys.New("", "", "enter", "change"), keys.New("", "", "n", "wash"), keys.New("", "", "o", "stop"),
-		keys.New("", "", "c", "change"), keys.New("", "", "t", "take advice").Unless(m.noAdvice()), keys.New("", "", "C", "ways").Unless(m.notCompared()),
-		keys.New("", "", ", .", "move"),
-		keys.New("", "", "u", "undo").Unless(m.history.NoUndo()), keys.New("", "", "f", "in full"),
-		keys.New("", "", "esc", "back"), keys.New("", "", "?", "all keys"),
+		keys.New("", "", "b", "another trip"), keys.New("", "", "?", "all keys"), keys.New("", "", "C", "ways").Unless(m.notCompared()),
+		keys.New("", "", "t", "take advice").Unless(m.noAdvice()), keys.New("", "", "c", "change"), keys.New("", "", ", .", "move"),
+		keys.New("", "", "u", "undo").Unless(m.history.NoUndo()), keys.New("", "", "f", "in full"), keys.New("", "", "esc", "back"),
 	}
 }
 
