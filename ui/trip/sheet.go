@@ -57,6 +57,9 @@ func (m Model) with(key, text string) (model.Trip, error) {
 	if !ok {
 		return t, fmt.Errorf("there is no %s here any more", key)
 	}
+	if key == "date" {
+		text = m.yearOf(text)
+	}
 	if err := f.Set(text); err != nil {
 		return t, err
 	}
@@ -64,6 +67,27 @@ func (m Model) with(key, text string) (model.Trip, error) {
 		return t, fmt.Errorf("%s cannot be left out; write it like %s", f.Label, f.Example)
 	}
 	return t, m.agree(&t, f)
+}
+
+// yearOf puts the year before a day that was typed as month and day: the next such day
+// not before the trip's start, or not before today for the line that is its start.
+func (m *Model) yearOf(text string) string {
+	const leapYears = 8 // apart, at most
+	from, _, known := m.now.Days()
+	if !known || m.sheet.of.date.Or(from) == from {
+		from = m.today
+	}
+	var month, day int
+	if n, err := fmt.Sscanf(text+" .", "%d-%d .", &month, &day); n != 2 || err != nil {
+		return text
+	}
+	for year := from.Year; year <= from.Year+leapYears; year++ {
+		d, err := model.ParseDate(fmt.Sprintf("%04d-%02d-%02d", year, month, day))
+		if err == nil && d.Compare(from) >= 0 {
+			return d.String()
+		}
+	}
+	return text
 }
 
 // agree makes the other values of a line fit one that was stated: a stop has the

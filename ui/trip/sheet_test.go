@@ -51,3 +51,15 @@ func TestTextOnALineOfWordsDoesNothing(t *testing.T) {
 	p.Keys("enter")
 	assert.NotNil(t, p.M.picker)
 }
+
+// A day without its year is the next such one not before the trip's start.
+func TestADayIsTypedWithoutItsYear(t *testing.T) {
+	for typed, want := range map[string]string{"06-13": "2026-06-13", "6-7": "2026-06-07", "05-31": "2027-05-31", "02-29": "2028-02-29", "13-01": "2026-06-06", "2026-06-14": "2026-06-14"} {
+		o, k := ours()
+		play(t, o, "down down enter enter '"+typed+"' enter")
+		assert.Equal(t, want, k.trips[0].Washes[0].Date.Words(), typed)
+	}
+	o, k := ours()
+	play(t, o, "down enter enter '05-30' enter")
+	assert.Equal(t, "2026-05-30", k.trips[0].Stops[0].Date.Words(), "the start itself may be earlier, not before today")
+}
