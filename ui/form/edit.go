@@ -166,7 +166,7 @@ func (e Edit) Says() string {
 	words := e.Problem.Error()
 	var wrong *quantity.ParseError
 	if errors.As(e.Problem, &wrong) {
-		words = wrong.Reason + "; right is " + wrong.Example
+		words = wrong.Reason + "; write it like " + wrong.Example
 	}
 	if good := strings.TrimSpace(e.Good); good != "" {
 		words += "; " + good + " stays"

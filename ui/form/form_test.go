@@ -38,7 +38,7 @@ func TestWrongTextKeepsTheLastGoodValue(t *testing.T) {
 	assert.Error(t, e.Problem)
 	assert.Equal(t, "40 ft", strings.TrimSpace(e.Good))
 	assert.Contains(t, e.Says(), `has the unit "ix"`)
-	assert.Contains(t, e.Says(), "right is 40 ft 6 in")
+	assert.Contains(t, e.Says(), "write it like 40 ft 6 in")
 	assert.Contains(t, e.Says(), "40 ft stays")
 	e = e.Type(tea.KeyMsg{Type: tea.KeyBackspace}, length)
 	e = typed(e, "n", length)

@@ -174,7 +174,7 @@ func TestTheOnlyOneStays(t *testing.T) {
 func TestWrongInputSaysWhatWouldBeRight(t *testing.T) {
 	o, kept := ours()
 	p := play(t, o, "enter down down '400 ft'")
-	assert.Contains(t, p.Says(), "is outside 5 ft to 75 ft; right is 40 ft 6 in; 40 ft 6 in stays")
+	assert.Contains(t, p.Says(), "is outside 5 ft to 75 ft; write it like 40 ft 6 in; 40 ft 6 in stays")
 	p.Keys("enter")
 	assert.Contains(t, p.Says(), "Not taken: is outside 5 ft to 75 ft")
 	assert.Zero(t, kept.saves)
