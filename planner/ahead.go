@@ -18,11 +18,12 @@ type Ahead struct {
 	Lead    quantity.Duration
 
 	Running RunningOn
-	Given   quantity.Volume // by this fill, so far
-	Curve   []CurvePoint    // outlet at the job's flow, from the fill's start to past its end
-	Factor  Band[float64]   // true capacity over the stated one
-	Contact Band[float64]   // contact efficiency
-	Used    int             // readings of this fill that taught something
+	Given   quantity.Volume     // by this fill, so far
+	Curve   []CurvePoint        // outlet at the job's flow, from the fill's start to past its end
+	Factor  Band[float64]       // true capacity over the stated one
+	Contact Band[float64]       // contact efficiency
+	Used    int                 // readings of this fill that taught something
+	Moved   quantity.Opt[Moved] // where the last reading moved the answer by much
 	Advice  learning.Advice
 	Faster  quantity.Flow // the flow of a reading at a faster flow
 
@@ -72,6 +73,9 @@ func LookAhead(rig model.Rig, places model.Places, wash model.Wash, plan Plan, p
 		fill = history.Present()
 		a.look(history, plan, today.Date(), PaceOf(history.Draws, today))
 		a.Curve = fill.curve(r, ask)
+		if moved, much := fill.moved(r, ask, plan.Bed.ChanceLasts); much {
+			a.Moved = quantity.Some(moved)
+		}
 	}
 	a.Running = runningOn(plan)
 	a.Running.cost(fill, plan.Bed.Remaining.P50)

@@ -85,6 +85,9 @@ func (a bedAnswer) lines(sys quantity.System) []string {
 		lines = append(lines, text)
 	}
 	lines = append(lines, a.readingLines(sys)...)
+	if moved := report.Moved(a.ahead, sys); moved != "" {
+		lines = append(lines, moved)
+	}
 	if words := a.ahead.Advice.Note.Text(sys); words != "" {
 		lines = append(lines, "", words)
 	}

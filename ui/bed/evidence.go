@@ -26,6 +26,9 @@ func (m Model) noteLines(width, most int) []string {
 		}
 		lines = append(lines, m.wrap(m.th.Bad, text, width, max(most-1, 1))...)
 	}
+	if moved := report.Moved(m.ahead, m.sys); moved != "" && len(odd) == 0 && most > 2 {
+		lines = append(lines, m.wrap(m.th.Text, moved, width, most-1)...)
+	}
 	more := " e tells more."
 	if len(odd) > 1 {
 		more = fmt.Sprintf(" %d more fit no bed; e shows all.", len(odd)-1)
@@ -166,6 +169,9 @@ func (p *page) together() {
 	readings := "readings"
 	if a.Used == 1 {
 		readings = "reading"
+	}
+	if moved := report.Moved(a, p.m.sys); moved != "" {
+		p.text(moved)
 	}
 	p.text(fmt.Sprintf("%d %s used. It holds %s of the stated capacity; the water meets %s of the resin that it should.", a.Used, readings, part(a.Factor), part(a.Contact)))
 }

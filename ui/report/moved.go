@@ -1,0 +1,41 @@
+package report
+
+import (
+	"fmt"
+
+	"washeve/model/quantity"
+	"washeve/planner"
+)
+
+// Moved says what the last reading did to the answer, and why; "" where that is little.
+func Moved(a planner.Ahead, sys quantity.System) string {
+	m, much := a.Moved.Get()
+	if !much {
+		return ""
+	}
+	chances := fmt.Sprintf(" (chance %s without it, %s with it)", Percent(m.Before), Percent(m.After))
+	read, expected := PPM(m.PPM)+" after "+quantity.Show(m.Given, sys), PPM(m.Expected)
+	better := m.PPM < m.Expected
+	switch {
+	case m.After > m.Before && better:
+		return read + " is less than the " + expected + " expected: this fill is likely to last longer than was thought" + chances + "."
+	case m.After > m.Before:
+		return read + " is more than the " + expected + " expected, yet it speaks for this fill" + chances + "."
+	case better:
+		return read + " is less than the " + expected + " expected, yet the chance is lower" + chances + ": " + movedWhy(m) + "."
+	}
+	return read + " is early, " + expected + " was expected: " + movedWhy(m) + chances + "."
+}
+
+// movedWhy is what is thought of the fill now that was not before.
+func movedWhy(m planner.Moved) string {
+	switch {
+	case m.Factor.Falls() && m.Factor.After < 1:
+		return "this fill is likely to hold less than stated, about " + Percent(quantity.Fraction(m.Factor.After))
+	case m.Factor.Falls():
+		return "this fill is likely to hold less than was thought"
+	case m.Contact.Falls():
+		return "the water is likely to meet less of the resin than was thought"
+	}
+	return "it leaves fewer ways in which the bed would last"
+}
