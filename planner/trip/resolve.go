@@ -151,9 +151,6 @@ func (in *Input) stages(wash model.Wash, dirt model.Dirt, rinseOnly bool) []mode
 		if rinseOnly && !s.Final && s.Water != model.DI && !strings.Contains(strings.ToLower(s.Name), "rinse") {
 			continue
 		}
-		if more := thorough(dirt); more != 1 && s.Water != model.DI && !s.Final {
-			s.Passes = quantity.Some(s.Passes.Or(1) * more)
-		}
 		out = append(out, s)
 	}
 	switch in.Trip.DIFor {
@@ -162,6 +159,7 @@ func (in *Input) stages(wash model.Wash, dirt model.Dirt, rinseOnly bool) []mode
 	case model.DIForLast:
 		rinse.DIForLast(out, softener)
 	}
+	soil(out, dirt)
 	if !softener {
 		rinse.Unsoftened(out)
 	}
@@ -169,6 +167,17 @@ func (in *Input) stages(wash model.Wash, dirt model.Dirt, rinseOnly bool) []mode
 		rinse.SprayedBy(out, in.Trip.Sprayer)
 	}
 	return out
+}
+
+// soil takes the stages before the final rinse as often as the dirt asks, by the
+// waters that they have in this trip: a rinse with DI water follows no dirt.
+func soil(stages []model.Stage, dirt model.Dirt) {
+	more := thorough(dirt)
+	for i := range stages {
+		if s := &stages[i]; more != 1 && s.Water != model.DI && !s.Final {
+			s.Passes = quantity.Some(s.Passes.Or(1) * more)
+		}
+	}
 }
 
 // placesAt are the waters that a stop may have, as places: one where it is known,

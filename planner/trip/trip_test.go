@@ -177,6 +177,19 @@ func TestDirtSetsTheWaterBeforeTheFinalRinse(t *testing.T) {
 	assert.InEpsilon(t, p.Washes[0].DI.P50.Gallons(), p.Washes[2].DI.P50.Gallons(), 0.1)
 }
 
+// A pre-rinse that the trip turns to softened water follows the dirt as one that is
+// stated softened does.
+func TestDirtFollowsTheWatersOfTheTrip(t *testing.T) {
+	soft := func(water model.Water) float64 {
+		in := example()
+		in.Trip.DIFor = model.DIForLast
+		in.Trip.Washes[2].Stages = []model.Stage{{Name: "pre-rinse", Water: water}, {Name: "final rinse", Water: model.DI, Final: true}}
+		return mustMake(t, in).Washes[2].Soft.P50.Gallons()
+	}
+	require.Positive(t, soft(model.Softened))
+	assert.InEpsilon(t, soft(model.Softened), soft(model.DI), 1e-9)
+}
+
 func TestAnUnknownWaterIsABand(t *testing.T) {
 	p := mustMake(t, example())
 	assert.InDelta(t, 100, p.Stops[2].TDS.P10, 1e-6)
@@ -233,6 +246,7 @@ func TestAWashWithoutDIWaterIsAtNoRisk(t *testing.T) {
 		at := slices.IndexFunc(p.Washes, func(w WashPlan) bool { return w.Index == k })
 		require.Zero(t, p.Washes[at].DI.P50)
 		assert.InDelta(t, 1, float64(p.Washes[at].Chance), 1e-9)
+		assert.True(t, math.IsNaN(p.Washes[at].Outlet.P50), "no DI water, no outlet")
 		if at > 0 {
 			assert.Equal(t, p.Washes[at-1].SoFar, p.Washes[at].SoFar)
 		}

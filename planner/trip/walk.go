@@ -196,11 +196,12 @@ func (w *walker) walk(fills []int, brief bool, tell func(leg int, s seen)) {
 	}
 }
 
-// feed takes one wash from all states. One that takes no DI water is at no risk.
+// feed takes one wash from all states. One that takes no DI water is at no risk, and
+// has no outlet: not a number.
 func (w *walker) feed(k int) {
 	l := &w.legs[k]
 	for i := range w.margins {
-		w.margins[i] = math.Inf(1)
+		w.margins[i], w.outlets[i] = math.Inf(1), math.NaN()
 	}
 	var ask demanded
 	for use := range l.at().Uses {

@@ -2,6 +2,7 @@ package report
 
 import (
 	"fmt"
+	"math"
 	"strconv"
 	"strings"
 
@@ -162,7 +163,10 @@ func TripChances(p trip.Plan) Table {
 			t.Rows = append(t.Rows, append(row, "forbidden", "", "", ""))
 			continue
 		}
-		end := strings.TrimSuffix(PPM(w.Outlet.P50), " ppm")
+		end := "-" // no DI water
+		if !math.IsNaN(w.Outlet.P50) {
+			end = strings.TrimSuffix(PPM(w.Outlet.P50), " ppm")
+		}
 		t.Rows = append(t.Rows, append(row, Percent(w.Chance), Then(w), Percent(w.Life.P50), end))
 	}
 	return t

@@ -2,6 +2,7 @@ package report
 
 import (
 	"fmt"
+	"math"
 	"strings"
 
 	"washeve/model/quantity"
@@ -94,4 +95,12 @@ func briefCarry(p trip.Plan, sys quantity.System) string {
 		text += "; to buy " + p.Buy.String()
 	}
 	return text + "."
+}
+
+// TripDI says the DI water of a wash of a trip, and what the outlet shows at its end.
+func TripDI(w trip.WashPlan, sys quantity.System) string {
+	if math.IsNaN(w.Outlet.P50) {
+		return "no DI water"
+	}
+	return "DI " + quantity.Show(w.DI.P50, sys) + ", " + PPM(w.Outlet.P50) + " at its end"
 }

@@ -266,7 +266,7 @@ func (m *Model) washWords(index int) (name, detail string, tone theme.Ink) {
 	if then := report.Then(*p); then != "" {
 		detail += ", then " + then
 	}
-	detail += "; DI " + quantity.Show(p.DI.P50, m.sys) + ", " + report.PPM(p.Outlet.P50) + " at its end"
+	detail += "; " + report.TripDI(*p, m.sys)
 	if p.Softener != nil && p.Softener.Regenerate {
 		detail += "; regenerate first"
 	}
