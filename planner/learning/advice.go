@@ -143,7 +143,7 @@ func (j Job) adviceNote(options []Worth, states []State, feed float64, faster Tr
 	}
 	switch best.Code {
 	case ReadFaster:
-		return tag.Note{Code: ReadFaster, Format: "A flushed reading now at %s teaches most: expect it to narrow the range of what is left by %s. Go back to the job's flow after it.",
+		return tag.Note{Code: ReadFaster, Format: "A flushed reading now at %s, for a moment and to waste, teaches most: expect it to narrow the range of what is left by %s. The wash itself keeps to the cap.",
 			Values: []quantity.Value{quantity.ValueOf(faster.Flow), shrinks}}
 	case ReadAtEnd:
 		return tag.Note{Code: ReadAtEnd, Format: "A reading at the end of the next wash teaches most: expect it to narrow the range of what is left by %s.", Values: []quantity.Value{shrinks}}

@@ -99,7 +99,7 @@ func (m Model) evidence(width int) []string {
 func (m Model) worthWords(code string) string {
 	switch code {
 	case planner.ReadFaster:
-		return "a flushed reading now at " + quantity.Show(m.ahead.Faster, m.sys)
+		return "a flushed reading now at " + quantity.Show(m.ahead.Faster, m.sys) + ", to waste"
 	case planner.ReadAtEnd:
 		return "a reading at the end of the next wash"
 	}

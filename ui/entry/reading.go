@@ -167,7 +167,7 @@ func (r Reading) Lines(th theme.Theme, sys quantity.System, width int) []string 
 		r.numberLines(th, width, add, &lines)
 	} else {
 		if r.quick {
-			add(th.Text, "This flow teaches most. It is for this reading only: go back to the job's flow after it.")
+			add(th.Text, "This flow teaches most. It is for this reading only, and to waste: the wash itself keeps to the cap.")
 		}
 		add(th.Accent, "Is it out? y or n")
 	}
