@@ -45,6 +45,12 @@ type Pace struct {
 	SetAside      int               // washes too far off to be a pace
 }
 
+// IsPace tells whether a rate may be a hand's own: within three standard deviations of
+// the usual one, which is about three times as fast or as slow.
+func IsPace(done, usual quantity.Coverage) bool {
+	return math.Abs(math.Log(float64(done/usual))) <= 3*math.Hypot(PaceSpread, HandSpread)
+}
+
 // LearnPace sharpens the usual rate by the washes as they were done.
 //
 // The user's own rate is lognormal about the usual one with [PaceSpread], a wash
@@ -61,7 +67,7 @@ func LearnPace(usual quantity.Coverage, done []Covered) Pace {
 	for _, c := range done {
 		rate, sound := c.rate()
 		off := math.Log(rate / float64(usual))
-		if !sound || math.Abs(off) > 3*math.Hypot(PaceSpread, HandSpread) {
+		if !sound || !IsPace(quantity.Coverage(rate), usual) {
 			p.SetAside++
 			continue
 		}

@@ -3,6 +3,7 @@ package washday
 import (
 	"washeve/model"
 	"washeve/model/quantity"
+	"washeve/planner/learning"
 )
 
 // Pace is how fast a hand went over the body in one stage, and how fast was planned.
@@ -10,6 +11,10 @@ type Pace struct {
 	Stage         string
 	Done, Planned quantity.Coverage
 }
+
+// Counts tells whether it is near enough to the planned one to be a pace: what is far
+// off is a step that was cut short or left running, and no plan learns from it.
+func (p Pace) Counts() bool { return learning.IsPace(p.Done, p.Planned) }
 
 // Paces are those of the stages of which all the time that was spent was taken, in
 // order.

@@ -127,6 +127,9 @@ func TestThePaceIsToldAtTheEnd(t *testing.T) {
 	p := fresh(t, "enter space 600s enter space 344s enter x y")
 	assert.Contains(t, p.seen(), "Your pace: pre-rinse 34.4 ft2/min (planned 60 ft2/min), soap 60 ft2/min")
 	assert.NotContains(t, fresh(t, "enter enter enter x y").seen(), "Your pace", "no time was taken, so there is none")
+	p = fresh(t, "enter space 20s enter x y")
+	assert.Contains(t, p.seen(), "Too far from the plan to be a pace, and not learned: 1 of 1 stages.")
+	assert.NotContains(t, p.seen(), "Your pace")
 }
 
 func TestAFlowCheckChangesWhatFollows(t *testing.T) {

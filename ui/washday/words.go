@@ -230,6 +230,12 @@ func readings(n int) string {
 // paceWords set the hand's pace against the plan's, in the two stages that differ most.
 func (m Model) paceWords() string {
 	paces := m.state.Paces()
+	all := len(paces)
+	paces = slices.DeleteFunc(paces, func(p washday.Pace) bool { return !p.Counts() })
+	aside := ""
+	if odd := all - len(paces); odd > 0 {
+		aside = fmt.Sprintf("Too far from the plan to be a pace, and not learned: %d of %d stages.", odd, all)
+	}
 	off := func(p washday.Pace) float64 { return math.Abs(math.Log(float64(p.Done / p.Planned))) }
 	slices.SortStableFunc(paces, func(a, b washday.Pace) int { return cmp.Compare(off(b), off(a)) })
 	var parts []string
@@ -237,9 +243,9 @@ func (m Model) paceWords() string {
 		parts = append(parts, fmt.Sprintf("%s %s (planned %s)", p.Stage, quantity.Show(p.Done, m.sys), quantity.Show(p.Planned, m.sys)))
 	}
 	if len(parts) == 0 {
-		return ""
+		return aside
 	}
-	return "Your pace: " + strings.Join(parts, ", ") + ". The next plan leans to it."
+	return strings.TrimSpace("Your pace: " + strings.Join(parts, ", ") + ". The next plan leans to it. " + aside)
 }
 
 // lookBack works out once, when the wash is over, what was learned and what is next.
@@ -260,9 +266,7 @@ func (m Model) afterwards() []string {
 	if err != nil {
 		return []string{"Written into the log. The bed could not be looked at: " + err.Error()}
 	}
-	left := plan.Bed.Remaining
-	told = append(told, fmt.Sprintf("Left in the bed: about %s (%s to %s); a wash like this again: chance %s.",
-		quantity.Show(left.P50, m.sys), quantity.Show(left.P10, m.sys), quantity.Show(left.P90, m.sys), report.Percent(plan.Bed.ChanceLasts)))
+	told = append(told, m.bedLeftWords(plan))
 	if ahead.Used > 0 {
 		told = append(told, fmt.Sprintf("Learned from %s of this fill: the bed's capacity is %.2g times the stated one (%.2g to %.2g).", readings(ahead.Used), ahead.Factor.P50, ahead.Factor.P10, ahead.Factor.P90))
 	} else {
