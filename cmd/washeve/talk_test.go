@@ -165,3 +165,9 @@ func TestOnlyAFaceIsDroppedAsAFace(t *testing.T) {
 	assert.Contains(t, said, "front is none of the ways out")
 	assert.Equal(t, before, kept(t, dir))
 }
+
+// An empty line tells how things stand on every page: in the change of resin, the step.
+func TestAnEmptyLineTellsTheStepAgain(t *testing.T) {
+	said := saidIn(t, mine(t), "bed", "resin", "next", "next", "", "back")
+	assert.Equal(t, 2, strings.Count(said, "Close the tap. Open the sprayer until nothing comes"))
+}

@@ -58,8 +58,12 @@ func (t *talk) heed(line string) {
 
 // standing says how things stand, to an empty line.
 func (t *talk) standing() {
-	if p := t.page(); p.After != nil {
+	switch p := t.page(); {
+	case p.After != nil:
 		t.say(p.After()...)
+		return
+	case p.Tell != nil:
+		t.say(p.Tell()...)
 		return
 	}
 	t.say("An empty line says nothing here; help lists the words.")
