@@ -171,3 +171,14 @@ func TestAnEmptyLineTellsTheStepAgain(t *testing.T) {
 	said := saidIn(t, mine(t), "bed", "resin", "next", "next", "", "back")
 	assert.Equal(t, 2, strings.Count(said, "Close the tap. Open the sprayer until nothing comes"))
 }
+
+// Where a value is asked for, a word of the page that can be no value is heard as the
+// word.
+func TestAWordIsHeardWhereAValueIsAskedFor(t *testing.T) {
+	dir := mine(t)
+	said := saidIn(t, dir, "day", "start earlier", "start 7:45", "start noonish", "undo", "back")
+	assert.Contains(t, said, "07:45 to")
+	assert.Contains(t, said, "Undone.")
+	assert.NotContains(t, said, `Read: "undo"`)
+	assert.NotContains(t, said, `Read: "start 7:45"`)
+}

@@ -45,6 +45,10 @@ func (t *talk) answers(text string) {
 			t.press("esc")
 			t.quit()
 			return
+		case t.rather(q, text):
+			t.press("esc")
+			t.heed(text)
+			return
 		case q.List == nil:
 			t.typed(text)
 		default:

@@ -19,9 +19,13 @@ func common() []Word {
 // words lists what can be said now: the page's own words, and the common ones that
 // its screen has a key for.
 func (t *talk) words() []Word {
-	own := t.page().Words
+	return wordsOf(t.page().Words, t.root.Top().Keys())
+}
+
+// wordsOf are the words of a page, and the common ones that its keys have.
+func wordsOf(own []Word, all []keys.Binding) []Word {
 	for _, w := range common() {
-		_, bound := bindingOf(t.root.Top().Keys(), w)
+		_, bound := bindingOf(all, w)
 		if bound && !slices.ContainsFunc(own, func(o Word) bool { return o.Say == w.Say }) {
 			own = append(own, w)
 		}
