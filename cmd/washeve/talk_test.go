@@ -182,3 +182,12 @@ func TestAWordIsHeardWhereAValueIsAskedFor(t *testing.T) {
 	assert.NotContains(t, said, `Read: "undo"`)
 	assert.NotContains(t, said, `Read: "start 7:45"`)
 }
+
+// A message that names keys of a screen names the words by which they are had here.
+func TestMessagesNameWordsAndNotKeys(t *testing.T) {
+	said := saidIn(t, mine(t), "bed", "resin", "back", "back", "compare", "take 2")
+	assert.Contains(t, said, "next goes on with the change; back leaves all as it is.")
+	assert.Contains(t, said, "wash adds one")
+	assert.Contains(t, said, "undo takes it back.")
+	assert.NotRegexp(t, `(^|[ .;])(u|w|e|esc) (takes|brings|adds|tells|leaves)`, said)
+}
