@@ -52,7 +52,7 @@ func Run(ctx context.Context, root Root, in io.Reader, out io.Writer) error {
 	for t.settle(); !t.over; {
 		line, more := t.ask(t.prompt())
 		if !more {
-			return t.ended(ctx)
+			return t.ended()
 		}
 		t.heed(line)
 	}
@@ -60,20 +60,30 @@ func Run(ctx context.Context, root Root, in io.Reader, out io.Writer) error {
 }
 
 // ended leaves where nobody can be asked any more: everything is kept that can be.
-func (t *talk) ended(ctx context.Context) error {
+func (t *talk) ended() error {
 	t.press("ctrl+c")
-	why := t.root.Losing()
+	why, signalled := t.root.Losing(), t.stopped()
 	switch {
-	case t.over && ctx.Err() != nil: // whatever became of the terminal, all is kept
+	case t.over && signalled: // whatever became of the terminal, all is kept
 		return nil
 	case t.over:
 		return t.err
-	case why != nil && ctx.Err() != nil:
+	case why != nil && signalled:
 		return fmt.Errorf("the program was ended, and this is lost: %w", why)
 	case why != nil:
 		return errors.Join(fmt.Errorf("not all is kept: %w", why), t.err)
 	}
 	return errors.Join(errors.New("the program did not end"), t.err)
+}
+
+// stopped tells that the program is to end, whatever is said.
+func (t *talk) stopped() bool {
+	select {
+	case <-t.stop:
+		return true
+	default:
+		return false
+	}
 }
 
 // page is what the screen says of itself now.
