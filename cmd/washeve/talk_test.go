@@ -185,7 +185,7 @@ func TestAWordIsHeardWhereAValueIsAskedFor(t *testing.T) {
 
 // A message that names keys of a screen names the words by which they are had here.
 func TestMessagesNameWordsAndNotKeys(t *testing.T) {
-	said := saidIn(t, mine(t), "bed", "resin", "back", "back", "compare", "take 2")
+	said := saidIn(t, mine(t), "bed", "resin", "back", "back", "compare", "take 2", "yes")
 	assert.Contains(t, said, "next goes on with the change; back leaves all as it is.")
 	assert.Contains(t, said, "wash adds one")
 	assert.Contains(t, said, "undo takes it back.")
