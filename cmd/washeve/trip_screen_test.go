@@ -69,8 +69,6 @@ func TestAWayThatAddsToAFileIsTakenBack(t *testing.T) {
 	s.press("C")
 	s.sees("Compare: June loop")
 	s.press("right", "right", "right", "right", "right", "right", "enter")
-	s.sees("Make 'change once' the plan? y or n")
-	s.press("y")
 	s.sees("The trip is now: change once. u takes it back.")
 	assert.Contains(t, read(t, trip), "\n[[change]]\n")
 	s.press("u")

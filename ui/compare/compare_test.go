@@ -56,16 +56,22 @@ func TestTheHandGoesFromWayToWayAndThePlanStaysInSight(t *testing.T) {
 
 func TestAWayBecomesThePlan(t *testing.T) {
 	p := onto(play(t, ours(), ""), "open-hose")
+	done := p.Send(hands.Key("enter")).(screen.Back).With.(Done)
+	assert.Equal(t, "open-hose", done.Way.Key)
+	assert.Equal(t, "open hose", done.Way.Case.Wash.Stages[4].Sprayer)
+	assert.Len(t, done.Way.Case.Rig.Sprayers, 3)
+}
+
+// The way that is under the hand as the page opens is asked about: nobody has put the
+// hand there.
+func TestTheFirstWayIsAskedAbout(t *testing.T) {
+	p := play(t, ours(), "")
 	assert.Nil(t, p.Send(hands.Key("enter")))
 	assert.Contains(t, p.Seen(), "Make '"+p.M.way().Name+"' the plan? y or n")
 	assert.Contains(t, p.Seen(), "y make it the plan")
 	assert.Contains(t, p.Keys("n").Seen(), "Left as it was.")
 	p.Keys("enter")
-	back := p.Send(hands.Key("y")).(screen.Back)
-	done := back.With.(Done)
-	assert.Equal(t, "open-hose", done.Way.Key)
-	assert.Equal(t, "open hose", done.Way.Case.Wash.Stages[4].Sprayer)
-	assert.Len(t, done.Way.Case.Rig.Sprayers, 3)
+	assert.Equal(t, "di-all", p.Send(hands.Key("y")).(screen.Back).With.(Done).Way.Key)
 }
 
 // What the rig does not have is named in the question; what no edit can bring says so.

@@ -43,6 +43,7 @@ type Model struct {
 	hand  int  // the way under the hand
 	first int  // the leftmost way beside the plan's own
 	top   int  // the first line of the words that is seen
+	chose bool // the person has put the hand on a way
 	ask   bool // whether to make the way under the hand the plan
 
 	status string

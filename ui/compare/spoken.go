@@ -86,7 +86,7 @@ func (m Model) things() []talk.Thing {
 		if len(best) > 0 {
 			text += "; best in " + strings.Join(best, ", ")
 		}
-		all[i] = talk.Thing{Name: w.Name, Text: text, On: func() screen.Screen { return m.say("").to(i) }}
+		all[i] = talk.Thing{Name: w.Name, Text: text, On: func() screen.Screen { return m.say("").chosen(i) }}
 	}
 	return all
 }

@@ -45,11 +45,11 @@ func TestFramesOfATrip(t *testing.T) {
 }
 
 func TestAWayOfATripBecomesItsPlan(t *testing.T) {
-	p := onto(hands.Play(t, New(journey()), ""), "change-once").Keys("enter")
-	done := p.Send(hands.Key("y")).(screen.Back).With.(Done)
+	p := onto(hands.Play(t, New(journey()), ""), "change-once")
+	done := p.Send(hands.Key("enter")).(screen.Back).With.(Done)
 	assert.Equal(t, "2026-06-09", done.Way.Case.Trip.Changes[0].Date.Words())
-	onto(p, "drip").Keys("+ enter")
-	done = p.Send(hands.Key("y")).(screen.Back).With.(Done)
+	onto(p, "drip").Keys("+")
+	done = p.Send(hands.Key("enter")).(screen.Back).With.(Done)
 	assert.Equal(t, "drip 2.5 min", done.Way.Name)
 	assert.True(t, done.Way.Case.Trip.Pause.Given())
 }

@@ -42,8 +42,7 @@ func (m Model) key(msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 	case why:
 		return m, m.explain()
 	case adopt:
-		m.ask = true
-		return m, nil
+		return m.adopt()
 	case take:
 		m.ask = false
 		return m, m.done()
@@ -55,13 +54,13 @@ func (m Model) key(msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 func (m Model) act(does keys.Action) Model {
 	switch does {
 	case before:
-		return m.to(m.hand - 1)
+		return m.chosen(m.hand - 1)
 	case next:
-		return m.to(m.hand + 1)
+		return m.chosen(m.hand + 1)
 	case home:
-		return m.to(0)
+		return m.chosen(0)
 	case end:
-		return m.to(len(m.table.Ways))
+		return m.chosen(len(m.table.Ways))
 	case up:
 		m.top--
 	case down:
@@ -77,6 +76,23 @@ func (m Model) act(does keys.Action) Model {
 		return m.warn("Left as it was.")
 	}
 	return m
+}
+
+// chosen puts the hand on a way as the person wants it.
+func (m Model) chosen(way int) Model {
+	m.chose = true
+	return m.to(way)
+}
+
+// adopt makes the way under the hand the plan. It asks first where the rig lacks what
+// it takes, and where nobody has put the hand there: a text that was meant for a field
+// may have opened the page.
+func (m Model) adopt() (screen.Screen, tea.Cmd) {
+	if m.way().Buys != "" || !m.chose {
+		m.ask = true
+		return m, nil
+	}
+	return m, m.done()
 }
 
 // asks is the question that is open: whether to make the way under the hand the plan,
@@ -116,15 +132,15 @@ func (m Model) mouse(msg tea.MouseMsg) Model {
 	case m.err != nil || m.ask:
 		return m
 	case msg.Button == tea.MouseButtonWheelUp:
-		return m.to(m.hand - 1)
+		return m.chosen(m.hand - 1)
 	case msg.Button == tea.MouseButtonWheelDown:
-		return m.to(m.hand + 1)
+		return m.chosen(m.hand + 1)
 	case msg.Button != tea.MouseButtonLeft || msg.Action != tea.MouseActionPress || !r.Table.Holds(msg.X, msg.Y):
 		return m
 	}
 	seen := m.seen()
 	if at := columnAt(msg.X - r.Table.X); at >= 0 && at < len(seen) {
-		return m.say("").to(seen[at])
+		return m.say("").chosen(seen[at])
 	}
 	return m
 }

@@ -150,7 +150,7 @@ func (m Model) seeKeys() []keys.Binding {
 	}
 	return []keys.Binding{
 		keys.New("See", dayStrip, "D", "the day", "D").Explained("the day hour by hour: sun and shade, how fast each face dries; move the start, turn the nose").Unless(noPlan),
-		keys.New("See", sideBySide, "C", "compare ways", "C").Explained("ways of the same wash side by side: other sprayers, tanks, water, drip; enter and y make a way the plan").Unless(notStated),
+		keys.New("See", sideBySide, "C", "compare ways", "C").Explained("ways of the same wash side by side: other sprayers, tanks, water, drip; enter makes a way the plan").Unless(notStated),
 		keys.New("See", bedLog, "B", "bed and log", "B").Explained("what is left in the bed, when it ends, and the log: add readings and washes, change the resin").Unless(noLog),
 		keys.New("See", shortBed, "S", "short bed", "S").Explained("who gets DI water when the bed is short, and every other way out, each with its numbers").Unless(m.noShare()),
 		keys.New("See", washNow, "W", "wash day", "W").Explained("do the wash: one step at a time, with valves, seconds and gallons; the log is written as it goes").Unless(m.noWashDay()),

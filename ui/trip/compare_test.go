@@ -18,8 +18,11 @@ func aside(p *player, way string) any {
 	page := p.Send(hands.Key("C")).(screen.Go).To.(compare.Model)
 	require.Contains(p.T, ansi.Strip(page.View(p.S)), "Compare: June loop")
 	for range 20 {
-		next, _ := page.Update(hands.Key("enter"))
-		if _, cmd := next.Update(hands.Key("y")); cmd != nil {
+		next, cmd := page.Update(hands.Key("enter"))
+		if cmd == nil {
+			_, cmd = next.Update(hands.Key("y"))
+		}
+		if cmd != nil {
 			if back, ok := cmd().(screen.Back); ok && back.With.(compare.Done).Way.Key == way {
 				return p.Send(back.With)
 			}

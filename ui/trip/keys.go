@@ -136,7 +136,7 @@ func (m Model) tripKeys() []keys.Binding {
 		keys.New("Trip", redo, "r", "redo", "r", "ctrl+y").Unless(m.history.NoRedo()),
 		keys.New("Trip", full, "f", "the trip in full", "f").Explained("all numbers of every wash: chances, waters, softener, money"),
 		keys.New("Trip", why, "y", "where from", "y").Explained("what the trip rests on, and where each number comes from"),
-		keys.New("Trip", compared, "C", "compare", "C").Explained("this trip under several ways side by side; there enter and y make a way the plan").Unless(m.notCompared()),
+		keys.New("Trip", compared, "C", "compare", "C").Explained("this trip under several ways side by side; enter there makes a way the plan").Unless(m.notCompared()),
 		keys.New("Trip", nextTrip, "tab", "the next trip", "tab").Unless(only),
 		keys.New("Trip", begin, "b", "begin another trip", "b"),
 		keys.New("Trip", saveAgain, "s", "save again", "s").Unless(saved),
