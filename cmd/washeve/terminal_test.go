@@ -243,6 +243,7 @@ func (s *screen) press(keys ...string) {
 
 // resize changes the window.
 func (s *screen) resize(width, height int) {
+	s.emu.Resize(width, height) // what lies beyond is gone
 	s.emu.Resize(width+s.setup.margin, height+s.setup.margin)
 	require.NoError(s.t, pty.Setsize(s.pty, &pty.Winsize{Rows: uint16(height), Cols: uint16(width)}))
 }
