@@ -205,15 +205,16 @@ func TestAnEmptyRigIsAnErrorAndASmallOneIsNot(t *testing.T) {
 	require.Len(t, hose.Case.Rig.Sprayers, 2)
 	assert.Equal(t, "small pressure washer", hose.Case.Rig.Sprayers[0].Name, "the usual one stays for the other stages")
 	assert.Greater(t, hose.Figures.DI, table.Ways[0].Figures.DI)
-	var skipped []string
-	for _, s := range table.Skipped {
-		skipped = append(skipped, s.Key)
-	}
-	assert.Equal(t, []string{"di-last", "new-resin", "salted", "no-softener"}, skipped)
+	assert.Equal(t, []string{"di-last", "new-resin", "salted", "no-softener"}, skippedIn(table))
 }
 
 func TestReasonsAreThereForEveryRow(t *testing.T) {
-	table := compared(t, example(), Options{})
+	explained(t, compared(t, example(), Options{}))
+}
+
+// explained checks that every number of a table says where it comes from.
+func explained(t *testing.T, table Table) {
+	t.Helper()
 	for i := range table.Ways {
 		for _, r := range table.Reasons(i, Yearly{}) {
 			assert.NotEmpty(t, r.Formula, r.Number)
@@ -221,6 +222,15 @@ func TestReasonsAreThereForEveryRow(t *testing.T) {
 			assert.True(t, r.Result != "" || r.Value.Kind != nil, r.Number)
 		}
 	}
+}
+
+// skippedIn are the keys of the ways that a table leaves out.
+func skippedIn(table Table) []string {
+	keys := make([]string, len(table.Skipped))
+	for i, s := range table.Skipped {
+		keys[i] = s.Key
+	}
+	return keys
 }
 
 // BenchmarkCompare is all ways of a wash, its day included.

@@ -34,7 +34,7 @@ func TestFrames(t *testing.T) {
 			o := ours()
 			o.Theme = theme.New(opt)
 			frame := play(t, o, "left left").m.View(size)
-			fits(t, frame, size)
+			hands.Fits(t, frame, size)
 			golden.Check(t, *update, themeName+"-"+sizeName+".txt", strings.ReplaceAll(frame, "\x1b", "^[")+"\n")
 		}
 	}

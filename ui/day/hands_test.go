@@ -2,7 +2,6 @@ package day
 
 import (
 	"errors"
-	"strings"
 	"testing"
 
 	tea "github.com/charmbracelet/bubbletea"
@@ -11,7 +10,6 @@ import (
 
 	"washeve/model"
 	"washeve/planner"
-	"washeve/ui/cells"
 	"washeve/ui/internal/hands"
 	"washeve/ui/internal/sample"
 	"washeve/ui/layout"
@@ -59,22 +57,10 @@ func (p *player) send(msg tea.Msg) tea.Msg {
 
 func (p *player) seen() string {
 	frame := ansi.Strip(p.m.View(p.s))
-	fits(p.t, frame, p.s)
+	hands.Fits(p.t, frame, p.s)
 	return frame
 }
 
 func (p *player) start() string { return fieldOf(&p.m.now, keyStart).Text() }
 
 func (p *player) nose() string { return fieldOf(&p.m.now, keyHeading).Text() }
-
-func fits(t interface{ Fatalf(string, ...any) }, frame string, size layout.Size) {
-	lines := strings.Split(frame, "\n")
-	if len(lines) > size.H {
-		t.Fatalf("%d lines on a screen of %d:\n%s", len(lines), size.H, frame)
-	}
-	for _, line := range lines {
-		if cells.Width(line) > size.W {
-			t.Fatalf("%q is wider than %d", line, size.W)
-		}
-	}
-}

@@ -69,7 +69,7 @@ func TestRandomKeysAndSizesFit(t *testing.T) {
 		for _, k := range rapid.SliceOfN(rapid.SampledFrom(all), 1, 15).Draw(rt, "keys") {
 			p.send(hands.Key(k))
 			size := layout.Size{W: rapid.IntRange(80, 220).Draw(rt, "w"), H: rapid.IntRange(24, 60).Draw(rt, "h")}
-			fits(rt, ansi.Strip(p.m.View(size)), size)
+			hands.Fits(rt, ansi.Strip(p.m.View(size)), size)
 		}
 	})
 }

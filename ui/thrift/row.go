@@ -6,6 +6,8 @@ import (
 	"unicode/utf8"
 
 	"github.com/charmbracelet/x/ansi"
+
+	"washeve/ui/cells"
 )
 
 // A cell is a letter one cell wide and the code of its colour.
@@ -33,7 +35,7 @@ const eraseRight = csi + "K"
 // of such, or where the line holds other codes than those of [Line].
 func parseRow(line string) (row, bool) {
 	line = strings.TrimSuffix(line, eraseRight)
-	cells := make(row, 0, len(line))
+	now := make(row, 0, len(line))
 	ink := ""
 	for line != "" {
 		if code, rest, is := cutCode(line); is {
@@ -45,16 +47,16 @@ func parseRow(line string) (row, bool) {
 			continue
 		}
 		letter, n := utf8.DecodeRuneInString(line)
-		if letter < ' ' || letter == utf8.RuneError || letter >= utf8.RuneSelf && ansi.StringWidth(line[:n]) != 1 {
+		if letter < ' ' || letter == utf8.RuneError || letter >= utf8.RuneSelf && cells.Width(line[:n]) != 1 {
 			return nil, false
 		}
 		c := cell{letter, ink}
 		if letter == ' ' && ink != reverse {
 			c = blank
 		}
-		cells, line = append(cells, c), line[n:]
+		now, line = append(now, c), line[n:]
 	}
-	return cells, true
+	return now, true
 }
 
 func cutCode(line string) (code, rest string, is bool) {
