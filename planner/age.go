@@ -2,10 +2,12 @@ package planner
 
 import (
 	"fmt"
+	"slices"
 
 	"washeve/model"
 	"washeve/model/quantity"
 	"washeve/planner/learning"
+	"washeve/planner/tag"
 	"washeve/planner/water"
 )
 
@@ -71,7 +73,7 @@ func (r *resin) decideAge(l *ledger, ages ager, b model.Bed, pen, scale quantity
 func (r *resin) statedAge(l *ledger, b model.Bed, pen quantity.Scale, flow quantity.Flow) toldAge {
 	told := toldAge{gallons: b.SoFar}
 	if told.gallons.Given() {
-		take(l, "bed gallons so far", b.SoFar, 0, yours)
+		take(l, bedSoFar, b.SoFar, 0, yours)
 	}
 	reading, given := b.LastReading.Get()
 	if given && b.Flushed == model.No {
@@ -86,9 +88,18 @@ func (r *resin) statedAge(l *ledger, b model.Bed, pen quantity.Scale, flow quant
 		told.at = take(l, "flow of the last reading", b.LastFlow, flow, practice("the sprayer's flow"))
 	}
 	if !given && !told.gallons.Given() {
-		l.assume(Assumption{Name: "bed age", Words: "freshly filled", Source: practice("nothing was said of the bed's age: state gallons_so_far or last_reading")})
+		l.assume(Assumption{Name: bedSoFar, Value: quantity.ValueOf(quantity.Volume(0)), Source: practice("taken as freshly filled: state gallons_so_far or last_reading")})
 	}
 	return told
+}
+
+// bedSoFar names what the fill has given, among the assumptions.
+const bedSoFar = "bed gallons so far"
+
+// TakenAsNew tells that the plan takes the bed as freshly filled since neither the rig nor
+// the log says how old the fill is.
+func (p *Plan) TakenAsNew() bool {
+	return slices.ContainsFunc(p.Assumptions, func(a Assumption) bool { return a.Name == bedSoFar && a.Source.Tag == tag.Practice })
 }
 
 // overFeed is how far over the feed a reading is more than a pen's error.

@@ -50,7 +50,10 @@ func (m *making) stands(flow quantity.Flow) stand {
 	}
 	f := past.Present()
 	m.assume(Assumption{Name: "bed history", Words: f.words(), Source: fromLog})
-	m.assume(Assumption{Name: "bed gallons so far", Value: quantity.ValueOf(f.Gallons), Source: fromLog})
+	m.assume(Assumption{Name: bedSoFar, Value: quantity.ValueOf(f.Gallons), Source: fromLog})
+	if !f.Began.Given() && !f.metered && !m.bed.SoFar.Given() {
+		m.assume(Assumption{Name: "bed age when the log began", Words: "freshly filled", Source: practice("the log has no resin entry and nobody said otherwise: state gallons_so_far")})
+	}
 	s := f.stand
 	if n := len(f.Readings); n > 0 && f.Readings[n-1].Suspect != nil {
 		s.odd = f.Readings[n-1].PPM

@@ -227,7 +227,9 @@ func (r *replay) read(e event, s *model.Sample) bool {
 	f := r.present()
 	r.start(f)
 	under := r.with(r.feed)
-	if so, metered := s.SoFar.Get(); metered && so > f.Gallons {
+	so, metered := s.SoFar.Get()
+	f.metered = f.metered || metered
+	if metered && so > f.Gallons {
 		r.ahead, r.aheadAt = r.ahead+so-f.Gallons, e.at
 		f.add(under.use(so-f.Gallons, s.Flow.Or(r.flow)), so-f.Gallons)
 	}

@@ -41,6 +41,7 @@ type Unit struct {
 	Also   []string // other spellings that are read, lower case
 	Factor float64  // SI units in one of these
 	Zero   float64  // SI value at the zero of this unit (temperatures)
+	Then   string   // the unit of a number that stands behind it, as in "40 ft 6"
 }
 
 // ToSI turns a number of this unit into SI, with the same bits on every machine:

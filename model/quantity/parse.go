@@ -14,6 +14,7 @@ type ParseError struct {
 	Reason  string   // what is wrong with it
 	Example string   // what would be right
 	Units   []string // the units that would be read, where that helps
+	Next    string   // the unit that a bare number at the end would take, as in "40 ft 6"
 }
 
 // NoUnit is the reason of a [ParseError] for a bare number.
@@ -67,19 +68,22 @@ func parse(k *Kind, text string) (float64, error) {
 	if rest == "" {
 		return fail("is empty")
 	}
-	total, negative := 0.0, false
+	total, negative, last := 0.0, false, Unit{Factor: math.Inf(1)}
 	for first := true; rest != ""; first = false {
 		number, n, reason := scanNumber(rest)
 		if reason != "" {
 			return fail(reason)
 		}
 		rest = strings.TrimSpace(rest[n:])
+		if strings.HasPrefix(rest, ".") {
+			return fail("has two decimal points")
+		}
 		name := rest
 		if k.compound {
 			name = wordBeforeDigit(rest)
 		}
 		if name == "" {
-			return 0, &ParseError{What: k.Name, Text: text, Reason: NoUnit, Example: k.Example, Units: k.Symbols()}
+			return 0, &ParseError{What: k.Name, Text: text, Reason: NoUnit, Example: k.Example, Units: k.Symbols(), Next: last.Then}
 		}
 		unit, ok := k.unit(name)
 		if !ok {
@@ -87,6 +91,10 @@ func parse(k *Kind, text string) (float64, error) {
 			return 0, &ParseError{What: k.Name, Text: text, Reason: reason, Example: k.Example, Units: k.Symbols()}
 		}
 		rest = strings.TrimSpace(rest[len(name):])
+		if unit.Factor >= last.Factor {
+			return fail(fmt.Sprintf("has %s behind %s", unit.Symbol, last.Symbol))
+		}
+		last = unit
 		if !first && math.Signbit(number) {
 			return fail("has a sign in the middle")
 		}

@@ -30,6 +30,9 @@ func TestParseTellsWhatIsWrong(t *testing.T) {
 		"  ":           "is empty",
 		"40":           NoUnit,
 		"40 ft 6":      NoUnit,
+		"42 ft 6 ft":   "has ft behind ft",
+		"6 in 42 ft":   "has ft behind in",
+		"12.5.3 ft":    "has two decimal points",
 		"40 psi":       `has the unit "psi", which is no unit of length`,
 		"ft":           "does not start with a number",
 		"- ft":         "does not start with a number",
@@ -55,6 +58,19 @@ func TestParseTellsWhatIsWrong(t *testing.T) {
 	assert.ErrorContains(t, err, "is below absolute zero")
 	_, err = Parse[Flow]("1.4")
 	assert.EqualError(t, err, `"1.4" has no unit; write the flow like 1.4 gpm (units: m3/s, gpm, gph, L/min, L/h, L/s, m3/h, ft3/s)`)
+}
+
+func TestABareNumberAtTheEndGoesOnWithTheNextUnit(t *testing.T) {
+	for text, next := range map[string]string{"42 ft 6": "in", "1 m 80": "cm", "42": "", "42 in 6": ""} {
+		_, err := Parse[Length](text)
+		var wrong *ParseError
+		require.ErrorAs(t, err, &wrong, text)
+		assert.Equal(t, next, wrong.Next, text)
+	}
+	_, err := Parse[Duration]("2 min 30")
+	var wrong *ParseError
+	require.ErrorAs(t, err, &wrong)
+	assert.Equal(t, "s", wrong.Next)
 }
 
 func TestReadingsAndScales(t *testing.T) {

@@ -4,10 +4,10 @@ package quantity
 // testdata/reference/unit-conversions.csv (GNU Units 2.22).
 var (
 	lengthKind = Kind{Name: "length", Example: "40 ft 6 in", us: "ft", metric: "m", compound: true, Units: []Unit{
-		{Symbol: "m", Also: []string{"metre", "metres", "meter", "meters"}, Factor: 1},
+		{Symbol: "m", Also: []string{"metre", "metres", "meter", "meters"}, Factor: 1, Then: "cm"},
 		{Symbol: "cm", Factor: 0.01},
 		{Symbol: "mm", Factor: 0.001},
-		{Symbol: "ft", Also: []string{"'", "foot", "feet"}, Factor: float64(Foot)},
+		{Symbol: "ft", Also: []string{"'", "foot", "feet"}, Factor: float64(Foot), Then: "in"},
 		{Symbol: "in", Also: []string{"\"", "''", "inch", "inches"}, Factor: float64(Inch)},
 	}}
 	areaKind = Kind{Name: "area", Example: "320 ft2", us: "ft2", metric: "m2", Units: []Unit{
@@ -49,14 +49,14 @@ var (
 	}}
 	durationKind = Kind{Name: "time", Example: "2 min 30 s", us: "min", metric: "min", compound: true, Units: []Unit{
 		{Symbol: "s", Also: []string{"sec", "second", "seconds"}, Factor: 1},
-		{Symbol: "min", Also: []string{"minute", "minutes"}, Factor: 60},
-		{Symbol: "h", Also: []string{"hr", "hour", "hours"}, Factor: 3600},
-		{Symbol: "d", Also: []string{"day", "days"}, Factor: 86400},
+		{Symbol: "min", Also: []string{"minute", "minutes"}, Factor: 60, Then: "s"},
+		{Symbol: "h", Also: []string{"hr", "hour", "hours"}, Factor: 3600, Then: "min"},
+		{Symbol: "d", Also: []string{"day", "days"}, Factor: 86400, Then: "h"},
 	}}
 	massKind = Kind{Name: "mass", Example: "22 lb", us: "lb", metric: "kg", compound: true, Units: []Unit{
-		{Symbol: "kg", Factor: 1},
+		{Symbol: "kg", Factor: 1, Then: "g"},
 		{Symbol: "g", Factor: 1e-3},
-		{Symbol: "lb", Also: []string{"lbs", "pound", "pounds"}, Factor: float64(Pound)},
+		{Symbol: "lb", Also: []string{"lbs", "pound", "pounds"}, Factor: float64(Pound), Then: "oz"},
 		{Symbol: "oz", Factor: float64(Pound) / 16},
 	}}
 	hardnessKind = Kind{Name: "hardness", Example: "18 gr/gal", us: "gr/gal", metric: "mg/L as CaCO3", Units: []Unit{

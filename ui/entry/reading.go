@@ -29,6 +29,8 @@ type Reading struct {
 	flow    quantity.Flow // of the job
 	faster  quantity.Flow // that teaches
 	flush   quantity.Volume
+	soFar   quantity.Volume // the fill has given, by what is known
+	isNew   bool            // nobody said so: it is taken as freshly filled
 	scale   string
 	quick   bool
 	edit    *form.Edit
@@ -40,6 +42,7 @@ func (d Desk) NewReading(plan planner.Plan, faster quantity.Flow) Reading {
 	return Reading{
 		sample: model.Sample{Point: model.AfterBed, Place: plan.Place, Bed: plan.BedName, Pen: d.Pen()},
 		flow:   plan.Sprayer.Flow, faster: faster, flush: plan.Flush.Volume, scale: d.Known().Scale,
+		soFar: plan.Bed.SoFar, isNew: plan.TakenAsNew(),
 	}
 }
 
@@ -165,6 +168,7 @@ func (r Reading) Lines(th theme.Theme, sys quantity.System, width int) []string 
 	add(th.Text, "First let the standing water run out: "+quantity.Show(r.flush, sys)+", which takes "+seconds(r.flow.Time(r.flush))+" at this flow. Standing water reads too low.")
 	if r.Typing() {
 		r.numberLines(th, width, add, &lines)
+		add(th.Muted, r.given(sys))
 	} else {
 		if r.quick {
 			add(th.Text, "This flow teaches most. It is for this reading only, and to waste: the wash itself keeps to the cap.")
@@ -175,6 +179,14 @@ func (r Reading) Lines(th theme.Theme, sys quantity.System, width int) []string 
 		add(th.Doubt, r.problem)
 	}
 	return lines
+}
+
+// given says at how many gallons the reading counts.
+func (r Reading) given(sys quantity.System) string {
+	if r.isNew {
+		return "It counts as of a fill that has given nothing yet. If yours has, state gallons so far, under Bed in the plan, before or after."
+	}
+	return "This fill has given " + quantity.Show(r.soFar, sys) + ", as far as is known."
 }
 
 // seconds tells a flush so that it can be counted.

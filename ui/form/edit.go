@@ -4,6 +4,7 @@
 package form
 
 import (
+	"cmp"
 	"errors"
 	"strings"
 
@@ -89,13 +90,15 @@ func (e Edit) check(try Try) Edit {
 	return e
 }
 
-// withUnit puts the example's unit behind a bare number.
+// withUnit puts a unit behind a bare number: the example's, or the one that goes on
+// after the unit before it, as inches do after feet.
 func (e Edit) withUnit(text string) string {
 	var wrong *quantity.ParseError
 	unit := unitOf(e.example)
 	if unit == "" || !errors.As(e.Problem, &wrong) || wrong.Reason != quantity.NoUnit {
 		return ""
 	}
+	unit = cmp.Or(wrong.Next, unit)
 	return strings.TrimSpace(text) + " " + unit
 }
 

@@ -87,7 +87,7 @@ func (m *Model) verdictLines(at layout.Rect) []string {
 	} else {
 		meter += "  "
 	}
-	head := mark + " " + report.Verdict(m.plan.Verdict)
+	head := mark + " " + report.Judged(&m.plan)
 	head = cells.Clip(head, at.W, m.th.Marks.More)
 	return []string{ink.On(head) + m.pointer(at.W-cells.Width(head)), meter + m.th.Text.On(words)}
 }

@@ -146,7 +146,7 @@ func (m Model) answerTold() []string {
 	}
 	plan := m.plan
 	lines := []string{
-		report.Heading(plan), report.Verdict(plan.Verdict) + ", chance " + report.Chance(plan.Bed.ChanceLasts) + ".",
+		report.Heading(plan), report.Judged(&plan) + ", chance " + report.Chance(plan.Bed.ChanceLasts) + ".",
 		"DI water " + quantity.Show(plan.DI.Volume, m.sys) + " in " + report.Time(plan.DI.Duration) + ".",
 		report.Cap(plan, m.sys) + ".",
 	}

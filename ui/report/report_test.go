@@ -13,6 +13,7 @@ import (
 	"washeve/model"
 	"washeve/model/quantity"
 	"washeve/planner"
+	"washeve/planner/tag"
 	"washeve/ui/cells"
 	"washeve/ui/internal/golden"
 	"washeve/ui/internal/sample"
@@ -165,6 +166,10 @@ func TestPercent(t *testing.T) {
 func TestVerdictsAndWords(t *testing.T) {
 	assert.Equal(t, "The bed lasts this wash", report.Verdict(planner.Lasts))
 	assert.Equal(t, "The bed will not last", report.Verdict(planner.WillNotLast))
+	assumed := planner.Assumption{Name: "bed gallons so far", Source: tag.Source{Tag: tag.Practice}}
+	assert.Equal(t, "The bed lasts this wash, if just filled", report.Judged(&planner.Plan{Verdict: planner.Lasts, Assumptions: []planner.Assumption{assumed}}))
+	assert.Equal(t, "The bed will not last, even just filled", report.Judged(&planner.Plan{Verdict: planner.WillNotLast, Assumptions: []planner.Assumption{assumed}}))
+	assert.Equal(t, "The bed will not last", report.Judged(&planner.Plan{Verdict: planner.WillNotLast}))
 	assert.Equal(t, "all faces", report.Faces(nil))
 	assert.Equal(t, "all but roof", report.Faces([]model.Side{model.Rear, model.Left, model.Right, model.Front}))
 	assert.Equal(t, "left, roof", report.Faces([]model.Side{model.Left, model.Roof}))

@@ -76,7 +76,7 @@ func (w *page) heading(text string) {
 
 func (w *page) verdict(p planner.Plan, sys quantity.System) {
 	w.WriteByte('\n')
-	w.line(strings.ToUpper(Verdict(p.Verdict)))
+	w.line(strings.ToUpper(Judged(&p)))
 	w.wrapped("", "", "Chance that it does: "+Chance(p.Bed.ChanceLasts)+" ("+Percent(p.Bed.ChanceLasts)+"). "+Remaining(p, sys))
 }
 

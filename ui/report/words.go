@@ -24,6 +24,19 @@ func Verdict(v planner.Verdict) string {
 	return "The bed will not last"
 }
 
+// Judged is the [Verdict] of a plan. Where nobody said how old the fill is, it says what
+// the verdict then rests on.
+func Judged(p *planner.Plan) string {
+	verdict := Verdict(p.Verdict)
+	switch {
+	case !p.TakenAsNew():
+		return verdict
+	case p.Verdict == planner.WillNotLast:
+		return verdict + ", even just filled"
+	}
+	return verdict + ", if just filled"
+}
+
 // Chance says a probability so that a tired person can weigh it. Around 9 in 10,
 // where the verdict turns, no words stand on both sides of it.
 func Chance(f quantity.Fraction) string {

@@ -46,7 +46,7 @@ func moodOf(v planner.Verdict) Mood {
 
 func (s *Sheet) head(p planner.Plan, sys quantity.System) {
 	s.Title = cells.Safe(report.Heading(p))
-	s.Verdict = report.Verdict(p.Verdict)
+	s.Verdict = report.Judged(&p)
 	s.Chance = "Chance that it lasts: " + report.Chance(p.Bed.ChanceLasts) + " (" + report.Percent(p.Bed.ChanceLasts) + ")"
 	s.Left = report.Remaining(p, sys)
 	if !throughBed(p) {

@@ -1,0 +1,50 @@
+package planner_test
+
+import (
+	"slices"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"washeve/model"
+	"washeve/model/quantity"
+	"washeve/planner"
+)
+
+// A bed of which nothing was said is taken as new, and the plan says so.
+func TestABedOfUnknownAgeIsTakenAsNew(t *testing.T) {
+	rig, places, wash := threeFacts()
+	silent := mustMake(t, rig, places, wash)
+	assert.True(t, silent.TakenAsNew())
+	rig.Beds[0].SoFar = quantity.Some(quantity.Volume(0))
+	stated := mustMake(t, rig, places, wash)
+	assert.False(t, stated.TakenAsNew())
+	assert.Equal(t, silent.Bed.Remaining, stated.Bed.Remaining)
+	rig.Beds[0].SoFar = quantity.Opt[quantity.Volume]{}
+	rig.Beds[0].LastReading = quantity.Some(quantity.PPM(3, quantity.ScaleNaCl))
+	read := mustMake(t, rig, places, wash)
+	assert.False(t, read.TakenAsNew())
+}
+
+// A log that begins with a reading does not say how old the fill was by then.
+func TestALogWithoutABeginningIsToldAsSuch(t *testing.T) {
+	rig, places, wash := threeFacts()
+	at, err := model.ParseMoment("2026-05-02T09:00:00-06:00", nil)
+	require.NoError(t, err)
+	sample := &model.Sample{Point: model.AfterBed, Bed: rig.Beds[0].Name, Place: places[0].Name, Flushed: model.Yes, Reading: quantity.Some(quantity.PPM(1, quantity.ScaleNaCl))}
+	told := func() bool {
+		log := model.NewLog([]model.Entry{{ID: "b234567890123456", At: at, Body: sample}})
+		memory := planner.Memory{Past: planner.Recall(log, rig, places)}
+		require.NotNil(t, memory.Past.Bed(rig.Beds[0].Name))
+		plan, err := memory.Make(rig, places, wash)
+		require.NoError(t, err)
+		return slices.ContainsFunc(plan.Assumptions, func(a planner.Assumption) bool { return a.Name == "bed age when the log began" })
+	}
+	assert.True(t, told())
+	sample.SoFar = quantity.Some(20 * quantity.Gallon)
+	assert.False(t, told(), "a meter says it")
+	sample.SoFar = quantity.Opt[quantity.Volume]{}
+	rig.Beds[0].SoFar = quantity.Some(20 * quantity.Gallon)
+	assert.False(t, told(), "the rig says it")
+}
