@@ -30,8 +30,6 @@ const (
 
 	accept  keys.Action = "accept"
 	abandon keys.Action = "abandon"
-	sayYes  keys.Action = "yes"
-	sayNo   keys.Action = "no"
 )
 
 // Keys lists the keys as the screen now stands. The first ones are those shown
@@ -39,10 +37,7 @@ const (
 func (m Model) Keys() []keys.Binding {
 	switch {
 	case m.ask != nil:
-		return []keys.Binding{
-			keys.New("Answer", sayYes, "y", "yes", "y", "Y"),
-			keys.New("Answer", sayNo, "n", "no", "n", "N", "esc"),
-		}
+		return form.AnswerKeys()
 	case m.kinds != nil:
 		return pickKeys()
 	case m.form != nil:

@@ -46,18 +46,12 @@ type Model struct {
 	reading *entry.Reading // while one is added
 	form    *entry.Form    // while an entry is stated
 	kinds   *form.Picker
-	ask     *question
+	ask     *form.Question[Model]
 
 	done   [][]string // what was written from here, for undo
 	kept   error      // why what is on the screen could not be written
 	status string
 	alarm  bool
-}
-
-// question waits for a yes.
-type question struct {
-	text string
-	yes  func(Model) Model
 }
 
 // wrote is what was said of an entry, and how much was left before it.

@@ -20,7 +20,7 @@ func (m Model) Spoken() talk.Page {
 	p := talk.Page{Title: m.Title(), Like: "reading, wash or list", Said: m.status, Tell: m.told, Things: m.things, Numbers: m.numbers}
 	switch {
 	case m.ask != nil:
-		p.Prompt = m.ask.text
+		p.Prompt = m.ask.Spoken()
 	case m.kinds != nil:
 		p.Asks = &talk.Question{Ask: m.kinds.Title, List: m.kinds}
 	case m.form != nil:

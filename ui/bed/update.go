@@ -6,6 +6,7 @@ import (
 	"washeve/model"
 	"washeve/model/quantity"
 	"washeve/ui/entry"
+	"washeve/ui/form"
 	"washeve/ui/keys"
 	"washeve/ui/layout"
 	"washeve/ui/reader"
@@ -153,8 +154,8 @@ func (m Model) walk(does keys.Action) Model {
 func (m Model) answer(does keys.Action) Model {
 	q := m.ask
 	m.ask = nil
-	if does == sayYes {
-		return q.yes(m)
+	if does == form.Yes {
+		return q.Yes(m)
 	}
 	return m.say("Left as it was.")
 }

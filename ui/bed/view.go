@@ -99,7 +99,7 @@ func (m Model) statusLine(width int) string {
 	}
 	switch {
 	case m.ask != nil:
-		text, ink = m.ask.text, m.th.Doubt
+		text, ink = m.ask.Text, m.th.Doubt
 	case m.list.search.typing:
 		return cells.Clip(m.th.Accent.On("find: "+m.list.search.text)+"_", width, "")
 	case text == "" && m.list.search.text != "":

@@ -144,10 +144,10 @@ func (m Model) strike() Model {
 	row, _ := m.list.here()
 	what := "the " + string(row.Entry.Kind()) + " of " + dayOf(&row)
 	if row.Standing == model.Struck {
-		m.ask = &question{"Let " + what + " count again? y or n", func(m Model) Model { return m.restore(row) }}
+		m.ask = &form.Question[Model]{Text: "Let " + what + " count again? y or n", Yes: func(m Model) Model { return m.restore(row) }}
 		return m
 	}
-	m.ask = &question{"Strike out " + what + "? It stays to be seen. y or n", func(m Model) Model {
+	m.ask = &form.Question[Model]{Text: "Strike out " + what + "? It stays to be seen. y or n", Yes: func(m Model) Model {
 		return m.write("Struck out; x again lets it count.", m.later(row.Entry.ID, &model.Correction{Of: row.Entry.ID, Strike: model.Yes}))
 	}}
 	return m

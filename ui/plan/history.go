@@ -57,10 +57,10 @@ func (m Model) save() Model {
 	}
 	var rewriter Rewriter
 	if errors.As(m.unsaved, &rewriter) {
-		m.question = &question{
-			text: "Write it anew, and keep the old file aside? y or n",
-			why:  "Not saved: " + m.unsaved.Error(),
-			yes:  func(m Model) Model { return m.rewrite(rewriter) },
+		m.question = &form.Question[Model]{
+			Text: "Write it anew, and keep the old file aside? y or n",
+			Why:  "Not saved: " + m.unsaved.Error(),
+			Yes:  func(m Model) Model { return m.rewrite(rewriter) },
 		}
 		return m
 	}

@@ -40,8 +40,6 @@ const (
 	acceptDown keys.Action = "accept, down"
 	offer      keys.Action = "offer"
 	abandon    keys.Action = "abandon"
-	sayYes     keys.Action = "yes"
-	sayNo      keys.Action = "no"
 )
 
 // Keys lists the keys as the screen now stands. The first ones are those shown
@@ -49,7 +47,7 @@ const (
 func (m Model) Keys() []keys.Binding {
 	switch {
 	case m.question != nil:
-		return questionKeys()
+		return form.AnswerKeys()
 	case m.refused:
 		return form.RefusedKeys()
 	case m.picker != nil:
@@ -58,13 +56,6 @@ func (m Model) Keys() []keys.Binding {
 		return m.typeKeys()
 	}
 	return append(m.changeKeys(), append(m.walkKeys(), m.seeKeys()...)...)
-}
-
-func questionKeys() []keys.Binding {
-	return []keys.Binding{
-		keys.New("Answer", sayYes, "y", "yes", "y", "Y"),
-		keys.New("Answer", sayNo, "n", "no", "n", "N", "esc"),
-	}
 }
 
 func (m Model) typeKeys() []keys.Binding {

@@ -94,7 +94,7 @@ type Model struct {
 	status   string
 	alarm    bool // the status tells of trouble
 	refused  bool // a digit was: what is typed behind it is let go by
-	question *question
+	question *form.Question[Model]
 	changed  bool  // the example was changed and is kept nowhere
 	unsaved  error // why the last save failed
 }
@@ -104,13 +104,6 @@ type Model struct {
 type addition struct {
 	work       work
 	open, hand int
-}
-
-// question waits for a yes. Why it is asked stands apart, where there is room for it.
-type question struct {
-	text string
-	why  string
-	yes  func(Model) Model
 }
 
 // What is said of the example at first, by the keys and by the words that end it.

@@ -24,7 +24,7 @@ func (m Model) Spoken() talk.Page {
 	f, _ := m.shown().field(m.editAt)
 	switch {
 	case m.question != nil:
-		p.Prompt = strings.TrimSuffix(m.question.why, ".") + ". " + m.question.text
+		p.Prompt = m.question.Spoken()
 	case m.picker != nil:
 		p.Asks = &talk.Question{Ask: m.picker.Title, List: m.picker}
 	case m.edit != nil:

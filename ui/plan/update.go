@@ -173,8 +173,8 @@ func (m Model) otherUnits() Model {
 func (m Model) answer(does keys.Action) Model {
 	q := m.question
 	m.question = nil
-	if does == sayYes {
-		return q.yes(m)
+	if does == form.Yes {
+		return q.Yes(m)
 	}
 	return m.warn("Left as it was.")
 }

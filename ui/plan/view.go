@@ -78,7 +78,7 @@ func (m *Model) statusLine(width int) string {
 		ink = m.th.Doubt
 	}
 	if m.question != nil {
-		text, ink = m.question.text, m.th.Doubt
+		text, ink = m.question.Text, m.th.Doubt
 	}
 	if text == "" && m.planErr != nil && m.planned {
 		text, ink = "The answer is the last one that could be planned: "+m.planErr.Error(), m.th.Doubt
@@ -110,7 +110,7 @@ func (m *Model) walk(height, rows int) []walkLine {
 
 func (m *Model) walkLines(at layout.Rect, rows []row) []string {
 	if m.question != nil {
-		return inked(m.th.Doubt, cells.WrapMost(cells.Safe(m.question.why), at.W-1, at.H, m.th.Marks.More))
+		return inked(m.th.Doubt, cells.WrapMost(cells.Safe(m.question.Why), at.W-1, at.H, m.th.Marks.More))
 	}
 	var lines []string
 	for _, l := range m.walk(at.H, len(rows)) {

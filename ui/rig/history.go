@@ -4,6 +4,7 @@ import (
 	"errors"
 
 	"washeve/model/stock"
+	"washeve/ui/form"
 )
 
 // backupWords begin what is said of a backup.
@@ -74,9 +75,9 @@ func (m Model) said(backup string) Model {
 }
 
 func (m Model) asksRewrite(r Rewriter) Model {
-	m.ask = &question{
-		text: "Write it anew, and keep the old file aside? y or n. Not saved: " + m.unsaved.Error(),
-		yes:  func(m Model) Model { return m.rewritten(r) },
+	m.ask = &form.Question[Model]{
+		Text: "Write it anew, and keep the old file aside? y or n. Not saved: " + m.unsaved.Error(),
+		Yes:  func(m Model) Model { return m.rewritten(r) },
 	}
 	return m
 }

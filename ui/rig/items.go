@@ -102,9 +102,9 @@ func (m Model) drops() Model {
 	if len(namers) == 0 {
 		return m.takesOut()
 	}
-	m.ask = &question{
-		text: fmt.Sprintf("%s is named in %s. Take it out, and leave that to the default? y or n", m.name(), listOf(namers)),
-		yes:  Model.takesOut,
+	m.ask = &form.Question[Model]{
+		Text: fmt.Sprintf("%s is named in %s. Take it out, and leave that to the default? y or n", m.name(), listOf(namers)),
+		Yes:  Model.takesOut,
 	}
 	return m
 }

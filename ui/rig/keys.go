@@ -37,8 +37,6 @@ const (
 	acceptDown keys.Action = "accept, down"
 	offer      keys.Action = "offer"
 	abandon    keys.Action = "abandon"
-	sayYes     keys.Action = "yes"
-	sayNo      keys.Action = "no"
 )
 
 // Keys lists the keys as the screen now stands. The first ones are those shown
@@ -46,10 +44,7 @@ const (
 func (m Model) Keys() []keys.Binding {
 	switch {
 	case m.ask != nil:
-		return []keys.Binding{
-			keys.New("Answer", sayYes, "y", "yes", "y", "Y"),
-			keys.New("Answer", sayNo, "n", "no", "n", "N", "esc"),
-		}
+		return form.AnswerKeys()
 	case m.refused:
 		return form.RefusedKeys()
 	case m.picker != nil:

@@ -80,7 +80,7 @@ type Model struct {
 	typing *typing
 	picker *form.Picker
 	picks  func(Model, form.Option) Model
-	ask    *question
+	ask    *form.Question[Model]
 
 	status  string
 	alarm   bool
@@ -114,12 +114,6 @@ type place struct {
 	at     Spot
 	inForm bool
 	hand   int
-}
-
-// question waits for a yes.
-type question struct {
-	text string
-	yes  func(Model) Model
 }
 
 // New makes the screen.

@@ -20,7 +20,7 @@ func (m Model) Spoken() talk.Page {
 	}
 	switch {
 	case m.ask != nil:
-		p.Prompt = m.ask.text
+		p.Prompt = m.ask.Spoken()
 	case m.picker != nil:
 		p.Asks = &talk.Question{Ask: m.picker.Title, List: m.picker}
 	case m.typing != nil:

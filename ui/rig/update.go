@@ -4,6 +4,7 @@ import (
 	tea "github.com/charmbracelet/bubbletea"
 
 	"washeve/model/quantity"
+	"washeve/ui/form"
 	"washeve/ui/keys"
 	"washeve/ui/layout"
 	"washeve/ui/screen"
@@ -166,8 +167,8 @@ func (m Model) leaves(adopt bool) (screen.Screen, tea.Cmd) {
 func (m Model) answer(does keys.Action) Model {
 	q := m.ask
 	m.ask = nil
-	if does == sayYes {
-		return q.yes(m)
+	if does == form.Yes {
+		return q.Yes(m)
 	}
 	return m.warn("Left as it was.")
 }

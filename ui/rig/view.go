@@ -74,7 +74,7 @@ func (m Model) statusLines(width int) []string {
 		ink = m.th.Doubt
 	}
 	if m.ask != nil {
-		text, ink = m.ask.text, m.th.Doubt
+		text, ink = m.ask.Text, m.th.Doubt
 	}
 	var lines []string
 	for _, l := range cells.WrapMost(cells.Safe(text), width, mostStatus, m.th.Marks.More) {

@@ -8,6 +8,7 @@ import (
 	"washeve/model/quantity"
 	"washeve/planner"
 	"washeve/ui/cells"
+	"washeve/ui/form"
 	"washeve/ui/history"
 	"washeve/ui/layout"
 )
@@ -59,10 +60,10 @@ func (m Model) save() Model {
 	}
 	var rewriter Rewriter
 	if errors.As(m.unsaved, &rewriter) {
-		m.question = &question{
-			text: "Write it anew, and keep the old file aside? y or n",
-			why:  "Not saved: " + m.unsaved.Error(),
-			yes:  func(m Model) Model { return m.rewrite(rewriter) },
+		m.question = &form.Question[Model]{
+			Text: "Write it anew, and keep the old file aside? y or n",
+			Why:  "Not saved: " + m.unsaved.Error(),
+			Yes:  func(m Model) Model { return m.rewrite(rewriter) },
 		}
 		return m
 	}
@@ -71,7 +72,7 @@ func (m Model) save() Model {
 
 // whyAsked is the reason of the question, in the place of the list.
 func (m *Model) whyAsked(at layout.Rect) []string {
-	lines := cells.WrapMost(cells.Safe(m.question.why), at.W, at.H, m.th.Marks.More)
+	lines := cells.WrapMost(cells.Safe(m.question.Why), at.W, at.H, m.th.Marks.More)
 	for i := range lines {
 		lines[i] = m.th.Doubt.On(lines[i])
 	}

@@ -36,15 +36,13 @@ const (
 	accept   keys.Action = "accept"
 	acceptUp keys.Action = "accept, up"
 	abandon  keys.Action = "abandon"
-	sayYes   keys.Action = "yes"
-	sayNo    keys.Action = "no"
 )
 
 // Keys lists the keys as the screen now stands.
 func (m Model) Keys() []keys.Binding {
 	switch {
 	case m.question != nil:
-		return []keys.Binding{keys.New("Answer", sayYes, "y", "yes", "y", "Y"), keys.New("Answer", sayNo, "n", "no", "n", "N", "esc")}
+		return form.AnswerKeys()
 	case m.refused:
 		return form.RefusedKeys()
 	case m.picker != nil:

@@ -87,16 +87,9 @@ type Model struct {
 	status   string
 	alarm    bool
 	refused  bool // a digit was: what is typed behind it is let go by
-	question *question
+	question *form.Question[Model]
 	unsaved  error // why the last save failed
 	lost     bool  // the example was changed, and is kept nowhere
-}
-
-// question waits for a yes. Why it is asked stands apart, where there is room for it.
-type question struct {
-	text string
-	why  string
-	yes  func(Model) Model
 }
 
 // errExample is why leaving the program loses a changed example.

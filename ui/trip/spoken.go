@@ -15,7 +15,7 @@ func (m Model) Spoken() talk.Page {
 	p := talk.Page{Title: m.Title(), Like: "begin", Said: m.status, Tell: m.told}
 	switch {
 	case m.question != nil:
-		p.Prompt = strings.TrimSuffix(m.question.why, ".") + ". " + m.question.text
+		p.Prompt = m.question.Spoken()
 	case !m.begun:
 		p.Words = []talk.Word{{Say: "begin", Does: begin}}
 	case m.sheet != nil:

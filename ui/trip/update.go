@@ -6,6 +6,7 @@ import (
 	"washeve/ui/cells"
 	"washeve/ui/compare"
 	"washeve/ui/entry"
+	"washeve/ui/form"
 	"washeve/ui/keys"
 	"washeve/ui/layout"
 	"washeve/ui/reader"
@@ -175,8 +176,8 @@ func (m Model) overtyped(msg tea.KeyMsg) Model {
 func (m Model) answer(does keys.Action) Model {
 	q := m.question
 	m.question = nil
-	if does == sayYes {
-		return q.yes(m)
+	if does == form.Yes {
+		return q.Yes(m)
 	}
 	return m.warn("Not saved. It is still here; s tries again, u takes the change back.")
 }

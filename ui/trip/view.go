@@ -152,7 +152,7 @@ func (m Model) statusLine(width int) string {
 		ink = m.th.Doubt
 	}
 	if m.question != nil {
-		text, ink = m.question.text, m.th.Doubt
+		text, ink = m.question.Text, m.th.Doubt
 	}
 	if problem := m.problem(); text == "" && m.begun && problem != "" {
 		text, ink = problem, m.th.Doubt
