@@ -1,10 +1,9 @@
 package plan
 
 import (
-	"errors"
-
 	"washeve/model"
 	"washeve/ui/form"
+	"washeve/ui/keeping"
 )
 
 // commit puts a work in force: it can be undone, the plan follows, and it is
@@ -53,31 +52,26 @@ func (m Model) save() Model {
 	m.unsaved = m.keep(m.now.stock())
 	if m.unsaved == nil {
 		m.changed = false
-		return m.say("Saved.")
+		return m.say(keeping.Saved)
 	}
-	var rewriter Rewriter
-	if errors.As(m.unsaved, &rewriter) {
-		m.question = &form.Question[Model]{
-			Text: "Write it anew, and keep the old file aside? y or n",
-			Why:  "Not saved: " + m.unsaved.Error(),
-			Yes:  func(m Model) Model { return m.rewrite(rewriter) },
-		}
+	if q := keeping.Question(m.unsaved, Model.rewrite); q != nil {
+		m.question = q
 		return m
 	}
-	return m.warn("Not saved, but still here: " + m.unsaved.Error())
+	return m.warn(keeping.NotSaved(m.unsaved))
 }
 
-func (m Model) rewrite(r Rewriter) Model {
+func (m Model) rewrite(r keeping.Rewriter) Model {
 	backup, err := r.Rewrite()
 	if err != nil {
 		m.unsaved = err
-		return m.warn("Not saved, but still here: " + err.Error())
+		return m.warn(keeping.NotSaved(err))
 	}
 	m = m.save()
 	if m.unsaved != nil {
 		return m
 	}
-	return m.say("Saved. What stood there before is in " + backup + ".")
+	return m.say(keeping.SavedAnew(backup))
 }
 
 // adopt makes the example the person's own.

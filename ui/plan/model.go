@@ -25,18 +25,11 @@ type Make func(model.Rig, model.Places, model.Wash) (planner.Plan, error)
 
 // Keeper keeps the work beyond the program's end.
 type Keeper interface {
-	// Save keeps everything. An error that is a [Rewriter] can be settled by
+	// Save keeps everything. An error that is a [washeve/ui/keeping.Rewriter] can be settled by
 	// asking the person.
 	Save(model.Rig, model.Places, model.Wash) error
 	// Adopt writes the built-in example out as the person's own.
 	Adopt() error
-}
-
-// Rewriter is an error of saving that a yes settles: the file is written anew,
-// and what stood in it is kept aside.
-type Rewriter interface {
-	error
-	Rewrite() (backup string, err error)
 }
 
 // Options is what the screen is made from.

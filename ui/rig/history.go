@@ -4,7 +4,7 @@ import (
 	"errors"
 
 	"washeve/model/stock"
-	"washeve/ui/form"
+	"washeve/ui/keeping"
 )
 
 // backupWords begin what is said of a backup.
@@ -50,7 +50,7 @@ func (m Model) kept() Model {
 		case !errors.As(m.unsaved, &r):
 			return m.notSaved(m.unsaved)
 		case !r.TakesOut():
-			return m.asksRewrite(r)
+			return m.asksRewrite()
 		}
 		name, err := r.Rewrite()
 		if err != nil {
@@ -64,25 +64,25 @@ func (m Model) kept() Model {
 // notSaved keeps the work on the screen, and says why it is nowhere else.
 func (m Model) notSaved(err error) Model {
 	m.unsaved = err
-	return m.warn("Not saved, but still here: " + err.Error())
+	return m.warn(keeping.NotSaved(err))
 }
 
 func (m Model) said(backup string) Model {
 	if backup == "" {
-		return m.say("Saved.")
+		return m.say(keeping.Saved)
 	}
 	return m.say(backupWords + backup + ".")
 }
 
-func (m Model) asksRewrite(r Rewriter) Model {
-	m.ask = &form.Question[Model]{
-		Text: "Write it anew, and keep the old file aside? y or n. Not saved: " + m.unsaved.Error(),
-		Yes:  func(m Model) Model { return m.rewritten(r) },
-	}
+// asksRewrite asks where there is no room for the reason but behind the question.
+func (m Model) asksRewrite() Model {
+	q := keeping.Question(m.unsaved, Model.rewritten)
+	q.Text, q.Why = q.Text+". "+q.Why, ""
+	m.ask = q
 	return m
 }
 
-func (m Model) rewritten(r Rewriter) Model {
+func (m Model) rewritten(r keeping.Rewriter) Model {
 	backup, err := r.Rewrite()
 	if err != nil {
 		return m.notSaved(err)

@@ -13,6 +13,7 @@ import (
 	"washeve/planner"
 	"washeve/ui/form"
 	"washeve/ui/history"
+	"washeve/ui/keeping"
 	"washeve/ui/layout"
 	"washeve/ui/screen"
 	"washeve/ui/theme"
@@ -34,11 +35,9 @@ type Options struct {
 	At    Spot // what is chosen first; the zero value is the first item
 }
 
-// Rewriter is an error of saving that can be settled: the file is written anew,
-// and what stood in it is kept aside.
+// Rewriter is an error of saving that can be settled.
 type Rewriter interface {
-	error
-	Rewrite() (backup string, err error)
+	keeping.Rewriter
 	// TakesOut tells that nothing is lost but the items that are taken out.
 	TakesOut() bool
 }

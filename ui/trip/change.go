@@ -2,14 +2,13 @@ package trip
 
 import (
 	"cmp"
-	"errors"
 
 	"washeve/model"
 	"washeve/model/quantity"
 	"washeve/planner"
 	"washeve/ui/cells"
-	"washeve/ui/form"
 	"washeve/ui/history"
+	"washeve/ui/keeping"
 	"washeve/ui/layout"
 )
 
@@ -56,18 +55,13 @@ func (m Model) save() Model {
 			m.lost = true
 			return m.say("Changed here. It is the built-in example, so it is kept nowhere.")
 		}
-		return m.say("Saved.")
+		return m.say(keeping.Saved)
 	}
-	var rewriter Rewriter
-	if errors.As(m.unsaved, &rewriter) {
-		m.question = &form.Question[Model]{
-			Text: "Write it anew, and keep the old file aside? y or n",
-			Why:  "Not saved: " + m.unsaved.Error(),
-			Yes:  func(m Model) Model { return m.rewrite(rewriter) },
-		}
+	if q := keeping.Question(m.unsaved, Model.rewrite); q != nil {
+		m.question = q
 		return m
 	}
-	return m.warn("Not saved, but still here: " + m.unsaved.Error())
+	return m.warn(keeping.NotSaved(m.unsaved))
 }
 
 // whyAsked is the reason of the question, in the place of the list.
@@ -79,16 +73,16 @@ func (m *Model) whyAsked(at layout.Rect) []string {
 	return lines
 }
 
-func (m Model) rewrite(r Rewriter) Model {
+func (m Model) rewrite(r keeping.Rewriter) Model {
 	backup, err := r.Rewrite()
 	if err != nil {
 		m.unsaved = err
-		return m.warn("Not saved, but still here: " + err.Error())
+		return m.warn(keeping.NotSaved(err))
 	}
 	if m = m.save(); m.unsaved != nil {
 		return m
 	}
-	return m.say("Saved. What stood there before is in " + backup + ".")
+	return m.say(keeping.SavedAnew(backup))
 }
 
 // start begins a trip with sensible lines: two weeks from now at the usual place,

@@ -25,19 +25,12 @@ type Keeper interface {
 	// person's own, and which of them comes next.
 	Trips(example bool) (all []model.Trip, next int)
 	// Keep keeps a trip, in the place of one of them or, past the last, as a new
-	// one. An error that is a [Rewriter] can be settled by asking the person.
+	// one. An error that is a [washeve/ui/keeping.Rewriter] can be settled by asking the person.
 	Keep(index int, t model.Trip) error
 	// Like finds the wash that a wash of a trip calls so.
 	Like(name string) (model.Wash, bool)
 	// Names lists the washes that one may be like.
 	Names() []string
-}
-
-// Rewriter is an error of keeping that a yes settles: the file is written anew, and
-// what stood in it is kept aside.
-type Rewriter interface {
-	error
-	Rewrite() (backup string, err error)
 }
 
 // Options is what the screen is made from.

@@ -1,0 +1,31 @@
+package keeping_test
+
+import (
+	"errors"
+	"fmt"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"washeve/ui/keeping"
+)
+
+type changed struct{}
+
+func (changed) Error() string            { return "rig.toml was changed by another hand" }
+func (changed) Rewrite() (string, error) { return "rig.toml.1", nil }
+
+func rewritten(m string, r keeping.Rewriter) string {
+	backup, _ := r.Rewrite()
+	return m + ", beside " + backup
+}
+
+func TestOnlyWhatAYesSettlesIsAsked(t *testing.T) {
+	assert.Nil(t, keeping.Question(errors.New("the disk is full"), rewritten))
+	assert.Nil(t, keeping.Question(nil, rewritten))
+	q := keeping.Question(fmt.Errorf("the rig: %w", changed{}), rewritten)
+	require.NotNil(t, q)
+	assert.Equal(t, "Not saved: the rig: rig.toml was changed by another hand. Write it anew, and keep the old file aside? y or n", q.Spoken())
+	assert.Equal(t, "the rig, beside rig.toml.1", q.Yes("the rig"))
+}
