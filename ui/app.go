@@ -81,7 +81,7 @@ func (a App) rests(msg tea.Msg) tea.Cmd {
 func (a App) route(msg tea.Msg) (tea.Model, tea.Cmd) {
 	switch msg := msg.(type) {
 	case tea.WindowSizeMsg:
-		a.size, a.unsized = layout.Size{W: msg.Width, H: msg.Height}, false
+		a.size, a.unsized = layout.SizeOf(msg), false
 		return a.passAll(msg)
 	case entry.Learned:
 		a.lessons++

@@ -35,6 +35,17 @@ func (s System) String() string {
 	return "us"
 }
 
+// Other is the other family.
+func (s System) Other() System { return Metric - s }
+
+// Words name the family in a sentence.
+func (s System) Words() string {
+	if s == Metric {
+		return "metric units"
+	}
+	return "US units"
+}
+
 // A Unit is one way of writing a quantity.
 type Unit struct {
 	Symbol string   // as the program writes it

@@ -4,7 +4,6 @@ import (
 	tea "github.com/charmbracelet/bubbletea"
 
 	"washeve/model"
-	"washeve/model/quantity"
 	"washeve/ui/entry"
 	"washeve/ui/form"
 	"washeve/ui/keys"
@@ -17,7 +16,7 @@ import (
 func (m Model) Update(msg tea.Msg) (screen.Screen, tea.Cmd) {
 	switch msg := msg.(type) {
 	case tea.WindowSizeMsg:
-		m.size = layout.Size{W: msg.Width, H: msg.Height}
+		m.size = layout.SizeOf(msg)
 		return m, nil
 	case tea.MouseMsg:
 		return m.mouse(msg), nil
@@ -116,7 +115,7 @@ func (m Model) see(does keys.Action) (screen.Screen, tea.Cmd) {
 	case why:
 		return m, m.read("Where the numbers come from", m.whyLines)
 	case units:
-		m.sys = quantity.Metric - m.sys
+		m.sys = m.sys.Other()
 		m.o.Units = m.sys
 	}
 	return m, nil

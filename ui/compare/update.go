@@ -3,7 +3,6 @@ package compare
 import (
 	tea "github.com/charmbracelet/bubbletea"
 
-	"washeve/model/quantity"
 	"washeve/ui/entry"
 	"washeve/ui/keys"
 	"washeve/ui/layout"
@@ -15,7 +14,7 @@ import (
 func (m Model) Update(msg tea.Msg) (screen.Screen, tea.Cmd) {
 	switch msg := msg.(type) {
 	case tea.WindowSizeMsg:
-		m.size = layout.Size{W: msg.Width, H: msg.Height}
+		m.size = layout.SizeOf(msg)
 		return m.to(m.hand), nil
 	case tea.MouseMsg:
 		return m.mouse(msg), nil
@@ -117,12 +116,8 @@ func (m Model) turn(by int) Model {
 }
 
 func (m Model) otherUnits() Model {
-	if m.sys == quantity.US {
-		m.sys = quantity.Metric
-		return m.say("Shown in metric units.")
-	}
-	m.sys = quantity.US
-	return m.say("Shown in US units.")
+	m.sys = m.sys.Other()
+	return m.say("Shown in " + m.sys.Words() + ".")
 }
 
 // mouse puts the hand where it clicks, and moves it by the wheel.

@@ -13,7 +13,7 @@ import (
 func (m Model) Update(msg tea.Msg) (screen.Screen, tea.Cmd) {
 	switch msg := msg.(type) {
 	case tea.WindowSizeMsg:
-		m.size = layout.Size{W: msg.Width, H: msg.Height}
+		m.size = layout.SizeOf(msg)
 	case tea.KeyMsg:
 		if turned, ok := m.turned(msg); ok {
 			return turned, nil

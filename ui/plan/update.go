@@ -3,7 +3,6 @@ package plan
 import (
 	tea "github.com/charmbracelet/bubbletea"
 
-	"washeve/model/quantity"
 	"washeve/ui/compare"
 	"washeve/ui/day"
 	"washeve/ui/entry"
@@ -20,7 +19,7 @@ import (
 func (m Model) Update(msg tea.Msg) (screen.Screen, tea.Cmd) {
 	switch msg := msg.(type) {
 	case tea.WindowSizeMsg:
-		m.size = layout.Size{W: msg.Width, H: msg.Height}
+		m.size = layout.SizeOf(msg)
 		return m, nil
 	case tea.MouseMsg:
 		return m.mouse(msg), nil
@@ -162,12 +161,8 @@ func (m Model) openedBy(letter string) Model {
 }
 
 func (m Model) otherUnits() Model {
-	if m.sys == quantity.US {
-		m.sys = quantity.Metric
-		return m.say("Shown in metric units.")
-	}
-	m.sys = quantity.US
-	return m.say("Shown in US units.")
+	m.sys = m.sys.Other()
+	return m.say("Shown in " + m.sys.Words() + ".")
 }
 
 func (m Model) answer(does keys.Action) Model {

@@ -15,7 +15,7 @@ import (
 func (m Model) Update(msg tea.Msg) (screen.Screen, tea.Cmd) {
 	switch msg := msg.(type) {
 	case tea.WindowSizeMsg:
-		return m.sized(layout.Size{W: msg.Width, H: msg.Height}), nil
+		return m.sized(layout.SizeOf(msg)), nil
 	case tea.MouseMsg:
 		return m.mouse(msg), nil
 	case tea.KeyMsg:

@@ -17,7 +17,7 @@ import (
 func (m Model) Update(msg tea.Msg) (screen.Screen, tea.Cmd) {
 	switch msg := msg.(type) {
 	case tea.WindowSizeMsg:
-		m.size = layout.Size{W: msg.Width, H: msg.Height}
+		m.size = layout.SizeOf(msg)
 		return m, nil
 	case entry.Learned:
 		return m.looked().retold(), nil
@@ -86,7 +86,7 @@ func (m Model) act(does keys.Action, msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 		page := reader.New(m.th, "Where the numbers come from", m.size, m.whyLines)
 		return m, func() tea.Msg { return screen.Go{To: page} }
 	case units:
-		m.sys = quantity.Metric - m.sys
+		m.sys = m.sys.Other()
 		m.o.Units = m.sys
 		return m, nil
 	}

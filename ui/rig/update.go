@@ -3,7 +3,6 @@ package rig
 import (
 	tea "github.com/charmbracelet/bubbletea"
 
-	"washeve/model/quantity"
 	"washeve/ui/form"
 	"washeve/ui/keys"
 	"washeve/ui/layout"
@@ -14,7 +13,7 @@ import (
 func (m Model) Update(msg tea.Msg) (screen.Screen, tea.Cmd) {
 	switch msg := msg.(type) {
 	case tea.WindowSizeMsg:
-		m.size = layout.Size{W: msg.Width, H: msg.Height}
+		m.size = layout.SizeOf(msg)
 		return m, nil
 	case tea.MouseMsg:
 		return m.mouse(msg), nil
@@ -147,12 +146,8 @@ func (m Model) toEnd(by int) Model {
 }
 
 func (m Model) otherUnits() Model {
-	if m.sys == quantity.US {
-		m.sys = quantity.Metric
-		return m.say("What is assumed is shown in metric units.")
-	}
-	m.sys = quantity.US
-	return m.say("What is assumed is shown in US units.")
+	m.sys = m.sys.Other()
+	return m.say("What is assumed is shown in " + m.sys.Words() + ".")
 }
 
 // leaves goes back to the screen below, which takes over what was changed.

@@ -3,7 +3,6 @@ package short
 import (
 	tea "github.com/charmbracelet/bubbletea"
 
-	"washeve/model/quantity"
 	"washeve/planner"
 	"washeve/planner/split"
 	"washeve/ui/entry"
@@ -18,7 +17,7 @@ import (
 func (m Model) Update(msg tea.Msg) (screen.Screen, tea.Cmd) {
 	switch msg := msg.(type) {
 	case tea.WindowSizeMsg:
-		m.size = layout.Size{W: msg.Width, H: msg.Height}
+		m.size = layout.SizeOf(msg)
 		return m, nil
 	case tea.MouseMsg:
 		return m.mouse(msg), nil
@@ -81,7 +80,7 @@ func (m Model) act(does keys.Action) (Model, tea.Cmd) {
 func (m Model) leave(does keys.Action) (Model, tea.Cmd) {
 	switch does {
 	case units:
-		m.sys = quantity.Metric - m.sys
+		m.sys = m.sys.Other()
 	case why:
 		page := reader.New(m.th, "Where the numbers come from", m.size, m.whyLines)
 		return m, func() tea.Msg { return screen.Go{To: page} }

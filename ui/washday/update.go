@@ -6,7 +6,6 @@ import (
 	tea "github.com/charmbracelet/bubbletea"
 
 	"washeve/model"
-	"washeve/model/quantity"
 	"washeve/planner/washday"
 	"washeve/ui/entry"
 	"washeve/ui/keys"
@@ -30,7 +29,7 @@ func (m Model) tick() tea.Cmd {
 func (m Model) Update(msg tea.Msg) (screen.Screen, tea.Cmd) {
 	switch msg := msg.(type) {
 	case tea.WindowSizeMsg:
-		m.size = layout.Size{W: msg.Width, H: msg.Height}
+		m.size = layout.SizeOf(msg)
 	case ticked:
 		if msg.of != m.ticks {
 			return m, nil
@@ -136,7 +135,7 @@ func (m Model) act(does keys.Action, msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 		m.ending = true
 		return m, nil
 	case units:
-		m.sys = map[quantity.System]quantity.System{quantity.US: quantity.Metric, quantity.Metric: quantity.US}[m.sys]
+		m.sys = m.sys.Other()
 	}
 	return m, nil
 }
