@@ -8,6 +8,7 @@ import (
 	"washeve/ui/form"
 	"washeve/ui/keys"
 	"washeve/ui/layout"
+	"washeve/ui/mouse"
 	"washeve/ui/reader"
 	"washeve/ui/screen"
 )
@@ -189,12 +190,12 @@ func (m Model) mouse(msg tea.MouseMsg) Model {
 		return m
 	}
 	at := m.rects().List
-	switch {
-	case msg.Button == tea.MouseButtonWheelUp:
+	switch does := mouse.Of(msg); {
+	case does == mouse.Up:
 		m.list = m.list.onto(m.list.hand - 1)
-	case msg.Button == tea.MouseButtonWheelDown:
+	case does == mouse.Down:
 		m.list = m.list.onto(m.list.hand + 1)
-	case msg.Button == tea.MouseButtonLeft && msg.Action == tea.MouseActionPress && at.Holds(msg.X, msg.Y) && msg.Y > at.Y:
+	case does == mouse.Click && at.Holds(msg.X, msg.Y) && msg.Y > at.Y:
 		m.list = m.list.onto(m.first(at.H-1) + msg.Y - at.Y - 1)
 	}
 	return m

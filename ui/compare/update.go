@@ -6,6 +6,7 @@ import (
 	"washeve/ui/entry"
 	"washeve/ui/keys"
 	"washeve/ui/layout"
+	"washeve/ui/mouse"
 	"washeve/ui/reader"
 	"washeve/ui/screen"
 )
@@ -123,14 +124,14 @@ func (m Model) otherUnits() Model {
 // mouse puts the hand where it clicks, and moves it by the wheel.
 func (m Model) mouse(msg tea.MouseMsg) Model {
 	r := m.rects()
-	switch {
+	switch does := mouse.Of(msg); {
 	case m.err != nil || m.ask:
 		return m
-	case msg.Button == tea.MouseButtonWheelUp:
+	case does == mouse.Up:
 		return m.chosen(m.hand - 1)
-	case msg.Button == tea.MouseButtonWheelDown:
+	case does == mouse.Down:
 		return m.chosen(m.hand + 1)
-	case msg.Button != tea.MouseButtonLeft || msg.Action != tea.MouseActionPress || !r.Table.Holds(msg.X, msg.Y):
+	case does != mouse.Click || !r.Table.Holds(msg.X, msg.Y):
 		return m
 	}
 	seen := m.seen()

@@ -8,6 +8,7 @@ import (
 	"washeve/ui/form"
 	"washeve/ui/keys"
 	"washeve/ui/layout"
+	"washeve/ui/mouse"
 	"washeve/ui/screen"
 )
 
@@ -102,12 +103,12 @@ func (m Model) mouse(msg tea.MouseMsg) Model {
 	}
 	early, late := m.ends()
 	r := m.rects()
-	switch {
-	case msg.Button == tea.MouseButtonWheelUp && early == "":
+	switch does := mouse.Of(msg); {
+	case does == mouse.Up && early == "":
 		return m.moved(-1)
-	case msg.Button == tea.MouseButtonWheelDown && late == "":
+	case does == mouse.Down && late == "":
 		return m.moved(1)
-	case msg.Button != tea.MouseButtonLeft || msg.Action != tea.MouseActionPress || !r.Strip.Holds(msg.X, msg.Y):
+	case does != mouse.Click || !r.Strip.Holds(msg.X, msg.Y):
 		return m
 	}
 	if at, ok := m.strip().At(msg.X-r.Strip.X, r.Strip.W); ok {

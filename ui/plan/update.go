@@ -9,6 +9,7 @@ import (
 	"washeve/ui/form"
 	"washeve/ui/keys"
 	"washeve/ui/layout"
+	"washeve/ui/mouse"
 	"washeve/ui/rig"
 	"washeve/ui/screen"
 	"washeve/ui/short"
@@ -180,12 +181,12 @@ func (m Model) mouse(msg tea.MouseMsg) Model {
 	if m.question != nil || m.edit != nil {
 		return m
 	}
-	switch {
-	case msg.Button == tea.MouseButtonWheelUp && m.picker == nil:
+	switch does := mouse.Of(msg); {
+	case does == mouse.Up && m.picker == nil:
 		return m.onto(m.hand-1, -1)
-	case msg.Button == tea.MouseButtonWheelDown && m.picker == nil:
+	case does == mouse.Down && m.picker == nil:
 		return m.onto(m.hand+1, 1)
-	case msg.Button != tea.MouseButtonLeft || msg.Action != tea.MouseActionPress:
+	case does != mouse.Click:
 		return m
 	}
 	at := m.rects().Walk

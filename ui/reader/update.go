@@ -8,6 +8,7 @@ import (
 
 	"washeve/ui/keys"
 	"washeve/ui/layout"
+	"washeve/ui/mouse"
 	"washeve/ui/screen"
 )
 
@@ -25,10 +26,10 @@ func (m Model) Update(msg tea.Msg) (screen.Screen, tea.Cmd) {
 }
 
 func (m Model) mouse(msg tea.MouseMsg) Model {
-	switch msg.Button {
-	case tea.MouseButtonWheelUp:
+	switch mouse.Of(msg) {
+	case mouse.Up:
 		return m.scrolled(-3)
-	case tea.MouseButtonWheelDown:
+	case mouse.Down:
 		return m.scrolled(3)
 	}
 	return m

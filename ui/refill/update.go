@@ -9,6 +9,7 @@ import (
 	"washeve/ui/form"
 	"washeve/ui/keys"
 	"washeve/ui/layout"
+	"washeve/ui/mouse"
 	"washeve/ui/reader"
 	"washeve/ui/screen"
 )
@@ -258,14 +259,14 @@ func (m Model) stands(s *model.Sample) string {
 }
 
 func (m Model) mouse(msg tea.MouseMsg) Model {
-	switch {
+	switch does := mouse.Of(msg); {
 	case m.edit != nil || m.reading != nil || m.inForm():
 		return m
-	case msg.Button == tea.MouseButtonWheelUp:
+	case does == mouse.Up:
 		return m.moved(-1)
-	case msg.Button == tea.MouseButtonWheelDown:
+	case does == mouse.Down:
 		return m.moved(1)
-	case msg.Button == tea.MouseButtonLeft && msg.Action == tea.MouseActionPress:
+	case does == mouse.Click:
 		if at := m.rects().steps; at.Holds(msg.X, msg.Y) && msg.Y-at.Y < len(steps()) {
 			return m.onto(msg.Y - at.Y)
 		}

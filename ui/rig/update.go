@@ -6,6 +6,7 @@ import (
 	"washeve/ui/form"
 	"washeve/ui/keys"
 	"washeve/ui/layout"
+	"washeve/ui/mouse"
 	"washeve/ui/screen"
 )
 
@@ -175,12 +176,12 @@ func (m Model) mouse(msg tea.MouseMsg) Model {
 		return m
 	}
 	r := m.rects()
-	switch {
-	case msg.Button == tea.MouseButtonWheelUp:
+	switch does := mouse.Of(msg); {
+	case does == mouse.Up:
 		return m.line(-1)
-	case msg.Button == tea.MouseButtonWheelDown:
+	case does == mouse.Down:
 		return m.line(1)
-	case msg.Button != tea.MouseButtonLeft || msg.Action != tea.MouseActionPress:
+	case does != mouse.Click:
 		return m
 	case r.List.Holds(msg.X, msg.Y):
 		return m.clickedList(msg.Y-r.List.Y, r.List.H)

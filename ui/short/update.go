@@ -8,6 +8,7 @@ import (
 	"washeve/ui/entry"
 	"washeve/ui/keys"
 	"washeve/ui/layout"
+	"washeve/ui/mouse"
 	"washeve/ui/reader"
 	"washeve/ui/screen"
 )
@@ -136,12 +137,12 @@ func (m Model) whyLines(width int) []string {
 // mouse puts the hand where it clicks, and moves it by the wheel.
 func (m Model) mouse(msg tea.MouseMsg) Model {
 	r, perWay := m.rects()
-	switch {
-	case msg.Button == tea.MouseButtonWheelUp:
+	switch does := mouse.Of(msg); {
+	case does == mouse.Up:
 		return m.onto(m.hand - 1)
-	case msg.Button == tea.MouseButtonWheelDown:
+	case does == mouse.Down:
 		return m.onto(m.hand + 1)
-	case msg.Button != tea.MouseButtonLeft || msg.Action != tea.MouseActionPress:
+	case does != mouse.Click:
 		return m
 	case r.Faces.Holds(msg.X, msg.Y) && msg.Y > r.Faces.Y:
 		return m.onto(msg.Y - r.Faces.Y - 1)

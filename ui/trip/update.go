@@ -9,6 +9,7 @@ import (
 	"washeve/ui/form"
 	"washeve/ui/keys"
 	"washeve/ui/layout"
+	"washeve/ui/mouse"
 	"washeve/ui/reader"
 	"washeve/ui/report"
 	"washeve/ui/screen"
@@ -188,12 +189,12 @@ func (m Model) mouse(msg tea.MouseMsg) Model {
 	if m.question != nil || m.edit != nil || m.picker != nil || !m.begun {
 		return m
 	}
-	switch {
-	case msg.Button == tea.MouseButtonWheelUp:
+	switch does := mouse.Of(msg); {
+	case does == mouse.Up:
 		return m.scrolled(-1)
-	case msg.Button == tea.MouseButtonWheelDown:
+	case does == mouse.Down:
 		return m.scrolled(1)
-	case msg.Button != tea.MouseButtonLeft || msg.Action != tea.MouseActionPress || m.sheet != nil:
+	case does != mouse.Click || m.sheet != nil:
 		return m
 	}
 	at := m.rects().List
