@@ -2,6 +2,7 @@ package bed
 
 import (
 	"washeve/model"
+	"washeve/ui/entry"
 	"washeve/ui/form"
 	"washeve/ui/keys"
 )
@@ -39,7 +40,7 @@ func (m Model) Keys() []keys.Binding {
 	case m.ask != nil:
 		return form.AnswerKeys()
 	case m.kinds != nil:
-		return pickKeys()
+		return entry.PickKeys("no entry")
 	case m.form != nil:
 		return m.form.Keys()
 	case m.reading != nil:
@@ -51,16 +52,6 @@ func (m Model) Keys() []keys.Binding {
 		}
 	}
 	return append(m.addKeys(), append(m.entryKeys(), m.walkKeys()...)...)
-}
-
-func pickKeys() []keys.Binding {
-	return []keys.Binding{
-		keys.New("Pick", form.Accept, "enter", "take this one", "enter", " "),
-		keys.New("Pick", form.Number, "1-9", "take that one", "1", "2", "3", "4", "5", "6", "7", "8", "9"),
-		keys.New("Pick", form.Down, "down", "next", "down", "j", "tab"),
-		keys.New("Pick", form.Up, "up", "the one before", "up", "k", "shift+tab"),
-		keys.New("Pick", form.Abandon, "esc", "no entry", "esc"),
-	}
 }
 
 func (m Model) addKeys() []keys.Binding {

@@ -163,7 +163,7 @@ func (m Model) finishEdit() Model {
 		m = m.state(m.editAt, e.Good)
 	}
 	if e.Problem != nil {
-		return m.warn("Not taken: " + e.Says() + ".")
+		return m.warn(e.NotTaken())
 	}
 	return m
 }

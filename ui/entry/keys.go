@@ -17,31 +17,28 @@ const (
 	change   keys.Action = "change"
 	overtype keys.Action = "overtype"
 	takeAway keys.Action = "take away"
-
-	accept   keys.Action = "accept"
-	acceptUp keys.Action = "accept, up"
-	abandon  keys.Action = "abandon"
 )
 
 // Keys lists the keys of the form as it now stands.
 func (f Form) Keys() []keys.Binding {
 	switch {
 	case f.picker != nil:
-		return []keys.Binding{
-			keys.New("Pick", form.Accept, "enter", "take this one", "enter", " "),
-			keys.New("Pick", form.Number, "1-9", "take that one", "1", "2", "3", "4", "5", "6", "7", "8", "9"),
-			keys.New("Pick", form.Down, "down", "next", "down", "j", "tab"),
-			keys.New("Pick", form.Up, "up", "the one before", "up", "k", "shift+tab"),
-			keys.New("Pick", form.Abandon, "esc", "as it was", "esc"),
-		}
+		return PickKeys("as it was")
 	case f.edit != nil:
-		return []keys.Binding{
-			keys.New("Type", accept, "enter", "done, next line", "enter", "tab", "down").Explained("done; a bare number takes the unit that is offered"),
-			keys.New("Type", acceptUp, "up", "done, line before", "up", "shift+tab"),
-			keys.New("Type", abandon, "esc", "as it was", "esc"),
-		}
+		return form.TypeOnKeys()
 	}
 	return f.formKeys()
+}
+
+// PickKeys are the keys of a list about an entry; leave says what comes of leaving it.
+func PickKeys(leave string) []keys.Binding {
+	return []keys.Binding{
+		keys.New("Pick", form.Accept, "enter", "take this one", "enter", " "),
+		keys.New("Pick", form.Number, "1-9", "take that one", "1", "2", "3", "4", "5", "6", "7", "8", "9"),
+		keys.New("Pick", form.Down, "down", "next", "down", "j", "tab"),
+		keys.New("Pick", form.Up, "up", "the one before", "up", "k", "shift+tab"),
+		keys.New("Pick", form.Abandon, "esc", leave, "esc"),
+	}
 }
 
 func (f Form) formKeys() []keys.Binding {

@@ -1,8 +1,6 @@
 package entry
 
 import (
-	"strings"
-
 	tea "github.com/charmbracelet/bubbletea"
 
 	"washeve/model"
@@ -120,11 +118,11 @@ func (f Form) check(text string) error {
 
 func (f Form) typed(does keys.Action) Form {
 	switch does {
-	case accept:
+	case form.Accept:
 		return f.finish().onto(f.hand + 1)
-	case acceptUp:
+	case form.AcceptUp:
 		return f.finish().onto(f.hand - 1)
-	case abandon:
+	case form.Abandon:
 		f.edit = nil
 	}
 	return f
@@ -132,16 +130,13 @@ func (f Form) typed(does keys.Action) Form {
 
 // finish takes what was typed. A text that is wrong is dropped, and that is said.
 func (f Form) finish() Form {
-	e := *f.edit
-	if e.Offer != "" {
-		e = e.With(e.Offer, f.check)
-	}
+	e := f.edit.Offered(f.check)
 	f.edit = nil
 	if e.Replaced {
 		f = f.take(e.Good)
 	}
 	if e.Problem != nil {
-		f.status = "Not taken: " + strings.TrimSuffix(e.Says(), ".") + "."
+		f.status = e.NotTaken()
 	}
 	return f
 }

@@ -77,6 +77,17 @@ func (e Edit) With(text string, try Try) Edit {
 	return e.check(try)
 }
 
+// Offered is the edit with the unit that is offered behind a bare number, where one is.
+func (e Edit) Offered(try Try) Edit {
+	if e.Offer == "" {
+		return e
+	}
+	return e.With(e.Offer, try)
+}
+
+// NotTaken says why a text that is wrong was dropped.
+func (e Edit) NotTaken() string { return "Not taken: " + strings.TrimSuffix(e.Says(), ".") + "." }
+
 func (e Edit) check(try Try) Edit {
 	text := e.input.Value()
 	e.Offer = ""

@@ -51,21 +51,21 @@ func (m Model) withEdit(e form.Edit) Model {
 // typing does what a key means while a value is typed.
 func (m Model) typing(does keys.Action) Model {
 	switch does {
-	case accept:
+	case form.Accept:
 		return m.offered().finishEdit().toLacking()
-	case offer:
+	case form.AddUnit:
 		if m.edit.Offer != "" {
 			return m.offered()
 		}
 		m = m.finishEdit()
 		return m.onto(m.hand+1, 1)
-	case acceptDown:
+	case form.AcceptDown:
 		m = m.offered().finishEdit()
 		return m.onto(m.hand+1, 1)
-	case acceptUp:
+	case form.AcceptUp:
 		m = m.offered().finishEdit()
 		return m.onto(m.hand-1, -1)
-	case abandon:
+	case form.Abandon:
 		m.edit = nil
 		return m.leftOut().replan(m.now)
 	}
@@ -97,7 +97,7 @@ func (m Model) finishEdit() Model {
 		m = m.replan(m.now)
 	}
 	if e.Problem != nil {
-		return m.warn("Not taken: " + e.Says() + ".")
+		return m.warn(e.NotTaken())
 	}
 	return m
 }

@@ -140,7 +140,7 @@ func TestEveryKey(t *testing.T) {
 // still tells the keys that may leave all as it is where the hand stands.
 func still(b keys.Binding, _ string) bool {
 	switch b.Does {
-	case up, down, openStep, form.Number, acceptUp, accept, takeAway:
+	case up, down, openStep, form.Number, form.AcceptUp, form.Accept, takeAway:
 		return true
 	}
 	return false

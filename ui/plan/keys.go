@@ -34,12 +34,6 @@ const (
 	adopt      keys.Action = "adopt"
 	fresh      keys.Action = "fresh"
 	saveAgain  keys.Action = "save again"
-
-	accept     keys.Action = "accept"
-	acceptUp   keys.Action = "accept, up"
-	acceptDown keys.Action = "accept, down"
-	offer      keys.Action = "offer"
-	abandon    keys.Action = "abandon"
 )
 
 // Keys lists the keys as the screen now stands. The first ones are those shown
@@ -53,19 +47,9 @@ func (m Model) Keys() []keys.Binding {
 	case m.picker != nil:
 		return form.PickKeys(m.leaveWords("leave it as it was"))
 	case m.edit != nil:
-		return m.typeKeys()
+		return form.TypeKeys(m.leaveWords("as it was"))
 	}
 	return append(m.changeKeys(), append(m.walkKeys(), m.seeKeys()...)...)
-}
-
-func (m Model) typeKeys() []keys.Binding {
-	return []keys.Binding{
-		keys.New("Type", accept, "enter", "done", "enter").Explained("done; a bare number takes the unit that is offered"),
-		keys.New("Type", offer, "tab", "add the unit, or next", "tab"),
-		keys.New("Type", acceptDown, "down", "done, next line", "down"),
-		keys.New("Type", acceptUp, "up", "done, line before", "up", "shift+tab"),
-		keys.New("Type", abandon, "esc", m.leaveWords("as it was"), "esc"),
-	}
 }
 
 // leaveWords says what comes of leaving a value: of a new item's first one, that there is

@@ -156,12 +156,10 @@ func (m Model) typing(does keys.Action) Model {
 	if does == abandon {
 		return m
 	}
-	if e.Offer != "" {
-		e = e.With(e.Offer, checkResin)
-	}
+	e = e.Offered(checkResin)
 	if e.Problem != nil || !e.Replaced {
 		if e.Problem != nil {
-			return m.warn("Not taken: " + e.Says() + ".")
+			return m.warn(e.NotTaken())
 		}
 		return m
 	}

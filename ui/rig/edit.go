@@ -89,25 +89,25 @@ func (m Model) withEdit(e form.Edit) Model {
 func (m Model) types(does keys.Action) Model {
 	fresh := m.typing.fresh
 	switch does {
-	case accept:
+	case form.Accept:
 		m = m.offered().finishTyping()
 		if fresh {
 			return m.toLacking()
 		}
 		return m
-	case offer:
+	case form.AddUnit:
 		if m.typing.Offer != "" {
 			return m.offered()
 		}
 		m = m.finishTyping()
 		return m.onto(m.hand+1, 1)
-	case acceptDown:
+	case form.AcceptDown:
 		m = m.offered().finishTyping()
 		return m.onto(m.hand+1, 1)
-	case acceptUp:
+	case form.AcceptUp:
 		m = m.offered().finishTyping()
 		return m.onto(m.hand-1, -1)
-	case abandon:
+	case form.Abandon:
 		from := m.typing.from
 		m.at, m.inForm, m.hand, m.typing = from.at, from.inForm, from.hand, nil
 		return m.looked()
@@ -141,7 +141,7 @@ func (m Model) finishTyping() Model {
 		m = m.looked()
 	}
 	if t.Problem != nil {
-		return m.warn("Not taken: " + t.Says() + ".")
+		return m.warn(t.NotTaken())
 	}
 	return m
 }

@@ -105,7 +105,7 @@ func TestEveryKey(t *testing.T) {
 // still tells the keys that may leave all as it is where the hand stands.
 func still(b keys.Binding, _ string) bool {
 	switch b.Does {
-	case up, down, first, last, form.Number, acceptUp, accept:
+	case up, down, first, last, form.Number, form.AcceptUp, form.Accept:
 		return true
 	}
 	return false

@@ -31,12 +31,6 @@ const (
 	units      keys.Action = "units"
 	adopt      keys.Action = "adopt"
 	saveAgain  keys.Action = "save again"
-
-	accept     keys.Action = "accept"
-	acceptUp   keys.Action = "accept, up"
-	acceptDown keys.Action = "accept, down"
-	offer      keys.Action = "offer"
-	abandon    keys.Action = "abandon"
 )
 
 // Keys lists the keys as the screen now stands. The first ones are those shown
@@ -50,19 +44,9 @@ func (m Model) Keys() []keys.Binding {
 	case m.picker != nil:
 		return form.PickKeys("leave it as it was")
 	case m.typing != nil:
-		return typeKeys()
+		return form.TypeKeys("as it was")
 	}
 	return append(m.itemKeys(), append(m.walkKeys(), append(m.fieldKeys(), m.keepKeys()...)...)...)
-}
-
-func typeKeys() []keys.Binding {
-	return []keys.Binding{
-		keys.New("Type", accept, "enter", "done", "enter").Explained("done; a bare number takes the unit that is offered"),
-		keys.New("Type", offer, "tab", "add the unit, or next", "tab"),
-		keys.New("Type", acceptDown, "down", "done, next line", "down"),
-		keys.New("Type", acceptUp, "up", "done, line before", "up", "shift+tab"),
-		keys.New("Type", abandon, "esc", "as it was", "esc"),
-	}
 }
 
 // itemKeys change the list.

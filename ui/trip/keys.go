@@ -33,9 +33,6 @@ const (
 	change   keys.Action = "change"
 	overtype keys.Action = "overtype"
 	takeAway keys.Action = "take away"
-	accept   keys.Action = "accept"
-	acceptUp keys.Action = "accept, up"
-	abandon  keys.Action = "abandon"
 )
 
 // Keys lists the keys as the screen now stands.
@@ -48,7 +45,7 @@ func (m Model) Keys() []keys.Binding {
 	case m.picker != nil:
 		return form.PickKeys("as it was")
 	case m.edit != nil:
-		return typeKeys()
+		return form.TypeOnKeys()
 	case m.sheet != nil:
 		return m.sheetKeys()
 	case !m.begun:
@@ -58,14 +55,6 @@ func (m Model) Keys() []keys.Binding {
 		}
 	}
 	return append(m.lineKeys(), m.tripKeys()...)
-}
-
-func typeKeys() []keys.Binding {
-	return []keys.Binding{
-		keys.New("Type", accept, "enter", "done, next line", "enter", "tab", "down").Explained("done; a bare number takes the unit that is offered"),
-		keys.New("Type", acceptUp, "up", "done, line before", "up", "shift+tab"),
-		keys.New("Type", abandon, "esc", "as it was", "esc"),
-	}
 }
 
 func (m Model) sheetKeys() []keys.Binding {

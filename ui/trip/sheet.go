@@ -250,10 +250,10 @@ func (m Model) check(text string) error {
 // typing does what a key means while a value is typed.
 func (m Model) typing(does keys.Action) Model {
 	switch does {
-	case abandon:
+	case form.Abandon:
 		m.edit = nil
 		return m.replan(m.now)
-	case acceptUp:
+	case form.AcceptUp:
 		return m.finishEdit().along(-1)
 	}
 	return m.finishEdit().along(1)
@@ -265,16 +265,13 @@ func (m Model) finishEdit() Model {
 	if m.edit == nil {
 		return m
 	}
-	e := *m.edit
-	if e.Offer != "" {
-		e = e.With(e.Offer, m.check)
-	}
+	e := m.edit.Offered(m.check)
 	m.edit = nil
 	if e.Replaced {
 		m = m.state(m.sheet.key(), e.Good)
 	}
 	if e.Problem != nil {
-		return m.replan(m.now).warn("Not taken: " + strings.TrimSuffix(e.Says(), ".") + ".")
+		return m.replan(m.now).warn(e.NotTaken())
 	}
 	return m
 }
