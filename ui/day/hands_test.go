@@ -4,8 +4,6 @@ import (
 	"errors"
 	"testing"
 
-	tea "github.com/charmbracelet/bubbletea"
-	"github.com/charmbracelet/x/ansi"
 	"github.com/muesli/termenv"
 
 	"washeve/model"
@@ -28,39 +26,12 @@ func ours() Options {
 }
 
 // player presses keys and looks at what is seen.
-type player struct {
-	t testing.TB
-	m Model
-	s layout.Size
+type player struct{ *hands.Player[Model] }
+
+func play(t testing.TB, o Options, script string) player {
+	return player{hands.Play(t, New(o), script)}
 }
 
-func play(t testing.TB, o Options, script string) *player {
-	p := &player{t: t, m: New(o), s: layout.Least()}
-	return p.keys(script)
-}
+func (p player) start() string { return fieldOf(&p.M.now, keyStart).Text() }
 
-func (p *player) keys(script string) *player {
-	for _, key := range hands.Keys(script) {
-		p.send(key)
-	}
-	return p
-}
-
-func (p *player) send(msg tea.Msg) tea.Msg {
-	next, cmd := p.m.Update(msg)
-	p.m = next.(Model)
-	if cmd != nil {
-		return cmd()
-	}
-	return nil
-}
-
-func (p *player) seen() string {
-	frame := ansi.Strip(p.m.View(p.s))
-	hands.Fits(p.t, frame, p.s)
-	return frame
-}
-
-func (p *player) start() string { return fieldOf(&p.m.now, keyStart).Text() }
-
-func (p *player) nose() string { return fieldOf(&p.m.now, keyHeading).Text() }
+func (p player) nose() string { return fieldOf(&p.M.now, keyHeading).Text() }
