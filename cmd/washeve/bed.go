@@ -17,7 +17,7 @@ func (p *program) bedCommand() *cobra.Command {
 	return &cobra.Command{
 		Use:   "bed [WASH.toml]",
 		Short: "State of the bed, what the readings say, when it ends",
-		Args:  atMostOne,
+		Args:  atMostOne("wash"),
 		RunE: func(_ *cobra.Command, args []string) error {
 			lib, wash, err := p.loadWash(args)
 			if err != nil {
@@ -37,11 +37,7 @@ type bedAnswer struct {
 }
 
 func (p *program) printBed(lib library, wash model.Wash) error {
-	sys, err := p.system(lib.Rig)
-	if err != nil {
-		return err
-	}
-	b, err := p.openBook()
+	b, sys, err := p.openBookIn(lib.Rig)
 	if err != nil {
 		return err
 	}

@@ -9,6 +9,7 @@ import (
 	tea "github.com/charmbracelet/bubbletea"
 
 	"washeve/model"
+	"washeve/model/quantity"
 	"washeve/model/store/fault"
 	"washeve/model/store/journal"
 	"washeve/planner"
@@ -124,6 +125,16 @@ func (p *program) openBook() (*book, error) {
 		return nil, err
 	}
 	return &book{journal: p.journal(), today: p.today, log: log, read: true}, nil
+}
+
+// openBookIn is the book, and the units that its reader wants, as the rig has them.
+func (p *program) openBookIn(rig model.Rig) (*book, quantity.System, error) {
+	sys, err := p.system(rig)
+	if err != nil {
+		return nil, sys, err
+	}
+	b, err := p.openBook()
+	return b, sys, err
 }
 
 // A long log is left alone until the first frame is drawn, which a short one does

@@ -26,7 +26,7 @@ Of a file that holds a trip (one in a folder trips, or with a [[stop]]), the who
 trip is planned under each way, and others beside: one change of resin, the changes
 that are advised, resin that comes along the way. washeve trip --ways is the same
 for the trip that comes next.`,
-		Args: atMostOne,
+		Args: atMostOne("wash"),
 		RunE: func(_ *cobra.Command, args []string) error {
 			o, err := compareOptions(rejected, drip, target)
 			if err != nil {
@@ -89,11 +89,7 @@ func flagged[Q quantity.Quantity](flag, text, low, high string, parse func(strin
 }
 
 func (p *program) printCompare(lib library, wash model.Wash, o compare.Options) error {
-	sys, err := p.system(lib.Rig)
-	if err != nil {
-		return err
-	}
-	b, err := p.openBook()
+	b, sys, err := p.openBookIn(lib.Rig)
 	if err != nil {
 		return err
 	}
@@ -112,11 +108,7 @@ func (p *program) compareTrip(lib library, args []string, o compare.Options) err
 	if err != nil {
 		return err
 	}
-	sys, err := p.system(lib.Rig)
-	if err != nil {
-		return err
-	}
-	b, err := p.openBook()
+	b, sys, err := p.openBookIn(lib.Rig)
 	if err != nil {
 		return err
 	}

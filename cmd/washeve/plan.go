@@ -19,7 +19,7 @@ func (p *program) planCommand() *cobra.Command {
 		Short: "Print the plan of a wash",
 		Long: `Print the plan of a wash: of the file named, else of the latest wash in the data
 folder, else of the usual stages with the first vehicle, bed and place.`,
-		Args: atMostOne,
+		Args: atMostOne("wash"),
 		RunE: func(_ *cobra.Command, args []string) error {
 			lib, wash, err := p.loadWash(args)
 			if err != nil {
@@ -32,11 +32,14 @@ folder, else of the usual stages with the first vehicle, bed and place.`,
 	return c
 }
 
-func atMostOne(_ *cobra.Command, args []string) error {
-	if len(args) > 1 {
-		return wrongf("one wash at a time: %d files were named", len(args))
+// atMostOne takes one file of a noun, or none.
+func atMostOne(noun string) cobra.PositionalArgs {
+	return func(_ *cobra.Command, args []string) error {
+		if len(args) > 1 {
+			return wrongf("one %s at a time: %d files were named", noun, len(args))
+		}
+		return nil
 	}
-	return nil
 }
 
 // loadWash reads the data folder, and the wash named on the command line, else the

@@ -42,7 +42,7 @@ wrote it. One that holds anything else, your own notes in a sheet among it, is
 left alone unless --force is given.`,
 		Example: `  washeve sheet | lp
   washeve sheet -o saturday.html`,
-		Args: atMostOne,
+		Args: atMostOne("wash"),
 		RunE: func(_ *cobra.Command, args []string) error { return p.sheet(args, f) },
 	}
 	c.Flags().StringVar(&f.format, "format", "", "text, markdown or html (else by the file's ending, else text)")

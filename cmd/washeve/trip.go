@@ -23,12 +23,7 @@ func (p *program) tripCommand() *cobra.Command {
 resin, what to carry, the day to order by. Of the file named, else of the trip
 that comes next. With --ways, the same trip under several ways side by side, as
 washeve compare TRIP.toml does.`,
-		Args: func(_ *cobra.Command, args []string) error {
-			if len(args) > 1 {
-				return wrongf("one trip at a time: %d files were named", len(args))
-			}
-			return nil
-		},
+		Args: atMostOne("trip"),
 		RunE: func(_ *cobra.Command, args []string) error {
 			lib, err := p.load()
 			if err != nil {
@@ -74,11 +69,7 @@ func (p *program) trip(lib library, args []string) (model.Trip, error) {
 func (p *program) today() model.Date { return model.MomentOf(p.now()).Date() }
 
 func (p *program) printTrip(lib library, t model.Trip) error {
-	sys, err := p.system(lib.Rig)
-	if err != nil {
-		return err
-	}
-	b, err := p.openBook()
+	b, sys, err := p.openBookIn(lib.Rig)
 	if err != nil {
 		return err
 	}
