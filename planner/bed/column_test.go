@@ -1,15 +1,14 @@
 package bed
 
 import (
-	"encoding/csv"
 	"math"
-	"os"
-	"strconv"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
+
+	"washeve/internal/reference"
 )
 
 // Source: testdata/reference/bed-breakthrough.csv, solved on 600 and 1200 cells
@@ -127,9 +126,7 @@ type referenceRow struct {
 
 // number reads a column counted from the right: names of cases hold commas.
 func (r referenceRow) number(t *testing.T, i int) float64 {
-	v, err := strconv.ParseFloat(r.fields[len(r.fields)-i], 64)
-	require.NoError(t, err)
-	return v
+	return reference.Number(t, r.fields[len(r.fields)-i])
 }
 
 func (r referenceRow) column(throughput, units float64) Column {
@@ -143,15 +140,8 @@ func (r referenceRow) column(throughput, units float64) Column {
 }
 
 func referenceRows(t *testing.T, name string) []referenceRow {
-	file, err := os.Open("../../testdata/reference/" + name)
-	require.NoError(t, err)
-	defer file.Close()
-	reader := csv.NewReader(file)
-	reader.Comment, reader.FieldsPerRecord = '#', -1
-	all, err := reader.ReadAll()
-	require.NoError(t, err)
 	var rows []referenceRow
-	for _, fields := range all[1:] {
+	for _, fields := range reference.Lines(t, name) {
 		row := referenceRow{fields: fields}
 		if n := len(rows); n > 0 && rows[n-1].fields[0] == fields[0] {
 			last := rows[n-1]

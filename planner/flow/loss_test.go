@@ -6,22 +6,23 @@ import (
 
 	"github.com/stretchr/testify/assert"
 
+	"washeve/internal/reference"
 	"washeve/model/quantity"
 )
 
 // Head loss read from EPANET 2.3.5, and Darcy-Weisbach with Colebrook's
 // friction factor (fluids 1.0.22): hose-friction.csv.
 func TestHazenWilliamsAgreesWithEPANET(t *testing.T) {
-	for _, r := range reference(t, "hose-friction.csv") {
-		bore := quantity.Length(r.number(t, "bore_in")) * quantity.Inch
-		length := quantity.Length(r.number(t, "length_ft")) * quantity.Foot
-		flow := quantity.Flow(r.number(t, "flow_gpm")) * quantity.GPM
+	for _, r := range reference.Rows(t, "hose-friction.csv") {
+		bore := quantity.Length(r.Number(t, "bore_in")) * quantity.Inch
+		length := quantity.Length(r.Number(t, "length_ft")) * quantity.Foot
+		flow := quantity.Flow(r.Number(t, "flow_gpm")) * quantity.GPM
 		drop := HazenWilliams(flow, bore, length, 140)
 		head := float64(drop) / (waterDensity * gravity) / 0.3048
 		// The file prints six digits, which is up to 5e-6.
-		assert.InEpsilon(t, r.number(t, "hw_head_ft"), head, 5e-6, r)
-		assert.InEpsilon(t, r.number(t, "hw_psi"), drop.PSI(), 1e-5, r)
-		assert.InEpsilon(t, r.number(t, "dw_psi"), drop.PSI(), 0.15, r)
+		assert.InEpsilon(t, r.Number(t, "hw_head_ft"), head, 5e-6, r)
+		assert.InEpsilon(t, r.Number(t, "hw_psi"), drop.PSI(), 1e-5, r)
+		assert.InEpsilon(t, r.Number(t, "dw_psi"), drop.PSI(), 0.15, r)
 	}
 }
 
@@ -36,41 +37,41 @@ func TestHazenWilliamsIsTheClosedFormInFeet(t *testing.T) {
 
 // fluids 1.0.22, its docstring, and a tutorial's table: packed-bed-pressure-drop.csv.
 func TestErgunAgreesWithTheReference(t *testing.T) {
-	for _, r := range reference(t, "packed-bed-pressure-drop.csv") {
-		bead := quantity.Length(r.number(t, "bead_mm")) * quantity.Millimetre
-		depth, voids := quantity.Length(r.number(t, "depth_m")), quantity.Fraction(r.number(t, "voidage"))
-		v := r.number(t, "v_superficial_mm_s") / 1000
-		viscous, inertial := ergun(depth, bead, voids, r.number(t, "rho_kg_m3"), r.number(t, "mu_pa_s"))
-		assert.InEpsilon(t, r.number(t, "ergun_viscous_pa"), viscous*v, 1e-5, r)
-		assert.InEpsilon(t, r.number(t, "ergun_pa"), viscous*v+inertial*v*v, 1e-5, r)
+	for _, r := range reference.Rows(t, "packed-bed-pressure-drop.csv") {
+		bead := quantity.Length(r.Number(t, "bead_mm")) * quantity.Millimetre
+		depth, voids := quantity.Length(r.Number(t, "depth_m")), quantity.Fraction(r.Number(t, "voidage"))
+		v := r.Number(t, "v_superficial_mm_s") / 1000
+		viscous, inertial := ergun(depth, bead, voids, r.Number(t, "rho_kg_m3"), r.Number(t, "mu_pa_s"))
+		assert.InEpsilon(t, r.Number(t, "ergun_viscous_pa"), viscous*v, 1e-5, r)
+		assert.InEpsilon(t, r.Number(t, "ergun_pa"), viscous*v+inertial*v*v, 1e-5, r)
 		if r["t_c"] == "" {
 			continue
 		}
-		drop := Ergun(quantity.Speed(v), depth, bead, voids, quantity.Celsius(r.number(t, "t_c")))
-		assert.InEpsilon(t, r.number(t, "ergun_pa"), float64(drop), 1e-3, r)
+		drop := Ergun(quantity.Speed(v), depth, bead, voids, quantity.Celsius(r.Number(t, "t_c")))
+		assert.InEpsilon(t, r.Number(t, "ergun_pa"), float64(drop), 1e-3, r)
 	}
 }
 
 // Printed charts of the pressure-washer trade, and arithmetic for the plain
 // orifice: nozzle-flow.csv.
 func TestNozzlesAgreeWithTheCharts(t *testing.T) {
-	for _, r := range reference(t, "nozzle-flow.csv") {
-		pressure := quantity.Pressure(r.number(t, "pressure_psi")) * quantity.PSI
-		want := r.number(t, "flow_gpm")
+	for _, r := range reference.Rows(t, "nozzle-flow.csv") {
+		pressure := quantity.Pressure(r.Number(t, "pressure_psi")) * quantity.PSI
+		want := r.Number(t, "flow_gpm")
 		switch r["kind"] {
 		case "chart A":
-			flow := NozzleFlow(r.number(t, "nozzle_no"), pressure)
+			flow := NozzleFlow(r.Number(t, "nozzle_no"), pressure)
 			assert.InEpsilon(t, want, flow.GPM(), 1e-5, r)
-			assert.InDelta(t, r.number(t, "flow_read_gpm"), flow.GPM(), 0.0101, r) // a unit of the last printed digit
-			assert.InEpsilon(t, r.number(t, "nozzle_no"), NozzleNumber(flow, pressure), 1e-12)
+			assert.InDelta(t, r.Number(t, "flow_read_gpm"), flow.GPM(), 0.0101, r) // a unit of the last printed digit
+			assert.InEpsilon(t, r.Number(t, "nozzle_no"), NozzleNumber(flow, pressure), 1e-12)
 		case "chart B":
-			flow := quantity.Flow(r.number(t, "flow_read_gpm")) * quantity.GPM
-			assert.InEpsilon(t, r.number(t, "number_or_exact"), NozzleNumber(flow, pressure), 1e-3, r)
+			flow := quantity.Flow(r.Number(t, "flow_read_gpm")) * quantity.GPM
+			assert.InEpsilon(t, r.Number(t, "number_or_exact"), NozzleNumber(flow, pressure), 1e-3, r)
 		case "orifice":
-			hole := quantity.Length(r.number(t, "hole_in")) * quantity.Inch
-			flow := OrificeFlow(hole, r.number(t, "cd"), pressure, quantity.Celsius(15))
+			hole := quantity.Length(r.Number(t, "hole_in")) * quantity.Inch
+			flow := OrificeFlow(hole, r.Number(t, "cd"), pressure, quantity.Celsius(15))
 			assert.InEpsilon(t, want, flow.GPM(), 1e-5, r)
-			assert.InEpsilon(t, r.number(t, "number_or_exact"), NozzleNumber(flow, pressure), 1e-4, r)
+			assert.InEpsilon(t, r.Number(t, "number_or_exact"), NozzleNumber(flow, pressure), 1e-4, r)
 		}
 	}
 }

@@ -1,17 +1,14 @@
 package surface
 
 import (
-	"encoding/csv"
-	"os"
 	"regexp"
 	"strconv"
-	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
-	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
 
+	"washeve/internal/reference"
 	"washeve/model"
 	"washeve/model/quantity"
 	"washeve/planner/water"
@@ -27,7 +24,7 @@ func TestFilmsAgainstTheReference(t *testing.T) {
 	}
 	drained := regexp.MustCompile(`water (\d+) C; height ([\d.]+) m; (\d+) s; mean`)
 	checked := 0
-	for _, row := range rows(t, "dragout.csv") {
+	for _, row := range reference.Lines(t, "dragout.csv") {
 		want, err := strconv.ParseFloat(row[4], 64)
 		if err != nil {
 			continue
@@ -37,8 +34,8 @@ func TestFilmsAgainstTheReference(t *testing.T) {
 			checked++
 		}
 		if m := drained.FindStringSubmatch(row[1]); m != nil && row[0] == "drain" {
-			nu := water.KinematicViscosity(quantity.Celsius(number(t, m[1])))
-			got := Drained(quantity.Length(number(t, m[2])), nu, quantity.Duration(number(t, m[3])))
+			nu := water.KinematicViscosity(quantity.Celsius(reference.Number(t, m[1])))
+			got := Drained(quantity.Length(reference.Number(t, m[2])), nu, quantity.Duration(reference.Number(t, m[3])))
 			assert.InEpsilon(t, want, got.MillilitresPerSquareMetre(), 0.01, row[1])
 			checked++
 		}
@@ -90,20 +87,4 @@ func TestEveryFaceIsMadeOfOneWhole(t *testing.T) {
 			assert.InDelta(t, 1, float64(whole), 1e-12, "%s %s", shape, side)
 		}
 	}
-}
-
-func number(t *testing.T, text string) float64 {
-	v, err := strconv.ParseFloat(text, 64)
-	require.NoError(t, err)
-	return v
-}
-
-func rows(t *testing.T, name string) [][]string {
-	data, err := os.ReadFile("../../testdata/reference/" + name)
-	require.NoError(t, err)
-	r := csv.NewReader(strings.NewReader(string(data)))
-	r.Comment, r.FieldsPerRecord = '#', -1
-	all, err := r.ReadAll()
-	require.NoError(t, err)
-	return all[1:]
 }

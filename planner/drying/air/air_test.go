@@ -1,9 +1,6 @@
 package air_test
 
 import (
-	"encoding/csv"
-	"os"
-	"strconv"
 	"testing"
 	"time"
 
@@ -11,51 +8,25 @@ import (
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
 
+	"washeve/internal/reference"
 	"washeve/model/quantity"
 	"washeve/planner/drying/air"
 	"washeve/planner/drying/sun"
 )
 
-func table(t *testing.T, name string) []map[string]string {
-	t.Helper()
-	file, err := os.Open("../../../testdata/reference/" + name)
-	require.NoError(t, err)
-	defer func() { _ = file.Close() }()
-	reader := csv.NewReader(file)
-	reader.Comment = '#'
-	all, err := reader.ReadAll()
-	require.NoError(t, err)
-	var out []map[string]string
-	for _, record := range all[1:] {
-		row := map[string]string{}
-		for i, key := range all[0] {
-			row[key] = record[i]
-		}
-		out = append(out, row)
-	}
-	return out
-}
-
-func number(t *testing.T, text string) float64 {
-	t.Helper()
-	v, err := strconv.ParseFloat(text, 64)
-	require.NoError(t, err)
-	return v
-}
-
 // testdata/reference/psychrometrics.csv: PsychroLib 1.1.1, the formulae of the
 // 2017 ASHRAE Handbook. Wanted: 0.2 K and 1 %; the same equations agree closer.
 func TestMoistAirAgainstASHRAE(t *testing.T) {
-	for _, row := range table(t, "psychrometrics.csv") {
-		s := air.OfHumidity(quantity.Celsius(number(t, row["t_c"])), quantity.Fraction(number(t, row["rh"])), quantity.Pressure(number(t, row["p_pa"])))
+	for _, row := range reference.Rows(t, "psychrometrics.csv") {
+		s := air.OfHumidity(quantity.Celsius(row.Number(t, "t_c")), quantity.Fraction(row.Number(t, "rh")), quantity.Pressure(row.Number(t, "p_pa")))
 		name := row["t_c"] + " C " + row["rh"] + " " + row["p_pa"]
-		assert.InEpsilon(t, number(t, row["psat_pa"]), float64(air.SaturationPressure(s.Temperature())), 1e-5, name)
-		assert.InEpsilon(t, number(t, row["pv_pa"]), float64(s.Vapour()), 1e-5, name)
-		assert.InDelta(t, number(t, row["dew_c"]), s.DewPoint().Celsius(), 0.005, name)
-		assert.InDelta(t, number(t, row["wetbulb_c"]), s.WetBulb().Celsius(), 0.005, name)
-		assert.InEpsilon(t, number(t, row["w_kg_kg"]), float64(s.HumidityRatio()), 1e-4, name)
-		assert.InDelta(t, number(t, row["h_j_kg"]), float64(s.Enthalpy()), 20, name)
-		assert.InDelta(t, number(t, row["rh"]), float64(s.RelativeHumidity()), 1e-9, name)
+		assert.InEpsilon(t, row.Number(t, "psat_pa"), float64(air.SaturationPressure(s.Temperature())), 1e-5, name)
+		assert.InEpsilon(t, row.Number(t, "pv_pa"), float64(s.Vapour()), 1e-5, name)
+		assert.InDelta(t, row.Number(t, "dew_c"), s.DewPoint().Celsius(), 0.005, name)
+		assert.InDelta(t, row.Number(t, "wetbulb_c"), s.WetBulb().Celsius(), 0.005, name)
+		assert.InEpsilon(t, row.Number(t, "w_kg_kg"), float64(s.HumidityRatio()), 1e-4, name)
+		assert.InDelta(t, row.Number(t, "h_j_kg"), float64(s.Enthalpy()), 20, name)
+		assert.InDelta(t, row.Number(t, "rh"), float64(s.RelativeHumidity()), 1e-9, name)
 	}
 }
 
@@ -79,12 +50,12 @@ func TestStandardPressure(t *testing.T) {
 // 2.078 at 2 m.
 func TestWindAgainstFAO(t *testing.T) {
 	var at10, at2 float64
-	for _, row := range table(t, "evaporation.csv") {
+	for _, row := range reference.Rows(t, "evaporation.csv") {
 		switch {
 		case row["kind"] == "FAO-56 ex 18" && row["quantity"] == "wind at 10 m":
-			at10 = number(t, row["value"])
+			at10 = row.Number(t, "value")
 		case row["kind"] == "FAO-56 ex 18" && row["quantity"] == "u2":
-			at2 = number(t, row["value"])
+			at2 = row.Number(t, "value")
 		}
 	}
 	assert.InDelta(t, at2, air.At2m(quantity.Speed(at10), 10).MetresPerSecond(), 0.002)

@@ -1,11 +1,8 @@
 package panel_test
 
 import (
-	"encoding/csv"
 	"fmt"
 	"math"
-	"os"
-	"strconv"
 	"strings"
 	"testing"
 
@@ -13,6 +10,7 @@ import (
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
 
+	"washeve/internal/reference"
 	"washeve/model"
 	"washeve/model/quantity"
 	"washeve/planner/drying/air"
@@ -24,28 +22,14 @@ const sea = quantity.Pressure(101325)
 
 func evaporationRows(t *testing.T, kind string) [][]string {
 	t.Helper()
-	file, err := os.Open("../../../testdata/reference/evaporation.csv")
-	require.NoError(t, err)
-	defer func() { _ = file.Close() }()
-	reader := csv.NewReader(file)
-	reader.Comment = '#'
-	all, err := reader.ReadAll()
-	require.NoError(t, err)
 	var out [][]string
-	for _, row := range all {
+	for _, row := range reference.Lines(t, "evaporation.csv") {
 		if row[0] == kind && strings.ContainsAny(row[3][:1], "0123456789") {
 			out = append(out, row)
 		}
 	}
 	require.NotEmpty(t, out)
 	return out
-}
-
-func number(t *testing.T, text string) float64 {
-	t.Helper()
-	v, err := strconv.ParseFloat(text, 64)
-	require.NoError(t, err)
-	return v
 }
 
 // fromWater is our evaporation from water held at a temperature, kg/(m2 h).
@@ -63,7 +47,7 @@ func TestEvaporationAgainstPools(t *testing.T) {
 		var water, dry, rh, wind, activity float64
 		n, _ := fmt.Sscanf(row[1], "water %g C; air %g C %g%%; V %g m/s; activity %g", &water, &dry, &rh, &wind, &activity)
 		if n == 5 {
-			assert.InEpsilon(t, number(t, row[3]), fromWater(water, dry, rh/100, wind), 0.2, row[1])
+			assert.InEpsilon(t, reference.Number(t, row[3]), fromWater(water, dry, rh/100, wind), 0.2, row[1])
 		}
 	}
 }
@@ -74,7 +58,7 @@ func TestStillAirAgainstShah(t *testing.T) {
 	for _, row := range evaporationRows(t, "still air") {
 		var water, dry, rh float64
 		if n, _ := fmt.Sscanf(row[1], "water %g C; air %g C %g%%", &water, &dry, &rh); n == 3 {
-			ratio := fromWater(water, dry, rh/100, 0) / number(t, row[3])
+			ratio := fromWater(water, dry, rh/100, 0) / reference.Number(t, row[3])
 			assert.True(t, ratio > 1 && ratio < 2.2, "%s: %g", row[1], ratio)
 		}
 	}
@@ -86,7 +70,7 @@ func TestConvectionAgainstFilmCoefficients(t *testing.T) {
 	for _, row := range evaporationRows(t, "film coefficient") {
 		var wind, mph float64
 		if n, _ := fmt.Sscanf(row[1], "outdoor surface, wind %g m/s (%g mph)", &wind, &mph); n == 2 {
-			assert.InEpsilon(t, number(t, row[3]), float64(panel.Convection(quantity.Speed(wind)))+5.1, 0.1, row[1])
+			assert.InEpsilon(t, reference.Number(t, row[3]), float64(panel.Convection(quantity.Speed(wind)))+5.1, 0.1, row[1])
 		}
 	}
 }
@@ -104,7 +88,7 @@ func TestDryPanelAgainstSolAir(t *testing.T) {
 		}
 		a := air.OfHumidity(quantity.Celsius(dry), 0.5, sea)
 		got := panel.Around(a, still, 1).Dry(panel.Load{Absorbed: quantity.Irradiance(ratio * 17.03 * sunlight)})
-		assert.InDelta(t, number(t, row[3]), got.Celsius(), 3, row[1])
+		assert.InDelta(t, reference.Number(t, row[3]), got.Celsius(), 3, row[1])
 	}
 }
 

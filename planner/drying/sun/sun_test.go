@@ -1,9 +1,6 @@
 package sun_test
 
 import (
-	"encoding/csv"
-	"os"
-	"strconv"
 	"strings"
 	"testing"
 	"time"
@@ -12,6 +9,7 @@ import (
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
 
+	"washeve/internal/reference"
 	"washeve/model/quantity"
 	"washeve/planner/drying/sun"
 )
@@ -20,21 +18,10 @@ const deg = quantity.Degree
 
 // rows reads testdata/reference/sun-position.csv: two ephemeris programs that
 // agree to 0.0001 deg in altitude and 3 s in rise and set, and NREL's example.
-func rows(t *testing.T, kind string) []map[string]string {
+func rows(t *testing.T, kind string) []reference.Row {
 	t.Helper()
-	file, err := os.Open("../../../testdata/reference/sun-position.csv")
-	require.NoError(t, err)
-	defer func() { _ = file.Close() }()
-	reader := csv.NewReader(file)
-	reader.Comment = '#'
-	all, err := reader.ReadAll()
-	require.NoError(t, err)
-	var out []map[string]string
-	for _, record := range all[1:] {
-		row := map[string]string{}
-		for i, name := range all[0] {
-			row[name] = record[i]
-		}
+	var out []reference.Row
+	for _, row := range reference.Rows(t, "sun-position.csv") {
 		if row["kind"] == kind {
 			out = append(out, row)
 		}
@@ -43,15 +30,8 @@ func rows(t *testing.T, kind string) []map[string]string {
 	return out
 }
 
-func number(t *testing.T, text string) float64 {
-	t.Helper()
-	v, err := strconv.ParseFloat(text, 64)
-	require.NoError(t, err)
-	return v
-}
-
-func placeOf(t *testing.T, row map[string]string) sun.Place {
-	return sun.Place{Latitude: quantity.Angle(number(t, row["lat"])) * deg, Longitude: quantity.Angle(number(t, row["lon"])) * deg}
+func placeOf(t *testing.T, row reference.Row) sun.Place {
+	return sun.Place{Latitude: quantity.Angle(row.Number(t, "lat")) * deg, Longitude: quantity.Angle(row.Number(t, "lon")) * deg}
 }
 
 func TestPositionAgainstEphemeris(t *testing.T) {
@@ -60,17 +40,17 @@ func TestPositionAgainstEphemeris(t *testing.T) {
 		require.NoError(t, err)
 		got := placeOf(t, row).At(at)
 		name := row["place"] + " " + row["when"]
-		assert.InDelta(t, number(t, row["alt_airless"]), got.Altitude.Degrees(), 0.01, name)
-		assert.InDelta(t, number(t, row["alt_refr"]), got.Apparent().Degrees(), 0.05, name)
+		assert.InDelta(t, row.Number(t, "alt_airless"), got.Altitude.Degrees(), 0.01, name)
+		assert.InDelta(t, row.Number(t, "alt_refr"), got.Apparent().Degrees(), 0.05, name)
 		// The arc of a degree of azimuth shrinks toward the zenith.
-		assert.InDelta(t, number(t, row["az"]), got.Azimuth.Degrees(), 0.05, name)
+		assert.InDelta(t, row.Number(t, "az"), got.Azimuth.Degrees(), 0.05, name)
 	}
 }
 
 func TestDayAgainstEphemeris(t *testing.T) {
 	for _, row := range rows(t, "rise/set") {
 		date, zone, _ := strings.Cut(row["when"], " UTC")
-		hours := int(number(t, zone))
+		hours := int(reference.Number(t, zone))
 		from, err := time.ParseInLocation(time.DateOnly, date, time.FixedZone("", hours*3600))
 		require.NoError(t, err)
 		got := placeOf(t, row).Day(from, from.AddDate(0, 0, 1))
