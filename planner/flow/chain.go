@@ -140,11 +140,9 @@ func (c Chain) why(o Operating) tag.Note {
 // flow, so Newton's steps from above, where the harshest single loss alone takes
 // the push, come down to the one root and never pass it.
 func balance(push float64, l losses) quantity.Flow {
-	push -= l.rise
 	if !(push > 0) {
 		return 0
 	}
-	l.rise = 0
 	at := min(push/l.linear, math.Sqrt(push/l.square), math.Pow(push/l.hose, 1/hoseExponent))
 	if math.IsInf(at, 1) {
 		return quantity.Flow(at)

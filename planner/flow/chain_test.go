@@ -115,7 +115,6 @@ func drawChain(t *rapid.T, bore, length quantity.Length) Chain {
 	c.Elements = []Element{
 		Hose("supply", bore, length),
 		Tank("bed", halfFoot(), quantity.Celsius(rapid.Float64Range(1, 40).Draw(t, "C"))),
-		Rise("roof", quantity.Length(rapid.Float64Range(0, 4).Draw(t, "rise"))),
 	}
 	switch rapid.IntRange(0, 2).Draw(t, "tool") {
 	case 0:

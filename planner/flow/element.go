@@ -12,7 +12,6 @@ import (
 // within the wide ranges of handbooks.
 const (
 	CouplingK = 0.5 // one hose coupling
-	ValveK    = 3   // a garden valve, open
 	TankHeadK = 10  // in, distributors and out of a tank, on a bore of TankHeadBore
 	ExitK     = 1   // the jet of an open end
 )
@@ -21,15 +20,15 @@ const (
 const TankHeadBore = 0.75 * quantity.Inch
 
 // losses are the terms of a pressure drop over flow, in Pa and m3/s:
-// rise + linear q + square q2 + hose q^1.852.
-type losses struct{ rise, linear, square, hose float64 }
+// linear q + square q2 + hose q^1.852.
+type losses struct{ linear, square, hose float64 }
 
 func (l losses) and(m losses) losses {
-	return losses{l.rise + m.rise, l.linear + m.linear, l.square + m.square, l.hose + m.hose}
+	return losses{l.linear + m.linear, l.square + m.square, l.hose + m.hose}
 }
 
 func (l losses) at(q float64) float64 {
-	return l.rise + l.linear*q + l.square*q*q + l.hose*math.Pow(q, hoseExponent)
+	return l.linear*q + l.square*q*q + l.hose*math.Pow(q, hoseExponent)
 }
 
 // slope is how [losses.at] rises with q, which must be above zero.
@@ -44,8 +43,7 @@ type Element struct {
 	losses losses
 }
 
-// Drop is the pressure that the element takes at a flow. That of a height is
-// there without flow, and below zero where the water runs down.
+// Drop is the pressure that the element takes at a flow.
 func (e Element) Drop(flow quantity.Flow) quantity.Pressure {
 	return quantity.Pressure(e.losses.at(float64(flow)))
 }
@@ -70,16 +68,6 @@ func HosesIn(run model.Run, all []model.Hose) []Element {
 		}
 	}
 	return elements
-}
-
-// Fitting is a coupling or a valve of a loss coefficient k.
-func Fitting(name string, bore quantity.Length, k float64) Element {
-	return Element{Name: name, Bore: bore, losses: losses{square: fittingLoss(bore, k)}}
-}
-
-// Rise is a height that the water climbs; below zero it runs down.
-func Rise(name string, height quantity.Length) Element {
-	return Element{Name: name, losses: losses{rise: waterDensity * gravity * float64(height)}}
 }
 
 // Packing is how the resin of a tank lies.

@@ -68,13 +68,8 @@ func ergun(depth, bead quantity.Length, voids quantity.Fraction, density, viscos
 	return viscous, inertial
 }
 
-// FittingLoss is what a coupling or a valve takes: K rho v2/2, v in its bore.
-// PUBLISHED: any text on hydraulics; the K values carry their own tags.
-func FittingLoss(flow quantity.Flow, bore quantity.Length, k float64) quantity.Pressure {
-	return quantity.Pressure(fittingLoss(bore, k) * float64(flow) * float64(flow))
-}
-
-// fittingLoss is in Pa for each (m3/s)2.
+// fittingLoss is what a coupling or a tank's head takes, in Pa for each (m3/s)2: K rho v2/2,
+// v in its bore. PUBLISHED: any text on hydraulics; the K values carry their own tags.
 func fittingLoss(bore quantity.Length, k float64) float64 {
 	area := math.Pi / 4 * float64(bore) * float64(bore)
 	return k * waterDensity / (2 * area * area)

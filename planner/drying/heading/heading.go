@@ -3,7 +3,6 @@
 package heading
 
 import (
-	"fmt"
 	"math"
 
 	"washeve/model"
@@ -22,21 +21,6 @@ func CosIncidence(h model.Heading, side model.Side, altitude, azimuth quantity.A
 		return -1
 	}
 	return quantity.Fraction(math.Cos(float64(altitude)) * math.Cos(float64(azimuth-quantity.Angle(h)-turn)))
-}
-
-// Incidence is the angle between a face's outward normal and the sun.
-func Incidence(h model.Heading, side model.Side, altitude, azimuth quantity.Angle) quantity.Angle {
-	cosine := float64(CosIncidence(h, side, altitude, azimuth))
-	return quantity.Angle(math.Acos(max(-1, min(1, cosine))))
-}
-
-// Facing is where an upright side looks, as an angle from true north.
-func Facing(h model.Heading, side model.Side) (quantity.Angle, error) {
-	turn, ok := turnOf(side)
-	if !ok {
-		return 0, fmt.Errorf("the %s looks in no direction of the compass", side)
-	}
-	return model.HeadingOf(quantity.Angle(h) + turn).Angle(), nil
 }
 
 func turnOf(side model.Side) (quantity.Angle, bool) {
