@@ -2,6 +2,7 @@ package planner_test
 
 import (
 	"os"
+	"path/filepath"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -47,10 +48,12 @@ func TestTheSeasonFromItsTableTeachesTheSame(t *testing.T) {
 	table, err := os.Open("../testdata/season/log.csv")
 	require.NoError(t, err)
 	defer table.Close()
-	entries, faults := journal.ReadCSV(table, "log.csv", nil)
-	require.False(t, fault.HasErrors(faults), "%v", faults)
+	imported := journal.Open(filepath.Join(t.TempDir(), "log.toml"))
+	_, faults, err := imported.Import(table, "log.csv", nil)
+	require.NoError(t, err, "%v", faults)
+	entries, _ := imported.Load()
 	fromFile := planner.Memory{Past: planner.Recall(log, lib.Rig, lib.Places)}
-	fromTable := planner.Memory{Past: planner.Recall(model.NewLog(entries), lib.Rig, lib.Places)}
+	fromTable := planner.Memory{Past: planner.Recall(entries, lib.Rig, lib.Places)}
 	a, err := fromFile.Make(lib.Rig, lib.Places, lib.Washes[0].Wash)
 	require.NoError(t, err)
 	b, err := fromTable.Make(lib.Rig, lib.Places, lib.Washes[0].Wash)

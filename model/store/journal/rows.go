@@ -82,8 +82,7 @@ func (t *table) finish(row, before int) {
 // where any row is faulty, none. A row whose identifier the log holds with
 // another content is told and left out: an entry is corrected by a correction.
 func (j *Journal) Import(r io.Reader, name string, zone *time.Location) (added int, told []fault.Fault, err error) {
-	t := table{faults: faults{file: name}, zone: zone, reader: model.NewEntryReader(), alike: map[string]int{}}
-	t.read(r)
+	t := readTable(r, name, zone)
 	if fault.HasErrors(t.all) {
 		return 0, t.all, fmt.Errorf("%s: nothing was imported, since it has faults; put them right and import it again", name)
 	}

@@ -48,20 +48,7 @@ func rowOf(e *model.Entry, columns []column) []string {
 	return cells
 }
 
-// ReadCSV reads such a table, or one that a person made: any of the columns, in
-// any order. A moment without its offset from UTC is taken in zone. Rows without
-// an identifier get one that follows from what they say. Where any row is
-// faulty there are no entries at all. A fault's Line is the row, the names of the
-// columns being row 1.
-func ReadCSV(r io.Reader, name string, zone *time.Location) ([]model.Entry, []fault.Fault) {
-	t := table{faults: faults{file: name}, zone: zone, reader: model.NewEntryReader(), alike: map[string]int{}}
-	t.read(r)
-	if fault.HasErrors(t.all) {
-		return nil, t.all
-	}
-	return t.entries, t.all
-}
-
+// table is a log read from such a table, or from one that a person made.
 type table struct {
 	faults
 	zone    *time.Location
@@ -70,6 +57,15 @@ type table struct {
 	alike   map[string]int
 	entries []model.Entry
 	rows    []int // of the entries
+}
+
+// readTable reads a table of any of the columns, in any order. A moment without its
+// offset from UTC is taken in zone. Rows without an identifier get one that follows
+// from what they say. A fault's Line is the row, the names of the columns being row 1.
+func readTable(r io.Reader, name string, zone *time.Location) table {
+	t := table{faults: faults{file: name}, zone: zone, reader: model.NewEntryReader(), alike: map[string]int{}}
+	t.read(r)
+	return t
 }
 
 func (t *table) read(r io.Reader) {
