@@ -117,16 +117,10 @@ type SoftenerDemand struct {
 // Demand works it out. The bed is taken as it stands now for the water of the
 // final rinse, which is the same over its life but for the last of it.
 func (s *Season) Demand(rig model.Rig, places model.Places, wash model.Wash) (Demand, error) {
-	wash.Date = quantity.Opt[model.Date]{}
-	c, err := choose(rig, places, wash)
+	m, err := s.making(rig, places, wash)
 	if err != nil {
 		return Demand{}, err
 	}
-	c.past, c.setting = s.past, s.setting
-	m := &making{chosen: c, foretells: noDay, ages: standAt}
-	m.remember()
-	m.decide()
-	m.rinseFrom(s.stands)
 	d := m.demand()
 	d.DI, d.Soft, d.Untreated = m.done.totals()
 	if len(m.done.di) > 0 {
@@ -139,22 +133,32 @@ func (s *Season) Demand(rig model.Rig, places model.Places, wash model.Wash) (De
 // Draw is the demand of another user of the bed, who takes a volume of DI water
 // at a flow and reads no pen, so nothing is flushed.
 func (s *Season) Draw(rig model.Rig, places model.Places, wash model.Wash, volume quantity.Volume, flow quantity.Opt[quantity.Flow]) (Demand, error) {
-	wash.Date, wash.Stages = quantity.Opt[model.Date]{}, nil
-	c, err := choose(rig, places, wash)
+	wash.Stages = nil
+	m, err := s.making(rig, places, wash)
 	if err != nil {
 		return Demand{}, err
 	}
-	c.past, c.setting = s.past, s.setting
-	m := &making{chosen: c, foretells: noDay, ages: standAt}
-	m.remember()
-	m.decide()
-	m.rinseFrom(s.stands)
 	at := flow.Or(m.ask.main)
 	m.ask.uses, m.ask.volume, m.ask.main = []diUse{{at, volume}}, volume, at
 	d := m.demand()
 	d.DI = Use{Volume: volume, Duration: at.Time(volume)}
 	d.Softener = m.softenerDemand(0)
 	return d, nil
+}
+
+// making is a wash of no day on the bed as it stands, decided up to its final rinse.
+func (s *Season) making(rig model.Rig, places model.Places, wash model.Wash) (*making, error) {
+	wash.Date = quantity.Opt[model.Date]{}
+	c, err := choose(rig, places, wash)
+	if err != nil {
+		return nil, err
+	}
+	c.past, c.setting = s.past, s.setting
+	m := &making{chosen: c, foretells: noDay, ages: standAt}
+	m.remember()
+	m.decide()
+	m.rinseFrom(s.stands)
+	return m, nil
 }
 
 func (m *making) demand() Demand {
