@@ -36,7 +36,7 @@ func (m Model) key(msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 	case !bound:
 		return m, nil
 	case b.Blocked != "":
-		return m.warn("Not now: " + b.Blocked + "."), nil
+		return m.warn(b.NotNow()), nil
 	case b.Does == back:
 		return m, m.back()
 	}

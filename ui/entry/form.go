@@ -198,7 +198,7 @@ func (f Form) Update(msg tea.KeyMsg) (Form, keys.Action) {
 	case !bound:
 		return f, ""
 	case b.Blocked != "":
-		f.status = "Not now: " + b.Blocked + "."
+		f.status = b.NotNow()
 		return f, ""
 	}
 	f.status = ""

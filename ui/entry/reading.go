@@ -90,7 +90,7 @@ func (r Reading) Update(msg tea.KeyMsg) (Reading, keys.Action) {
 	case !bound:
 		return r, ""
 	case b.Blocked != "":
-		r.problem = "Not now: " + b.Blocked + "."
+		r.problem = b.NotNow()
 		return r, ""
 	}
 	switch b.Does {

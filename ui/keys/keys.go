@@ -27,6 +27,9 @@ func New(group string, does Action, shown, help string, on ...string) Binding {
 	}
 }
 
+// NotNow is what is said where the binding cannot act.
+func (b Binding) NotNow() string { return "Not now: " + b.Blocked + "." }
+
 // Explained gives the binding more words for the help page.
 func (b Binding) Explained(words string) Binding {
 	b.Long = words

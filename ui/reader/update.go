@@ -44,7 +44,7 @@ func (m Model) key(msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 		return m, nil
 	}
 	if b.Blocked != "" {
-		m.note = "Not now: " + b.Blocked + "."
+		m.note = b.NotNow()
 		return m, nil
 	}
 	switch b.Does {

@@ -45,7 +45,7 @@ func (m Model) key(msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 	case !bound:
 		return m, nil
 	case b.Blocked != "":
-		return m.warn("Not now: " + b.Blocked + "."), nil
+		return m.warn(b.NotNow()), nil
 	}
 	m = m.say("")
 	if m.edit != nil {

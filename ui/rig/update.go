@@ -55,7 +55,7 @@ func (m Model) key(msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 // refuse says why a key does nothing. Of a digit the letters behind it are let go by, too.
 func (m Model) refuse(b keys.Binding) Model {
 	m.refused = b.Does == overtype
-	return m.warn("Not now: " + b.Blocked + ".")
+	return m.warn(b.NotNow())
 }
 
 // act does what a key means while the hand walks.

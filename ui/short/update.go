@@ -43,7 +43,7 @@ func (m Model) key(msg tea.KeyMsg) (Model, tea.Cmd) {
 	case !bound:
 		return m, nil
 	case b.Blocked != "":
-		return m.warn("Not now: " + b.Blocked + "."), nil
+		return m.warn(b.NotNow()), nil
 	}
 	return m.say("").act(b.Does)
 }

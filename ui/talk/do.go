@@ -62,7 +62,7 @@ func (t *talk) act(w Word, rest string) {
 		t.say("Not now.")
 		return
 	case b.Blocked != "":
-		t.say("Not now: " + b.Blocked + ".")
+		t.say(b.NotNow())
 		return
 	}
 	if w.Key == "" {

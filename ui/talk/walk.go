@@ -106,7 +106,7 @@ func (t *talk) states(w Word, th Thing, value string) bool {
 	t.put(th.On())
 	b, bound := bindingOf(t.root.Top().Keys(), w)
 	if !bound || b.Blocked != "" {
-		t.say("Not now: " + b.Blocked + ".")
+		t.say(b.NotNow())
 		return true
 	}
 	t.press(b.Keys()[0])
