@@ -3,6 +3,7 @@ package plan
 import (
 	"washeve/model"
 	"washeve/ui/form"
+	"washeve/ui/history"
 	"washeve/ui/keeping"
 )
 
@@ -23,19 +24,14 @@ func (m Model) settle(w work) Model {
 	return m.save()
 }
 
-func (m Model) undone() Model {
-	w, past := m.history.Undone(m.now)
-	m.history = past
-	return m.settled(w, "Undone.")
-}
+func (m Model) undone() Model { return m.settled("Undone.", m.history.Undone) }
 
-func (m Model) redone() Model {
-	w, past := m.history.Redone(m.now)
-	m.history = past
-	return m.settled(w, "Done again.")
-}
+func (m Model) redone() Model { return m.settled("Done again.", m.history.Redone) }
 
-func (m Model) settled(w work, words string) Model {
+// settled goes a step through the history, and says so unless there is trouble to tell.
+func (m Model) settled(words string, step func(work) (work, history.Of[work])) Model {
+	w, past := step(m.now)
+	m.history = past
 	m = m.settle(w)
 	if m.alarm || m.question != nil {
 		return m

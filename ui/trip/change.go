@@ -28,19 +28,14 @@ func (m Model) settle(t model.Trip) Model {
 	return m.save()
 }
 
-func (m Model) undone() Model {
-	t, past := m.history.Undone(m.now)
-	m.history = past
-	return m.settled(t, "Undone.")
-}
+func (m Model) undone() Model { return m.settled("Undone.", m.history.Undone) }
 
-func (m Model) redone() Model {
-	t, past := m.history.Redone(m.now)
-	m.history = past
-	return m.settled(t, "Done again.")
-}
+func (m Model) redone() Model { return m.settled("Done again.", m.history.Redone) }
 
-func (m Model) settled(t model.Trip, words string) Model {
+// settled goes a step through the history, and says so unless there is trouble to tell.
+func (m Model) settled(words string, step func(model.Trip) (model.Trip, history.Of[model.Trip])) Model {
+	t, past := step(m.now)
+	m.history = past
 	if m = m.settle(t); m.alarm || m.question != nil {
 		return m
 	}
