@@ -34,9 +34,5 @@ func (m Model) openCompare() tea.Cmd {
 func (m Model) tookWay(way ways.Way) Model {
 	w := m.now.clone()
 	w.rig, w.places, w.wash = way.Case.Rig, way.Case.Places, way.Case.Wash
-	m = m.commit(w.clone())
-	if m.alarm || m.question != nil {
-		return m
-	}
-	return m.say("The plan is now: " + way.Name + ". u takes it back.")
+	return m.commit(w.clone()).done("The plan is now: " + way.Name + ". u takes it back.")
 }

@@ -28,11 +28,15 @@ func (m Model) undone() Model { return m.settled("Undone.", m.history.Undone) }
 
 func (m Model) redone() Model { return m.settled("Done again.", m.history.Redone) }
 
-// settled goes a step through the history, and says so unless there is trouble to tell.
+// settled goes a step through the history.
 func (m Model) settled(words string, step func(work) (work, history.Of[work])) Model {
 	w, past := step(m.now)
 	m.history = past
-	m = m.settle(w)
+	return m.settle(w).done(words)
+}
+
+// done says what was done, unless there is trouble to tell.
+func (m Model) done(words string) Model {
 	if m.alarm || m.question != nil {
 		return m
 	}
@@ -136,11 +140,7 @@ func (m Model) drop() Model {
 	if err := w.remove(section, index); err != nil {
 		return m.warn(err.Error())
 	}
-	m = m.commit(w)
-	if m.alarm || m.question != nil {
-		return m
-	}
-	return m.say("Taken away; u brings it back.")
+	return m.commit(w).done("Taken away; u brings it back.")
 }
 
 // referred lists the items of a section, each with what tells it from others.

@@ -29,10 +29,10 @@ func (m Model) tookShare(d short.Done) Model {
 	w := m.now.clone()
 	w.wash = d.Wash
 	m = m.commit(w)
-	if d.Taken != "" && !m.alarm && m.question == nil {
-		return m.say("Taken: " + d.Taken + ". u takes it back.")
+	if d.Taken == "" {
+		return m
 	}
-	return m
+	return m.done("Taken: " + d.Taken + ". u takes it back.")
 }
 
 // toChangeResin keeps the pins and opens the guided change of resin.

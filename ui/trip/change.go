@@ -32,11 +32,16 @@ func (m Model) undone() Model { return m.settled("Undone.", m.history.Undone) }
 
 func (m Model) redone() Model { return m.settled("Done again.", m.history.Redone) }
 
-// settled goes a step through the history, and says so unless there is trouble to tell.
+// settled goes a step through the history.
 func (m Model) settled(words string, step func(model.Trip) (model.Trip, history.Of[model.Trip])) Model {
 	t, past := step(m.now)
 	m.history = past
-	if m = m.settle(t); m.alarm || m.question != nil {
+	return m.settle(t).done(words)
+}
+
+// done says what was done, unless there is trouble to tell.
+func (m Model) done(words string) Model {
+	if m.alarm || m.question != nil {
 		return m
 	}
 	return m.say(words)
@@ -103,10 +108,7 @@ func (m Model) start() Model {
 	}
 	m.trips = append(m.trips, m.now)
 	m.history, m.hand = history.Of[model.Trip]{}, 1
-	if m = m.settle(m.now); m.alarm || m.question != nil {
-		return m
-	}
-	return m.say("A trip to start from. enter changes the line under the hand; n adds a wash, o a stop.")
+	return m.settle(m.now).done("A trip to start from. enter changes the line under the hand; n adds a wash, o a stop.")
 }
 
 func after(d model.Date, days int) model.Date {
@@ -182,10 +184,7 @@ func (m Model) advised() Model {
 		}
 		t := m.now.Clone()
 		t.Changes = append(t.Changes, model.ResinChange{Date: quantity.Typed(c.Date, c.Date.String())})
-		if m = m.commit(t).onto(changeLine, len(t.Changes)-1); m.alarm || m.question != nil {
-			return m
-		}
-		return m.say("The change of " + c.Date.String() + " is planned now.")
+		return m.commit(t).onto(changeLine, len(t.Changes)-1).done("The change of " + c.Date.String() + " is planned now.")
 	}
 	return m
 }
@@ -202,10 +201,7 @@ func (m Model) drop() Model {
 	case changeLine:
 		t.Changes = append(t.Changes[:l.index], t.Changes[l.index+1:]...)
 	}
-	if m = m.commit(t); m.alarm || m.question != nil {
-		return m
-	}
-	return m.say("Taken away; u brings it back.")
+	return m.commit(t).done("Taken away; u brings it back.")
 }
 
 // moved puts the line under the hand so many days later. The hand goes with it.

@@ -57,8 +57,5 @@ func (m Model) tookWay(way ways.Way) (screen.Screen, tea.Cmd) {
 		told = func() tea.Msg { return msg }
 		words = "Now: " + way.Name + ". u takes that back; " + added + " stays in the rig."
 	}
-	if m = m.commit(way.Case.Trip.Clone()); m.alarm || m.question != nil {
-		return m, told
-	}
-	return m.say(words), told
+	return m.commit(way.Case.Trip.Clone()).done(words), told
 }
