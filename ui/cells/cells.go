@@ -82,7 +82,7 @@ func Width(text string) int {
 // colour is the length of a colour's code at the start of text; 0 where another
 // code stands there.
 func colour(text string) int {
-	for i := len(csi); strings.HasPrefix(text, csi) && i < len(text); i++ {
+	for i := len(CSI); strings.HasPrefix(text, CSI) && i < len(text); i++ {
 		switch c := text[i]; {
 		case c == 'm':
 			return i + 1
@@ -93,7 +93,8 @@ func colour(text string) int {
 	return 0
 }
 
-const csi = "\x1b["
+// CSI begins a code that a terminal obeys.
+const CSI = "\x1b["
 
 // narrow tells the commonest letters that take one cell and join no other: those of
 // ASCII, what is drawn with, and three marks. It is quick.

@@ -1,7 +1,11 @@
 // Package thrift sends a terminal fewer bytes that look the same.
 package thrift
 
-import "strings"
+import (
+	"strings"
+
+	"washeve/ui/cells"
+)
 
 // Line rewrites a line so that it sends fewer bytes and looks the same: a
 // colour is set only where a letter needs it and it is not set already. Blanks
@@ -38,7 +42,7 @@ func Line(line string) string {
 }
 
 const (
-	csi     = "\x1b["
+	csi     = cells.CSI
 	reverse = "7"
 )
 
