@@ -22,21 +22,14 @@ import (
 
 var update = golden.Flag()
 
-// inTheme shows the screen in a theme. The ways are worked out once.
-func inTheme(t testing.TB) func(theme.Theme) screen.Screen {
+func TestFrames(t *testing.T) {
 	start := New(ours())
-	return func(th theme.Theme) screen.Screen {
+	hands.Frames(t, *update, func(th theme.Theme) screen.Screen {
 		m := hands.Play(t, start, "right right").M
 		m.th = th
 		return m
-	}
+	}, layout.Least(), layout.Size{W: 140, H: 40})
 }
-
-func TestFrames(t *testing.T) {
-	hands.Frames(t, *update, inTheme(t), layout.Least(), layout.Size{W: 140, H: 40})
-}
-
-func TestColourIsOnlyAdded(t *testing.T) { hands.ColourIsOnlyAdded(t, inTheme(t)) }
 
 func TestTheHandGoesFromWayToWayAndThePlanStaysInSight(t *testing.T) {
 	p := play(t, ours(), "")

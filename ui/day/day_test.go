@@ -21,20 +21,13 @@ import (
 
 var update = golden.Flag()
 
-// inTheme shows the screen in a theme.
-func inTheme(t testing.TB) func(theme.Theme) screen.Screen {
-	return func(th theme.Theme) screen.Screen {
+func TestFrames(t *testing.T) {
+	hands.Frames(t, *update, func(th theme.Theme) screen.Screen {
 		o := ours()
 		o.Theme = th
 		return play(t, o, "left left").M
-	}
+	}, layout.Least(), layout.Size{W: 140, H: 40})
 }
-
-func TestFrames(t *testing.T) {
-	hands.Frames(t, *update, inTheme(t), layout.Least(), layout.Size{W: 140, H: 40})
-}
-
-func TestColourIsOnlyAdded(t *testing.T) { hands.ColourIsOnlyAdded(t, inTheme(t)) }
 
 // The days that are unlike others, each as it is seen.
 func TestOddDays(t *testing.T) {

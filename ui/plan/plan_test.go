@@ -19,20 +19,13 @@ import (
 
 var update = golden.Flag()
 
-// inTheme shows the screen in a theme.
-func inTheme(t testing.TB) func(theme.Theme) screen.Screen {
-	return func(th theme.Theme) screen.Screen {
+func TestFrames(t *testing.T) {
+	hands.Frames(t, *update, func(th theme.Theme) screen.Screen {
 		o := ours(t)
 		o.Theme = th
 		return New(o)
-	}
+	}, layout.Least(), layout.Size{W: 100, H: 30}, layout.Size{W: 140, H: 40})
 }
-
-func TestFrames(t *testing.T) {
-	hands.Frames(t, *update, inTheme(t), layout.Least(), layout.Size{W: 100, H: 30}, layout.Size{W: 140, H: 40})
-}
-
-func TestColourIsOnlyAdded(t *testing.T) { hands.ColourIsOnlyAdded(t, inTheme(t)) }
 
 func TestFirstFrameHasTheWholeAnswer(t *testing.T) {
 	seen := play(t, ours(t), "").Seen()

@@ -16,17 +16,12 @@ import (
 
 var update = golden.Flag()
 
-// inTheme shows the screen in a theme.
-func inTheme(t testing.TB) func(theme.Theme) screen.Screen {
-	return func(th theme.Theme) screen.Screen {
+func TestFrames(t *testing.T) {
+	hands.Frames(t, *update, func(th theme.Theme) screen.Screen {
 		o, _ := ours()
 		o.Theme = th
 		return play(t, o, "down enter down down").M
-	}
-}
-
-func TestFrames(t *testing.T) {
-	hands.Frames(t, *update, inTheme(t), layout.Least(), layout.Size{W: 140, H: 40})
+	}, layout.Least(), layout.Size{W: 140, H: 40})
 }
 
 // The ways through the screen, as they are seen.
@@ -50,8 +45,6 @@ func TestScenes(t *testing.T) {
 		golden.Check(t, *update, "scene-"+name+".txt", p.Seen()+"\n")
 	}
 }
-
-func TestColourIsOnlyAdded(t *testing.T) { hands.ColourIsOnlyAdded(t, inTheme(t)) }
 
 func TestPlainIsASCII(t *testing.T) {
 	o, _ := ours()

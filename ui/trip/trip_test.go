@@ -22,20 +22,13 @@ import (
 
 var update = golden.Flag()
 
-// inTheme shows the screen in a theme.
-func inTheme(t testing.TB) func(theme.Theme) screen.Screen {
-	return func(th theme.Theme) screen.Screen {
+func TestFrames(t *testing.T) {
+	hands.Frames(t, *update, func(th theme.Theme) screen.Screen {
 		o, _ := ours()
 		o.Theme = th
 		return play(t, o, "down down down").M
-	}
+	}, layout.Least(), layout.Size{W: 140, H: 40})
 }
-
-func TestFrames(t *testing.T) {
-	hands.Frames(t, *update, inTheme(t), layout.Least(), layout.Size{W: 140, H: 40})
-}
-
-func TestColourIsOnlyAdded(t *testing.T) { hands.ColourIsOnlyAdded(t, inTheme(t)) }
 
 // From nothing to the order-by date.
 func TestATripFromNothing(t *testing.T) {

@@ -17,7 +17,7 @@ import (
 )
 
 // Frames compares what a screen shows in every theme, at each of the sizes, with
-// what is stored.
+// what is stored. Without colours it must say the same.
 func Frames(t *testing.T, update bool, show func(theme.Theme) screen.Screen, sizes ...layout.Size) {
 	t.Helper()
 	for name, options := range map[string]theme.Options{
@@ -32,10 +32,10 @@ func Frames(t *testing.T, update bool, show func(theme.Theme) screen.Screen, siz
 			golden.Check(t, update, file, strings.ReplaceAll(frame, "\x1b", "^[")+"\n")
 		}
 	}
+	colourIsOnlyAdded(t, show)
 }
 
-// ColourIsOnlyAdded checks that a screen says the same without colours.
-func ColourIsOnlyAdded(t *testing.T, show func(theme.Theme) screen.Screen) {
+func colourIsOnlyAdded(t *testing.T, show func(theme.Theme) screen.Screen) {
 	t.Helper()
 	size := layout.Size{W: 100, H: 30}
 	bare := show(theme.New(theme.Options{Profile: termenv.Ascii})).View(size)
