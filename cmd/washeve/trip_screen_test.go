@@ -30,9 +30,7 @@ func TestAWayOfATripIsMadeItsPlan(t *testing.T) {
 	s.press("y")
 	s.sees("The trip is now: DI for all. u takes it back.")
 	assert.Contains(t, read(t, trip), "\ndi_for = \"every stage\"\n")
-	s.press("u")
-	s.sees("Undone.")
-	assert.Equal(t, before, read(t, trip))
+	s.takesBack(trip, before)
 
 	s.press("C")
 	s.sees("Compare: June loop")
@@ -71,9 +69,7 @@ func TestAWayThatAddsToAFileIsTakenBack(t *testing.T) {
 	s.press("right", "right", "right", "right", "right", "right", "enter")
 	s.sees("The trip is now: change once. u takes it back.")
 	assert.Contains(t, read(t, trip), "\n[[change]]\n")
-	s.press("u")
-	s.sees("Undone.")
-	assert.Equal(t, before, read(t, trip))
+	s.takesBack(trip, before)
 
 	s.press("esc")
 	s.sees("Marigold at Juniper Flats")
@@ -84,9 +80,7 @@ func TestAWayThatAddsToAFileIsTakenBack(t *testing.T) {
 	s.press("y")
 	s.sees("The plan is now: twice the tank. u takes it back.")
 	assert.NotEqual(t, owned, read(t, rig))
-	s.press("u")
-	s.sees("Undone.")
-	assert.Equal(t, owned, read(t, rig))
+	s.takesBack(rig, owned)
 }
 
 // A place and a vehicle that a trip names are renamed: the trip follows with all else
@@ -103,9 +97,7 @@ func TestATripFollowsANewName(t *testing.T) {
 	s.press("e", "ctrl+u", "Old Goose", "enter")
 	s.sees("Renamed")
 	assert.Equal(t, strings.ReplaceAll(before, "vehicle = \"Marigold\" ", "vehicle = \"Old Goose\" "), read(t, trip))
-	s.press("u")
-	s.sees("Undone.")
-	assert.Equal(t, before, read(t, trip))
+	s.takesBack(trip, before)
 	s.press("r")
 	s.sees("Done again.")
 	s.press("R")
@@ -115,6 +107,14 @@ func TestATripFollowsANewName(t *testing.T) {
 	s.press("q")
 	require.Zero(t, s.ends())
 	assert.Contains(t, read(t, trip), "vehicle = \"Old Goose\"")
+}
+
+// takesBack takes the last change back: the file is as it was before.
+func (s *screen) takesBack(path, before string) {
+	s.t.Helper()
+	s.press("u")
+	s.sees("Undone.")
+	assert.Equal(s.t, before, read(s.t, path))
 }
 
 func read(t *testing.T, path string) string {
