@@ -118,6 +118,31 @@ func TestWrongTextIsDroppedAndSaid(t *testing.T) {
 	assert.False(t, f.Entry().Body.(*model.WashDone).DI.Given())
 }
 
+// What is typed behind a digit that a line refused is of the same text: none of it acts,
+// until enter, esc or an arrow.
+func TestNothingActsBehindADigitThatWasRefused(t *testing.T) {
+	f := New("", model.Entry{Body: &model.Sample{}}, known(), "point", "reading")
+	f, does := press(f, "'5w3j' delete")
+	assert.Empty(t, does)
+	assert.True(t, f.Typing(), "letters are text")
+	assert.True(t, f.Busy(), "the keys of the screen beneath are off, too")
+	assert.Zero(t, f.hand, "j is no step down")
+	assert.Contains(t, strings.Join(f.Lines(plain(), 80, 12), "\n"), "this line takes a word from a list; letters wait until enter or esc")
+	f, does = press(f, "esc")
+	assert.Empty(t, does, "esc ends the text, not the form")
+	f, _ = press(f, "j")
+	assert.Equal(t, 1, f.hand)
+}
+
+func TestANumberBelowZeroIsRefusedAndSaid(t *testing.T) {
+	f := New("", model.Entry{Body: &model.WashDone{}}, known(), "di")
+	f, _ = press(f, "'-5'")
+	assert.Contains(t, strings.Join(f.Lines(plain(), 80, 12), "\n"), "is below zero; write it like")
+	f, _ = press(f, "enter")
+	assert.Contains(t, f.status, "Not taken: is below zero")
+	assert.False(t, f.Entry().Body.(*model.WashDone).DI.Given())
+}
+
 func TestAFormSharesNothing(t *testing.T) {
 	e := model.Entry{Body: &model.Regeneration{Softener: "a"}}
 	f := New("", e, known())

@@ -61,6 +61,8 @@ type Form struct {
 	edit   *form.Edit
 	picker *form.Picker
 	status string
+
+	refused bool // a digit was: what is typed behind it is let go by
 }
 
 // New starts on an entry. The keys named come first, the others after them.
@@ -104,10 +106,10 @@ func (f Form) Problem() string {
 }
 
 // Typing tells that letters are text just now.
-func (f Form) Typing() bool { return f.edit != nil }
+func (f Form) Typing() bool { return f.edit != nil || f.refused }
 
 // Busy tells that a value is being changed: all keys are the form's.
-func (f Form) Busy() bool { return f.edit != nil || f.picker != nil }
+func (f Form) Busy() bool { return f.edit != nil || f.picker != nil || f.refused }
 
 // At puts the hand on a field.
 func (f Form) At(key string) Form {
@@ -193,16 +195,18 @@ func (f Form) Update(msg tea.KeyMsg) (Form, keys.Action) {
 		e := f.edit.Type(msg, f.check)
 		f.edit = &e
 		return f, ""
-	case !bound && msg.Paste && f.picker == nil:
+	case !bound && msg.Paste && f.picker == nil && !f.refused:
 		return f.overtyped(msg), ""
 	case !bound:
 		return f, ""
 	case b.Blocked != "":
-		f.status = b.NotNow()
-		return f, ""
+		return f.refuse(b), ""
 	}
 	f.status = ""
 	switch {
+	case f.refused:
+		f.refused = false
+		return f, ""
 	case f.picker != nil:
 		return f.pick(b.Does, msg), ""
 	case f.edit != nil:

@@ -22,6 +22,8 @@ const (
 // Keys lists the keys of the form as it now stands.
 func (f Form) Keys() []keys.Binding {
 	switch {
+	case f.refused:
+		return form.RefusedKeys()
 	case f.picker != nil:
 		return PickKeys("as it was")
 	case f.edit != nil:
@@ -45,7 +47,7 @@ func (f Form) formKeys() []keys.Binding {
 	field, ok := f.here()
 	notTyped, nothing := "", ""
 	if !ok || len(field.Choices) > 0 {
-		notTyped = "this line takes a word from a list; enter opens it"
+		notTyped = form.NotTyped
 	}
 	if !ok || !field.Given() {
 		nothing = "nothing is stated here"
@@ -58,7 +60,7 @@ func (f Form) formKeys() []keys.Binding {
 		keys.New("Form", Leave, "esc", "leave, nothing written", "esc"),
 		keys.New("Form", down, "down", "line down", "down", "j", "tab"),
 		keys.New("Form", up, "up", "line up", "up", "k", "shift+tab"),
-		keys.New("Form", overtype, "0-9", "type a new number", "0", "1", "2", "3", "4", "5", "6", "7", "8", "9").Unless(notTyped),
+		keys.New("Form", overtype, "0-9", "type a new number", form.NumberKeys()...).Unless(notTyped),
 		keys.New("Form", takeAway, "del", "take the value away", "delete", "backspace").Unless(nothing),
 	}
 }

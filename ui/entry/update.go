@@ -101,6 +101,13 @@ func (f Form) startEdit(text string) Form {
 	return f
 }
 
+// refuse says why a key does nothing. Of a digit the letters behind it are let go by, too.
+func (f Form) refuse(b keys.Binding) Form {
+	f.refused = b.Does == overtype
+	f.status = b.NotNow()
+	return f
+}
+
 // overtyped starts anew with a key.
 func (f Form) overtyped(msg tea.KeyMsg) Form {
 	if f = f.startEdit(""); f.edit == nil {

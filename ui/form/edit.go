@@ -95,8 +95,12 @@ func (e Edit) check(try Try) Edit {
 		e.Good, e.Replaced = text, true
 		return e
 	}
-	if offer := e.withUnit(text); offer != "" && try(offer) == nil {
-		e.Offer = offer
+	if offer := e.withUnit(text); offer != "" {
+		if err := try(offer); err != nil {
+			e.Problem = err // the unit is not what is wrong
+		} else {
+			e.Offer = offer
+		}
 	}
 	return e
 }

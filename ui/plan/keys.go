@@ -84,7 +84,7 @@ func (m Model) changeKeys() []keys.Binding {
 		keys.New("See", why, "y", "where from", "y").Explained("where each number comes from: formula, inputs, source; and all that is assumed"),
 		keys.New("Change", undo, "u", "undo", "u", "ctrl+z").Unless(m.history.NoUndo()),
 		keys.New("Change", redo, "r", "redo", "r", "ctrl+y").Unless(m.history.NoRedo()),
-		keys.New("Change", overtype, "0-9", "type a new number", ".", "0", "1", "2", "3", "4", "5", "6", "7", "8", "9").Unless(notTyped),
+		keys.New("Change", overtype, "0-9", "type a new number", form.NumberKeys()...).Unless(notTyped),
 		keys.New("Change", nextChoice, "right", "next word of a list", "right", "l").Unless(notChoice),
 		keys.New("Change", prevChoice, "left", "word before", "left", "h").Unless(notChoice),
 		keys.New("Change", takeAway, "del", "take the value away: it is assumed again", "delete", "backspace").Unless(nothing + noWord),

@@ -256,3 +256,14 @@ func TestTextOnALineOfWordsDoesNothing(t *testing.T) {
 	p.Keys("esc 3 n down n")
 	assert.NotNil(t, p.M.edit, "an arrow ends it as well")
 }
+
+// A minus begins a text as a digit does, so that nothing else is taken in its place.
+func TestANumberBelowZeroIsRefusedAndSaid(t *testing.T) {
+	p := play(t, ours(t), "down down down")
+	was := p.M.now.rig.Vehicles[0].Length
+	p.Keys("'-5'")
+	assert.Contains(t, p.Says(), "is below zero; write it like")
+	p.Keys("enter")
+	assert.Contains(t, p.Says(), "Not taken: is below zero")
+	assert.Equal(t, was, p.M.now.rig.Vehicles[0].Length)
+}

@@ -1,6 +1,9 @@
 package refill
 
-import "washeve/ui/keys"
+import (
+	"washeve/ui/form"
+	"washeve/ui/keys"
+)
 
 const (
 	next     keys.Action = "next"
@@ -74,7 +77,7 @@ func (m Model) pageKeys() []keys.Binding {
 	if m.now().amounts {
 		bindings = append(bindings,
 			keys.New("Amounts", change, "enter", "change", "enter").Unless(notHere),
-			keys.New("Amounts", overtype, "0-9", "type a new number", "0", "1", "2", "3", "4", "5", "6", "7", "8", "9").Unless(notHere))
+			keys.New("Amounts", overtype, "0-9", "type a new number", form.NumberKeys()...).Unless(notHere))
 	}
 	noUp, noDown := m.cannotMove()
 	return append(bindings,

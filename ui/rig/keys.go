@@ -121,7 +121,7 @@ func (m Model) fieldKeys() []keys.Binding {
 	}
 	return []keys.Binding{
 		keys.New("Fields", enter, "enter", "change", "enter").Explained("from the list into the fields; there, change the line: type, or pick from a list").Unless(deeper),
-		keys.New("Fields", overtype, "0-9", "type a new number", ".", "0", "1", "2", "3", "4", "5", "6", "7", "8", "9").Unless(notTyped),
+		keys.New("Fields", overtype, "0-9", "type a new number", form.NumberKeys()...).Unless(notTyped),
 		keys.New("Fields", nextChoice, "right", "next word of a list", "right", "l").Unless(inList + notChoice),
 		keys.New("Fields", prevChoice, "left", "word before", "left", "h").Unless(inList + notChoice),
 		keys.New("Fields", takeAway, "del", "take the value away: it is assumed again", "delete", "backspace").Unless(inList + noWord),

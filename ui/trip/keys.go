@@ -73,7 +73,7 @@ func (m Model) sheetKeys() []keys.Binding {
 		keys.New("Line", back, "esc", "back to the list", "esc"),
 		keys.New("Line", down, "down", "value down", "down", "j", "tab"),
 		keys.New("Line", up, "up", "value up", "up", "k", "shift+tab"),
-		keys.New("Line", overtype, "0-9", "type a new number", "0", "1", "2", "3", "4", "5", "6", "7", "8", "9").Unless(notTyped),
+		keys.New("Line", overtype, "0-9", "type a new number", form.NumberKeys()...).Unless(notTyped),
 		keys.New("Line", takeAway, "del", "take the value away", "delete", "backspace").Unless(nothing),
 		keys.New("Line", undo, "u", "undo", "u", "ctrl+z").Unless(m.history.NoUndo()),
 		keys.New("Line", redo, "r", "redo", "r", "ctrl+y").Unless(m.history.NoRedo()),

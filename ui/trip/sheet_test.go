@@ -63,3 +63,12 @@ func TestADayIsTypedWithoutItsYear(t *testing.T) {
 	play(t, o, "down enter enter '05-30' enter")
 	assert.Equal(t, "2026-05-30", k.trips[0].Stops[0].Date.Words(), "the start itself may be earlier, not before today")
 }
+
+// A minus begins a text as a digit does, so that nothing else is taken in its place.
+func TestANumberBelowZeroIsRefusedAndSaid(t *testing.T) {
+	o, k := ours()
+	was := k.trips[0].Lead
+	p := play(t, o, "enter down down down down '-5' enter")
+	assert.Contains(t, p.Seen(), "Not taken: is below zero")
+	assert.Equal(t, was, k.trips[0].Lead)
+}
