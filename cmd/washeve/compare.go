@@ -112,7 +112,7 @@ func (p *program) compareTrip(lib library, args []string, o compare.Options) err
 	if err != nil {
 		return err
 	}
-	by := compare.NewOneTrip(lib.WashLike, b.past(lib.Rig, lib.Places), p.today())
+	by := compare.NewOneTrip(lib.WashLike, b.past(lib.Rig, lib.Places), p.seenOn(lib, args))
 	table, err := compare.Compare(compare.Case{Rig: lib.Rig, Places: lib.Places, Trip: &t}, by, o)
 	if err != nil {
 		return err

@@ -36,7 +36,7 @@ washeve compare TRIP.toml does.`,
 			if err != nil {
 				return err
 			}
-			return p.printTrip(lib, t)
+			return p.printTrip(lib, t, p.seenOn(lib, args))
 		},
 	}
 	c.Flags().BoolVar(&ways, "ways", false, "the trip under several ways, side by side")
@@ -68,13 +68,22 @@ func (p *program) trip(lib library, args []string) (model.Trip, error) {
 
 func (p *program) today() model.Date { return model.MomentOf(p.now()).Date() }
 
-func (p *program) printTrip(lib library, t model.Trip) error {
+// seenOn is the day on which a trip is looked at; not known for that of the built-in
+// example, whose days are invented and say the same on any day.
+func (p *program) seenOn(lib library, named []string) model.Date {
+	if lib.example && len(named) == 0 {
+		return model.Date{}
+	}
+	return p.today()
+}
+
+func (p *program) printTrip(lib library, t model.Trip, today model.Date) error {
 	b, sys, err := p.openBookIn(lib.Rig)
 	if err != nil {
 		return err
 	}
 	plan, err := trip.Make(trip.Input{
-		Rig: lib.Rig, Places: lib.Places, Trip: t, Like: lib.WashLike, Past: b.past(lib.Rig, lib.Places), Today: p.today(),
+		Rig: lib.Rig, Places: lib.Places, Trip: t, Like: lib.WashLike, Past: b.past(lib.Rig, lib.Places), Today: today,
 	})
 	if err != nil {
 		return err

@@ -101,11 +101,15 @@ func TestWornBedIsToBeChangedAndOrderedFor(t *testing.T) {
 	assert.InDelta(t, 0.5*44, p.Carry.Low.Pounds()/2+p.Carry.High.Pounds()/2, 0.01)
 
 	in.Trip.Carry = model.No
-	in.Today = model.Date{Year: 2026, Month: 6, Day: 30}
+	in.Today = model.Date{Year: 2026, Month: 6, Day: 20}
 	p = mustMake(t, in)
 	order, _ = p.OrderBy.Get()
 	assert.Equal(t, planner.OrderBy(p.Changes[0].Date, planner.LeadTime), order)
 	assert.True(t, p.Late)
+	in.Today = model.Date{Year: 2026, Month: 6, Day: 30}
+	p = mustMake(t, in)
+	assert.True(t, p.Over)
+	assert.False(t, p.Late, "nobody orders for a trip that is over")
 }
 
 func TestSoundBedNeedsNothing(t *testing.T) {

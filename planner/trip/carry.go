@@ -114,7 +114,7 @@ func (t *tripping) carry() {
 	p.NeededBy = needed
 	order := planner.OrderBy(needed.Or(model.Date{}), p.Lead)
 	p.OrderBy = quantity.Some(order)
-	p.Late = t.in.Today != model.Date{} && order.Compare(t.in.Today) < 0
+	p.Late = !p.Over && t.in.Today != model.Date{} && order.Compare(t.in.Today) < 0
 }
 
 // tell writes down what to heed.

@@ -50,7 +50,7 @@ type Plan struct {
 	Lead     quantity.Duration
 	NeededBy quantity.Opt[model.Date] // the day on which resin must be at hand
 	OrderBy  quantity.Opt[model.Date] // not given where no resin is needed
-	Late     bool                     // that day is past
+	Late     bool                     // that day is past, and the trip is not over
 
 	Used Sum // resin that the washes use up, by its price
 	Salt Sum // of the softener, likewise

@@ -78,7 +78,10 @@ func TripChanges(p trip.Plan) []string {
 // TripOrder says when to order, and why then.
 func TripOrder(p trip.Plan, sys quantity.System) string {
 	order, given := p.OrderBy.Get()
-	if !given {
+	switch {
+	case p.Over:
+		return "This trip is over: nothing is to be ordered for it."
+	case !given:
 		return "No resin needs to be ordered for this trip."
 	}
 	needed := p.NeededBy.Or(order)
@@ -240,7 +243,7 @@ func TripTold(p trip.Plan, sys quantity.System, width int) string {
 func (w *page) trip(p trip.Plan, sys quantity.System) string {
 	w.line(TripHeading(p))
 	if p.Over {
-		w.line("This trip is over.")
+		w.line("This trip is over: its last day was " + p.Last.String() + ".")
 	}
 	w.WriteByte('\n')
 	w.wrapped("", "", TripVerdict(p))

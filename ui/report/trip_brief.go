@@ -56,7 +56,7 @@ func briefChanges(p trip.Plan) string {
 
 func briefOrder(p trip.Plan, sys quantity.System) string {
 	order, given := p.OrderBy.Get()
-	if !given {
+	if !given || p.Over {
 		return TripOrder(p, sys)
 	}
 	needed := p.NeededBy.Or(order)

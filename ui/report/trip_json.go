@@ -23,6 +23,7 @@ type tripJSON struct {
 	OrderBy     *string          `json:"order_by"`
 	NeededBy    *string          `json:"needed_by"`
 	Late        bool             `json:"late"`
+	Over        bool             `json:"over"`
 	Lead        number           `json:"lead_days"`
 	Life        bandJSON         `json:"life_at_start"`
 	Stops       []stopJSON       `json:"stops"`
@@ -118,7 +119,7 @@ func TripJSON(p trip.Plan) ([]byte, error) {
 func tripDocument(p trip.Plan) tripJSON {
 	doc := tripJSON{
 		Format: Format, Trip: p.Name, Bed: p.Bed, Scale: p.Scale.String(),
-		Chance: number(p.AllOnSpec), Advised: number(p.AllAdvised), Late: p.Late, Lead: number(p.Lead / quantity.Day),
+		Chance: number(p.AllOnSpec), Advised: number(p.AllAdvised), Late: p.Late, Over: p.Over, Lead: number(p.Lead / quantity.Day),
 		Life: fractions(p.Start), OrderBy: dayText(p.OrderBy), NeededBy: dayText(p.NeededBy),
 		Stops: []stopJSON{}, Washes: []tripWashJSON{}, Changes: []changeJSON{},
 		Carry: carryJSON{

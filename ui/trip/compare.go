@@ -34,7 +34,7 @@ func (m *Model) notCompared() string {
 func (m Model) openCompare() tea.Cmd {
 	t := m.now.Clone()
 	means := func() (ways.Answerer, ways.Yearly) {
-		return ways.NewOneTrip(m.like, m.taught().log, m.today), ways.Yearly{}
+		return ways.NewOneTrip(m.like, m.taught().log, m.seenOn()), ways.Yearly{}
 	}
 	page := compare.New(compare.Options{
 		Base: ways.Case{Rig: m.rig, Places: m.places, Trip: &t}, Means: means,

@@ -156,11 +156,20 @@ func (m Model) replan(t model.Trip) Model {
 	if !m.begun {
 		return m
 	}
-	p, err := m.memory.Make(trip.Input{Rig: m.rig, Places: m.places, Trip: t, Like: m.like, Past: m.log, Today: m.today})
+	p, err := m.memory.Make(trip.Input{Rig: m.rig, Places: m.places, Trip: t, Like: m.like, Past: m.log, Today: m.seenOn()})
 	if m.planErr = err; err == nil {
 		m.plan = p
 	}
 	return m
+}
+
+// seenOn is the day on which the trip is looked at; not known for the built-in example,
+// whose days are invented and say the same on any day.
+func (m *Model) seenOn() model.Date {
+	if m.example {
+		return model.Date{}
+	}
+	return m.today
 }
 
 // shown is the trip that the screen shows: with what is being typed.

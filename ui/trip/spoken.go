@@ -68,6 +68,9 @@ func (m Model) answerTold() []string {
 		changes = "No change of resin is planned, and none is advised."
 	}
 	lines := []string{report.TripVerdict(m.plan), changes, report.TripOrder(m.plan, m.sys), report.TripCarry(m.plan, m.sys) + " " + report.TripCost(m.plan)}
+	if m.plan.Over {
+		lines = append(lines, "begin starts another trip; later and week later move a line of this one.")
+	}
 	if problem := m.problem(); problem != "" {
 		lines = append(lines, "Mind: "+problem+".")
 	}

@@ -259,3 +259,21 @@ func BenchmarkKey(b *testing.B) {
 		_ = p.M.View(p.S)
 	}
 }
+
+// A trip whose days are past says so where its order stood, and what to do; the built-in
+// one is the same on any day.
+func TestATripThatIsOver(t *testing.T) {
+	o, _ := ours()
+	p := play(t, o, "")
+	assert.NotContains(t, p.Seen(), "over.")
+	assert.Contains(t, p.Seen(), "Order resin")
+	o.Today = model.Date{Year: 2026, Month: 11, Day: 27}
+	p = play(t, o, "")
+	assert.Contains(t, p.Seen(), "This trip is over. b begins another; , . < > move the line under the hand.")
+	assert.NotContains(t, p.Seen(), "Order resin")
+	told := strings.Join(p.M.told(), " ")
+	assert.Contains(t, told, "This trip is over: nothing is to be ordered for it.")
+	assert.Contains(t, told, "begin starts another trip")
+	o.Example = true
+	assert.Contains(t, play(t, o, "").Seen(), "Order resin by 2026-05-2")
+}

@@ -67,6 +67,9 @@ func (m Model) offer(at layout.Rect) []string {
 	return lines
 }
 
+// overWords stands in the place of the order, which nobody needs any more.
+const overWords = "This trip is over. b begins another; , . < > move the line under the hand."
+
 // words is the answer: the verdict, where to change, when to order, what to carry
 // and what it costs.
 func (m Model) words(at layout.Rect) []string {
@@ -96,6 +99,9 @@ func (m Model) words(at layout.Rect) []string {
 		report.TripCarry(m.plan, m.sys) + " " + report.TripCost(m.plan),
 	}
 	inks := []theme.Ink{ink, m.th.Text, order, m.th.Text}
+	if m.plan.Over {
+		whole[2], inks[2] = overWords, m.th.Doubt
+	}
 	for i, brief := range report.TripBrief(m.plan, m.sys) {
 		if cells.Width(whole[i]) > at.W {
 			whole[i] = brief
