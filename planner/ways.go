@@ -109,7 +109,7 @@ func (w ways) sure(f quantity.Fraction) bool { return f >= w.share.Confidence }
 func (w ways) split() (WayOut, error) {
 	way := WayOut{Code: WaySplit, Name: "DI where it shows most"}
 	if w.share.Short > 0 {
-		return w.not(way, "the faces that are pinned in need %s more than the bed gives", quantity.ValueOf(w.share.Short)), nil
+		return w.not(way, "the faces pinned in need %s too much", quantity.ValueOf(w.share.Short)), nil
 	}
 	order := w.share.Order()
 	switch {
@@ -123,7 +123,7 @@ func (w ways) split() (WayOut, error) {
 		return way, err
 	}
 	if len(w.share.Wash.TowelFaces) == len(w.wash.TowelFaces) && w.share.Flow == w.base.main.flowOf(model.DI) {
-		return w.not(way, "the bed has enough for every face that is not pinned out"), nil
+		return w.not(way, "the bed has enough for the unpinned faces"), nil
 	}
 	does, lost := "DI on "+facesWords(order)+", in this order, at %s", "a towel on all else"
 	if len(w.share.Wash.TowelFaces) == 0 {
@@ -184,7 +184,7 @@ func (w ways) cap() (WayOut, error) {
 	case drawn <= limit && !w.base.plan.Cap.Useful():
 		return w.not(way, "no flow keeps this bed on spec; the DI water runs under its other caps already"), nil
 	case drawn <= limit:
-		return w.not(way, "the DI water runs under the cap of %s already", quantity.ValueOf(limit)), nil
+		return w.not(way, "DI runs under the cap of %s already", quantity.ValueOf(limit)), nil
 	case limit < leastHeld:
 		return w.not(way, "the cap is %s, and no nozzle sprays with so little", quantity.ValueOf(limit)), nil
 	}

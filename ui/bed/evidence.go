@@ -24,10 +24,10 @@ func (m Model) noteLines(width, most int) []string {
 		if c := odd[0].Suspect.Causes; len(c) > 0 {
 			text += " " + c[0].Note.Text(m.sys)
 		}
-		lines = append(lines, m.wrap(m.th.Bad, text, width, max(most-1, 1))...)
+		lines = append(lines, m.brief(m.th.Bad, text, width, max(most-1, 1))...)
 	}
 	if moved := report.Moved(m.ahead, m.sys); moved != "" && len(odd) == 0 && most > 2 {
-		lines = append(lines, m.wrap(m.th.Text, moved, width, most-1)...)
+		lines = append(lines, m.brief(m.th.Text, moved, width, most-1)...)
 	}
 	more := " e tells more."
 	if len(odd) > 1 {
@@ -35,7 +35,7 @@ func (m Model) noteLines(width, most int) []string {
 	}
 	room := most - len(lines)
 	if advice := m.adviceWords(room); advice != "" {
-		lines = append(lines, m.wrap(m.th.Text, advice+more, width, room)...)
+		lines = append(lines, m.brief(m.th.Text, advice+more, width, room)...)
 	}
 	if room := most - len(lines); room > len(m.ahead.Advice.Options) {
 		lines = append(append(lines, ""), m.worthLines(width)...)

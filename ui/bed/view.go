@@ -163,6 +163,15 @@ func (m Model) rowInk(r *model.Row) theme.Ink {
 	return m.th.Text
 }
 
+// brief is text in at most so many lines, for what e or f tell in full.
+func (m Model) brief(ink theme.Ink, text string, width, most int) []string {
+	var lines []string
+	for _, line := range cells.Clauses(cells.Safe(text), width, most, m.th.Marks.More) {
+		lines = append(lines, ink.On(line))
+	}
+	return lines
+}
+
 // wrap is text in at most so many lines.
 func (m Model) wrap(ink theme.Ink, text string, width, most int) []string {
 	var lines []string

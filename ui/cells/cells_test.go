@@ -87,3 +87,13 @@ func FuzzWidth(f *testing.F) {
 		}
 	})
 }
+
+func TestClausesEndWhole(t *testing.T) {
+	text := "The hose pushes 9 gpm, over the cap (2 gpm, by contact time): never rinse with it."
+	assert.Equal(t, []string{text}, cells.Clauses(text, 90, 1, "…"))
+	assert.Equal(t, []string{"The hose pushes 9 gpm, over the cap (2 gpm, by contact time)."}, cells.Clauses(text, 70, 1, "…"))
+	assert.Equal(t, []string{"The hose pushes 9 gpm."}, cells.Clauses(text, 40, 1, "…"), "not within brackets")
+	assert.Equal(t, []string{"The hose pushes…"}, cells.Clauses(text, 18, 1, "…"), "too little would be left")
+	assert.Equal(t, []string{"a b…"}, cells.Clauses("a b c d", 4, 1, "…"))
+	assert.Empty(t, cells.Clauses(text, 40, 0, "…"))
+}

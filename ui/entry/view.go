@@ -57,7 +57,7 @@ func (f Form) help(th theme.Theme, width, most int) []string {
 		text, ink = f.edit.Says(), f.edit.Ink(th)
 	}
 	var lines []string
-	for _, line := range cells.WrapMost(cells.Safe(text), width, most, th.Marks.More) {
+	for _, line := range cells.Clauses(cells.Safe(text), width, most, th.Marks.More) {
 		lines = append(lines, ink.On(line))
 	}
 	return lines

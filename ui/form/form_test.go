@@ -93,7 +93,10 @@ func TestRow(t *testing.T) {
 		{form.Row{Label: "width", Assumed: "8 ft 6 in", Tag: "PRACTICE"}, "  width            (8 ft 6 in) prac"},
 		{form.Row{Label: "flow", Assumed: "2 gpm", Tag: "PRACTICE"}, "  flow             (2 gpm) PRACTICE"},
 		{form.Row{Label: "pH"}, "  pH               -"},
-		{form.Row{Label: "a very long label indeed", Value: "x\x1b[2J"}, `  a very long l... x\x1b[2J`},
+		{form.Row{Label: "a very long label indeed", Value: "x\x1b[2J"}, `  a very long label indeed x\x1b[2J`},
+		{form.Row{Label: "a very long label indeed, which it is", Value: "x"}, `  a very long label indee... x`},
+		{form.Row{Label: "a very long label indeed", Value: "18 gr/gal"}, "  a very long label in... 18 gr/gal"},
+		{form.Row{Label: "alkalinity", Value: "210 mg/L as CaCO3 in all"}, `  alkalinity 210 mg/L as CaCO3 i...`},
 		{form.Row{Label: "pressure", Value: "40 psi", Faulty: true}, "  pressure         40 psi ?"},
 	} {
 		assert.Equal(t, c.want, c.row.Line(th, 35))

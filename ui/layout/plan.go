@@ -21,8 +21,8 @@ type PlanRects struct {
 	Notes   Rect // warnings and cautions
 }
 
-// PlanNeeds is how many lines the variable parts would like.
-type PlanNeeds struct{ Bars, Stages int }
+// PlanNeeds is how many lines the variable parts would like. A status has one at least.
+type PlanNeeds struct{ Bars, Stages, Status int }
 
 // Plan divides the Plan screen: the walk at the left, the answer at the right.
 func Plan(size Size, need PlanNeeds) PlanRects {
@@ -30,7 +30,7 @@ func Plan(size Size, need PlanNeeds) PlanRects {
 	rest := Whole(size)
 	p.Title, rest = rest.Top(1)
 	p.Hint, rest = rest.Bottom(1)
-	p.Status, rest = rest.Bottom(1)
+	p.Status, rest = rest.Bottom(max(need.Status, 1))
 	p.Walk, rest = rest.Left(walkWidth(size.W))
 	p.Help, p.Walk = p.Walk.Bottom(4)
 	_, rest = rest.Left(1)

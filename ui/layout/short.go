@@ -29,6 +29,7 @@ func Short(size Size, faces, ways int) (r ShortRects, perWay int) {
 	if rest.H >= faces+1+2*ways+1+2+4 {
 		perWay, detail = 2, 4
 	}
+	detail = max(detail, min(rest.H-(faces+1)-(perWay*ways+1)-2*gap, 4))
 	r.Detail, rest = rest.Bottom(detail)
 	_, rest = rest.Top(gap)
 	r.Faces, rest = rest.Top(faces + 1)

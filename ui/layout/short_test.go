@@ -34,7 +34,7 @@ func TestShortSmall(t *testing.T) {
 	assert.Equal(t, 1, perWay)
 	assert.Equal(t, 6, r.Faces.H)
 	assert.Equal(t, 9, r.Ways.H)
-	assert.Equal(t, 2, r.Detail.H)
+	assert.Equal(t, 3, r.Detail.H)
 	_, perWay = layout.Short(layout.Size{W: 140, H: 40}, 5, 8)
 	assert.Equal(t, 2, perWay)
 }

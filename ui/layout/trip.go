@@ -11,14 +11,14 @@ type TripRects struct {
 	Hint   Rect
 }
 
-// Trip divides the Trip screen: the answer above, the season, and the list below.
-// In words the season has a line less.
-func Trip(size Size, inWords bool) TripRects {
+// Trip divides the Trip screen: the answer above, the season, and the list below, with so
+// many lines of status under it. In words the season has a line less.
+func Trip(size Size, inWords bool, status int) TripRects {
 	var t TripRects
 	rest := Whole(size)
 	t.Title, rest = rest.Top(1)
 	t.Hint, rest = rest.Bottom(1)
-	t.Status, rest = rest.Bottom(1)
+	t.Status, rest = rest.Bottom(status)
 	t.Words, rest = rest.Top(4)
 	if inWords {
 		t.Season, t.List = rest.Top(3)

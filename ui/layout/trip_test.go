@@ -13,7 +13,7 @@ import (
 func TestTripPartsStayApartAndInside(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		size := layout.Size{W: rapid.IntRange(80, 260).Draw(t, "w"), H: rapid.IntRange(24, 90).Draw(t, "h")}
-		parts := reflect.ValueOf(layout.Trip(size, rapid.Bool().Draw(t, "words")))
+		parts := reflect.ValueOf(layout.Trip(size, rapid.Bool().Draw(t, "words"), rapid.IntRange(1, 3).Draw(t, "status")))
 		owned := map[[2]int]bool{}
 		for i := range parts.NumField() {
 			r := parts.Field(i).Interface().(layout.Rect)
@@ -27,5 +27,6 @@ func TestTripPartsStayApartAndInside(t *testing.T) {
 			}
 		}
 	})
-	assert.Equal(t, 9, layout.Trip(layout.Least(), false).List.H)
+	assert.Equal(t, 9, layout.Trip(layout.Least(), false, 1).List.H)
+	assert.Equal(t, 7, layout.Trip(layout.Least(), false, 3).List.H)
 }

@@ -253,7 +253,7 @@ func (m *Model) noteLines(at layout.Rect) []string {
 			room--
 		}
 		if len(lines) == 0 {
-			parts = cells.WrapMost(cells.Safe(text), at.W-2, room, m.th.Marks.More)
+			parts = cells.Clauses(cells.Safe(text), at.W-2, room, m.th.Marks.More)
 		}
 		if left > 0 || len(parts) > room {
 			left++

@@ -23,7 +23,7 @@ func (m Model) View(size layout.Size) string {
 		{At: r.Title, Lines: []string{m.titleLine(r.Title.W)}},
 		{At: r.Walk, Lines: m.walkLines(r.Walk, rows)},
 		{At: r.Help, Lines: m.helpLines(r.Help, rows)},
-		{At: r.Status, Lines: []string{m.statusLine(r.Status.W)}},
+		{At: r.Status, Lines: m.statusLines(r.Status.W)},
 		{At: r.Hint, Lines: []string{keys.Hint(m.hints(), m.th, r.Hint.W)}},
 	}
 	return layout.Compose(size, append(blocks, m.answerBlocks(r)...))
@@ -31,7 +31,7 @@ func (m Model) View(size layout.Size) string {
 
 // rects divides the screen for what there is to show.
 func (m *Model) rects() layout.PlanRects {
-	return layout.Plan(m.size, layout.PlanNeeds{Bars: len(m.plan.Cap.Caps) + 2, Stages: len(m.plan.Stages)})
+	return layout.Plan(m.size, layout.PlanNeeds{Bars: len(m.plan.Cap.Caps) + 2, Stages: len(m.plan.Stages), Status: len(m.statusLines(m.size.W))})
 }
 
 // titleLine names the wash, and whose it is at the right.
@@ -72,7 +72,10 @@ func (m *Model) hints() []keys.Binding {
 	return append(append(all[:1:1], ends...), all[1:5]...)
 }
 
-func (m *Model) statusLine(width int) string {
+// mostStatus is how many lines a status takes from what is over it, at most.
+const mostStatus = 3
+
+func (m *Model) statusLines(width int) []string {
 	text, ink := m.status, m.th.Text
 	if m.alarm {
 		ink = m.th.Doubt
@@ -86,7 +89,7 @@ func (m *Model) statusLine(width int) string {
 	if text = cells.Safe(text); m.lag == entry.Behind {
 		text = entry.WhileReading(text)
 	}
-	return ink.On(cells.Clip(text, width, m.th.Marks.More))
+	return inked(ink, cells.WrapMost(text, width, mostStatus, m.th.Marks.More))
 }
 
 // walkLine is a line of the walk: the head of a step (row -1), or a row of the

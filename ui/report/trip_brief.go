@@ -49,7 +49,7 @@ func briefChanges(p trip.Plan) string {
 	}
 	text := strings.Join(parts, "; ") + "; throws out " + Percent(wasted) + " of a fill"
 	if len(advised) > 0 {
-		text += "; all on spec then: " + Percent(p.AllAdvised)
+		text += "; on spec then: " + Percent(p.AllAdvised)
 	}
 	return text + "."
 }
@@ -95,6 +95,14 @@ func briefCarry(p trip.Plan, sys quantity.System) string {
 		text += "; to buy " + p.Buy.String()
 	}
 	return text + "."
+}
+
+// TripDIBrief says the DI water of a wash of a trip.
+func TripDIBrief(w trip.WashPlan, sys quantity.System) string {
+	if math.IsNaN(w.Outlet.P50) {
+		return "no DI water"
+	}
+	return "DI " + quantity.Show(w.DI.P50, sys)
 }
 
 // TripDI says the DI water of a wash of a trip, and what the outlet shows at its end.

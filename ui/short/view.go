@@ -149,7 +149,7 @@ func (m Model) wayLines(width, perWay int) []string {
 		case perWay > 1:
 			text = w.Name
 		}
-		lines = append(lines, ink.On(cells.Clip(mark+" "+text, width, m.th.Marks.More)))
+		lines = append(lines, ink.On(mark+" "+m.inOne(text, width-2)))
 		if perWay > 1 {
 			lines = append(lines, m.secondLine(w, width))
 		}
@@ -159,7 +159,12 @@ func (m Model) wayLines(width, perWay int) []string {
 
 // secondLine says under a way what it is, or why it is none here.
 func (m Model) secondLine(w planner.WayOut, width int) string {
-	return m.th.Muted.On(cells.Clip("    "+report.WaySays(w, m.sys), width, m.th.Marks.More))
+	return m.th.Muted.On("    " + m.inOne(report.WaySays(w, m.sys), width-4))
+}
+
+// inOne is a text in one line; the hand on it, it is told in full.
+func (m Model) inOne(text string, width int) string {
+	return strings.Join(cells.Clauses(cells.Safe(text), width, 1, m.th.Marks.More), "")
 }
 
 // detailLines is about the line under the hand: what a pin would do, or what a
@@ -172,7 +177,11 @@ func (m Model) detailLines(at layout.Rect) []string {
 	if w, ok := m.way(); ok {
 		text = w.Name + ": " + report.WaySays(w, m.sys)
 	}
-	return m.wrap(m.th.Text, text, at.W, at.H)
+	lines := m.wrap(m.th.Text, text, at.W, at.H)
+	if len(lines) < at.H {
+		lines = append([]string{""}, lines...) // apart from the ways
+	}
+	return lines
 }
 
 func (m Model) wrap(ink theme.Ink, text string, width, most int) []string {

@@ -108,7 +108,7 @@ func (m Model) start() Model {
 	}
 	m.trips = append(m.trips, m.now)
 	m.history, m.hand = history.Of[model.Trip]{}, 1
-	return m.settle(m.now).done("A trip to start from. enter changes the line under the hand; n adds a wash, o a stop.")
+	return m.settle(m.now).done("A trip to start from. enter changes a line; n adds a wash, o a stop.")
 }
 
 func after(d model.Date, days int) model.Date {

@@ -96,7 +96,8 @@ func (m Model) things() []talk.Thing {
 
 // lineTold is what a line of the list says, without its marks.
 func (m Model) lineTold(l line) string {
-	name, detail, _ := m.lineWords(l)
+	name, details, _ := m.lineWords(l)
+	detail := details[0]
 	if l.kind == changeLine || l.kind == adviceLine {
 		return "change of resin; " + detail
 	}

@@ -5,7 +5,6 @@ import (
 	"strings"
 
 	"washeve/model"
-	"washeve/model/quantity"
 	"washeve/ui/cells"
 	"washeve/ui/form"
 	"washeve/ui/keys"
@@ -22,7 +21,7 @@ func (m Model) View(size layout.Size) string {
 	season := picture.Season{Plan: m.plan, Here: m.dayUnder()}
 	blocks := []layout.Placed{
 		{At: r.Title, Lines: []string{m.titleLine(r.Title.W)}},
-		{At: r.Status, Lines: []string{m.statusLine(r.Status.W)}},
+		{At: r.Status, Lines: m.statusLines(r.Status.W)},
 		{At: r.Hint, Lines: []string{keys.Hint(m.hints(), m.th, r.Hint.W)}},
 	}
 	if !m.begun {
@@ -36,7 +35,9 @@ func (m Model) View(size layout.Size) string {
 	))
 }
 
-func (m Model) rects() layout.TripRects { return layout.Trip(m.size, m.th.Plain) }
+func (m Model) rects() layout.TripRects {
+	return layout.Trip(m.size, m.th.Plain, len(m.statusLines(m.size.W)))
+}
 
 func (m *Model) dayUnder() model.Date {
 	l, _ := m.here()
@@ -85,7 +86,9 @@ func (m Model) words(at layout.Rect) []string {
 	if m.plan.FirstAtRisk >= 0 {
 		ink = m.th.Doubt
 	}
-	clip := func(text string) string { return cells.Clip(cells.Safe(text), at.W, m.th.Marks.More) }
+	clip := func(text string) string {
+		return strings.Join(cells.Clauses(cells.Safe(text), at.W, 1, m.th.Marks.More), "")
+	}
 	changes := strings.Join(report.TripChanges(m.plan), " ")
 	if changes == "" {
 		changes = "No change of resin is planned, and none is advised."
@@ -149,10 +152,13 @@ func (m Model) help(width int) string {
 	case m.edit != nil && m.edit.Says() != "":
 		text, ink = m.edit.Says(), m.th.Bad
 	}
-	return ink.On(cells.Clip(cells.Safe(text), width, m.th.Marks.More))
+	return ink.On(strings.Join(cells.Clauses(cells.Safe(text), width, 1, m.th.Marks.More), ""))
 }
 
-func (m Model) statusLine(width int) string {
+// mostStatus is how many lines a status takes from the list, at most.
+const mostStatus = 3
+
+func (m Model) statusLines(width int) []string {
 	text, ink := m.status, m.th.Text
 	if m.alarm {
 		ink = m.th.Doubt
@@ -164,12 +170,23 @@ func (m Model) statusLine(width int) string {
 		text, ink = problem, m.th.Doubt
 	}
 	if text == "" && len(m.plan.Notes) > 0 {
-		text, ink = m.plan.Notes[0].Text(m.sys), m.th.Muted
-		if n := len(m.plan.Notes); n > 1 {
-			text = fmt.Sprintf("%s (and %d more: f)", text, n-1)
-		}
+		return []string{m.th.Muted.On(m.noteLine(width))}
 	}
-	return ink.On(cells.Clip(cells.Safe(text), width, m.th.Marks.More))
+	lines := cells.WrapMost(cells.Safe(text), width, mostStatus, m.th.Marks.More)
+	for i := range lines {
+		lines[i] = ink.On(lines[i])
+	}
+	return lines
+}
+
+// noteLine is the first note in one line, and how many more f shows.
+func (m Model) noteLine(width int) string {
+	more := ""
+	if n := len(m.plan.Notes); n > 1 {
+		more = fmt.Sprintf(" (and %d more: f)", n-1)
+	}
+	text := cells.Safe(m.plan.Notes[0].Text(m.sys))
+	return strings.Join(cells.Clauses(text, width-cells.Width(more), 1, m.th.Marks.More), "") + more
 }
 
 func (m Model) hints() []keys.Binding {
@@ -198,9 +215,16 @@ func (m Model) lineText(l line, here bool, width int) string {
 		return ink.On(mark+" ") + m.th.Strong.On(cells.Clip(cells.Safe(m.settings()), width-2, m.th.Marks.More))
 	}
 	head := mark + " " + cells.Fit(day, 8)
-	name, detail, tone := m.lineWords(l)
+	room := max(width-nameWidth-10, 0)
+	name, details, tone := m.lineWords(l)
+	detail := details[len(details)-1]
+	for i := len(details) - 1; i >= 0; i-- {
+		if cells.Width(details[i]) <= room {
+			detail = details[i]
+		}
+	}
 	return ink.On(head+cells.Fit(cells.Clip(cells.Safe(name), nameWidth-1, m.th.Marks.More), nameWidth)) +
-		tone.On(cells.Clip(cells.Safe(detail), max(width-nameWidth-10, 0), m.th.Marks.More))
+		tone.On(cells.Clip(cells.Safe(detail), room, m.th.Marks.More))
 }
 
 // nameWidth is how much of a line the name takes.
@@ -214,69 +238,6 @@ func (m *Model) settings() string {
 		carried = "comes along the way"
 	}
 	return m.now.Name + ": " + strings.Join(append(m.now.Otherwise(), lead, carried), ", ")
-}
-
-func (m Model) lineWords(l line) (name, detail string, tone theme.Ink) {
-	switch l.kind {
-	case stopLine:
-		name, detail = m.stopWords(l.index)
-		return name, detail, m.th.Muted
-	case washLine:
-		return m.washWords(l.index)
-	case changeLine:
-		detail = "planned"
-		if c := m.changePlan(l.index); c != nil {
-			detail += "; throws out " + report.Percent(c.Wasted) + " of a fill"
-		}
-		return "  R change of resin", detail, m.th.Text
-	}
-	c := m.plan.Changes[l.index]
-	return "  r change of resin", "advised; throws out " + report.Percent(c.Wasted) + " of a fill; t plans it", m.th.Muted
-}
-
-func (m *Model) stopWords(index int) (name, detail string) {
-	s := &m.now.Stops[index]
-	p := m.stopPlan(index)
-	if p == nil || p.TDS.P50 == 0 {
-		detail = "no wash here"
-		if s.Unknown() {
-			detail = "water unknown; no wash here"
-		}
-		return s.Called(), detail
-	}
-	detail = report.PPM(p.TDS.P50)
-	if s.Unknown() {
-		detail = fmt.Sprintf("unknown, %s to %s", quantity.Round(p.TDS.P10), report.PPM(p.TDS.P90))
-	}
-	if onHand, limited := p.OnHand.Get(); limited {
-		detail += ", tank only: " + quantity.Show(p.Needs, m.sys) + " of " + quantity.Show(onHand, m.sys)
-	}
-	if s.Limits != "" && s.Limits != model.NoLimits {
-		detail += ", washing: " + string(s.Limits)
-	}
-	return s.Called(), detail
-}
-
-func (m *Model) washWords(index int) (name, detail string, tone theme.Ink) {
-	w := &m.now.Washes[index]
-	name = "  " + w.Called()
-	p := m.washPlan(index)
-	switch {
-	case p == nil:
-		return name, "not counted: it needs a date, and a stop by then", m.th.Doubt
-	case p.Barred:
-		return name, "not counted: washing is not allowed here", m.th.Doubt
-	}
-	mark, ink := picture.VerdictMark(m.th, *p)
-	detail = mark + " " + report.Percent(p.Chance)
-	if then := report.Then(*p); then != "" {
-		detail += ", then " + then
-	}
-	detail += "; " + report.TripDI(*p, m.sys)
-	if p.Softener != nil && p.Softener.Regenerate {
-		detail += "; regenerate first"
-	}
-	return name, detail, ink
 }
 
 func split(text string) []string { return strings.Split(strings.TrimRight(text, "\n"), "\n") }

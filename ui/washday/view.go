@@ -146,7 +146,7 @@ func (m Model) statusLine(width int) string {
 	case m.alarm:
 		ink = m.th.Doubt
 	case text == "" && !m.state.Sure:
-		text, ink = "A clock went back: a stretch of time could not be counted. b and the times are yours to set right.", m.th.Doubt
+		text, ink = "A clock went back, so some time is not counted: b and the times set it right.", m.th.Doubt
 	case text == "" && m.state.Running:
 		text, ink = "the time runs", m.th.Accent
 	}

@@ -1,0 +1,85 @@
+package trip
+
+import (
+	"fmt"
+
+	"washeve/model"
+	"washeve/model/quantity"
+	"washeve/ui/picture"
+	"washeve/ui/report"
+	"washeve/ui/theme"
+)
+
+// lineWords is what a line of the list is called, and what there is to say of it: in full,
+// then ever shorter, for what has little room.
+func (m Model) lineWords(l line) (name string, details []string, tone theme.Ink) {
+	switch l.kind {
+	case stopLine:
+		name, details = m.stopWords(l.index)
+		return name, details, m.th.Muted
+	case washLine:
+		return m.washWords(l.index)
+	case changeLine:
+		details = []string{"planned"}
+		if c := m.changePlan(l.index); c != nil {
+			details = []string{"planned; throws out " + report.Percent(c.Wasted) + " of a fill", "planned"}
+		}
+		return "  R change of resin", details, m.th.Text
+	}
+	c := m.plan.Changes[l.index]
+	wasted := "advised; throws out " + report.Percent(c.Wasted) + " of a fill"
+	return "  r change of resin", []string{wasted + "; t plans it", wasted, "advised; t plans it"}, m.th.Muted
+}
+
+func (m *Model) stopWords(index int) (name string, details []string) {
+	s := &m.now.Stops[index]
+	p := m.stopPlan(index)
+	if p == nil || p.TDS.P50 == 0 {
+		detail := "no wash here"
+		if s.Unknown() {
+			detail = "water unknown; no wash here"
+		}
+		return s.Called(), []string{detail}
+	}
+	water, brief, more := report.PPM(p.TDS.P50), report.PPM(p.TDS.P50), ""
+	if s.Unknown() {
+		water, brief = fmt.Sprintf("unknown, %s to %s", quantity.Round(p.TDS.P10), report.PPM(p.TDS.P90)), "unknown"
+	}
+	limit := ""
+	if onHand, limited := p.OnHand.Get(); limited {
+		limit = "tank only: " + quantity.Show(p.Needs, m.sys) + " of " + quantity.Show(onHand, m.sys)
+		more += ", " + limit
+	}
+	if s.Limits != "" && s.Limits != model.NoLimits {
+		limit = "washing: " + string(s.Limits)
+		more += ", " + limit
+	}
+	if limit == "" {
+		return s.Called(), []string{water, brief}
+	}
+	return s.Called(), []string{water + more, brief + more, more[len(", "):], limit}
+}
+
+func (m *Model) washWords(index int) (name string, details []string, tone theme.Ink) {
+	w := &m.now.Washes[index]
+	name = "  " + w.Called()
+	p := m.washPlan(index)
+	switch {
+	case p == nil:
+		return name, []string{"not counted: it needs a date, and a stop by then", "not counted: no date or stop"}, m.th.Doubt
+	case p.Barred:
+		return name, []string{"not counted: washing is not allowed here", "not counted: not allowed here"}, m.th.Doubt
+	}
+	mark, ink := picture.VerdictMark(m.th, *p)
+	chance, then, first := mark+" "+report.Percent(p.Chance), "", ""
+	if text := report.Then(*p); text != "" {
+		then = ", then " + text
+	}
+	if p.Softener != nil && p.Softener.Regenerate {
+		first = "; regenerate first"
+	}
+	return name, []string{
+		chance + then + "; " + report.TripDI(*p, m.sys) + first, chance + then + "; " + report.TripDIBrief(*p, m.sys) + first,
+		chance + then + first, chance + first,
+	}, ink
+}
