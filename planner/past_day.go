@@ -21,7 +21,7 @@ func (p *Plan) Seen(today model.Date) {
 	if n := daysBetween(day, today); n > 1 {
 		ago = fmt.Sprintf("%d days ago", n)
 	}
-	note := Note{Code: PastDay, Format: "This day is past: " + ago + "."}
+	note := Note{Code: PastDay, Format: "This day is past: " + ago + ". State the day of the wash."}
 	p.Warnings = append([]Note{note}, p.Warnings...)
 }
 

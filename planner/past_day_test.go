@@ -13,9 +13,9 @@ import (
 func TestAPastDayIsSaidFirst(t *testing.T) {
 	today := model.Date{Year: 2028, Month: time.March, Day: 1}
 	for day, want := range map[model.Date]string{
-		{Year: 2028, Month: time.February, Day: 29}: "This day is past: yesterday.",
-		{Year: 2028, Month: time.February, Day: 28}: "This day is past: 2 days ago.",
-		{Year: 2027, Month: time.March, Day: 1}:     "This day is past: 366 days ago.",
+		{Year: 2028, Month: time.February, Day: 29}: "This day is past: yesterday. State the day of the wash.",
+		{Year: 2028, Month: time.February, Day: 28}: "This day is past: 2 days ago. State the day of the wash.",
+		{Year: 2027, Month: time.March, Day: 1}:     "This day is past: 366 days ago. State the day of the wash.",
 		today:                                       "", {Year: 2028, Month: time.March, Day: 2}: "",
 	} {
 		before := []Note{{Code: "other"}}

@@ -104,7 +104,7 @@ func TestPinnedInThatDoesNotFitSaysSo(t *testing.T) {
 	s := shorten(t, lib, wash)
 	assert.Positive(t, s.Share.Short)
 	assert.ElementsMatch(t, wash.DIFaces, s.Share.Order())
-	assert.Contains(t, wayOf(t, s, planner.WaySplit).Not.Text(quantity.US), "more than the bed gives")
+	assert.Contains(t, wayOf(t, s, planner.WaySplit).Not.Text(quantity.US), "too much")
 }
 
 // Each way that states something is what a plan of that wash says.

@@ -8,6 +8,8 @@ import (
 	"github.com/stretchr/testify/assert"
 	"pgregory.net/rapid"
 
+	"washeve/model"
+	"washeve/planner"
 	"washeve/ui/internal/hands"
 	"washeve/ui/internal/sample"
 	"washeve/ui/theme"
@@ -77,4 +79,18 @@ func benchmarkKeys(b *testing.B, names ...string) {
 		total, n, frame = total+hands.Sent(frame, next), n+1, next
 	}
 	b.ReportMetric(float64(total)/float64(n), "bytes/key")
+}
+
+// Of a day that is over the sun and the weather say nothing: that comes before all else
+// that is odd about it, with what to do.
+func TestADayThatIsPast(t *testing.T) {
+	o := ours()
+	var kept planner.Memory
+	o.Make = func(r model.Rig, ps model.Places, w model.Wash) (planner.Plan, error) {
+		p, err := kept.Make(r, ps, w)
+		p.Seen(model.Date{Year: 2026, Month: 11, Day: 27})
+		return p, err
+	}
+	assert.Contains(t, play(t, o, "").seen(), "days ago. State the day of the wash: esc, then d.")
+	assert.NotContains(t, play(t, ours(), "").seen(), "days ago")
 }

@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"washeve/model"
+	"washeve/planner"
 	"washeve/ui/cells"
 	"washeve/ui/keys"
 	"washeve/ui/layout"
@@ -102,13 +103,26 @@ func (m Model) statusLine(width int) string {
 	if m.alarm {
 		ink = m.th.Doubt
 	}
+	if text == "" {
+		text, ink = m.pastWords(), m.th.Doubt
+	}
 	if d := m.day(); text == "" && d != nil {
 		text, ink = mindText(d, m.sys), m.th.Muted
 	}
 	if text == "" && m.planErr != nil {
 		text, ink = "The answer is the last one that could be planned: "+m.planErr.Error(), m.th.Doubt
 	}
-	return ink.On(cells.Clip(cells.Safe(text), width, m.th.Marks.More))
+	return ink.On(strings.Join(cells.Clauses(cells.Safe(text), width, 1, m.th.Marks.More), ""))
+}
+
+// pastWords say that the day of the wash is over, and what to do; "" where it is not.
+func (m Model) pastWords() string {
+	for _, n := range m.plan.Warnings {
+		if n.Code == planner.PastDay {
+			return strings.TrimSuffix(n.Text(m.sys), ".") + ": esc, then d."
+		}
+	}
+	return ""
 }
 
 // editLine is what is being typed, and what is wrong with it.

@@ -108,7 +108,7 @@ func (m *Model) numberLines(at layout.Rect) []string {
 	left := "; " + quantity.Show(p.Bed.Remaining.P50, m.sys) + " left"
 	rows := []report.Row{
 		{Label: "DI water", Value: quantity.Show(p.DI.Volume, m.sys), Note: report.Time(p.DI.Duration) + left},
-		{Label: "other", Value: quantity.Show(p.Soft.Volume+p.Untreated.Volume, m.sys), Note: m.otherNote()},
+		{Label: "other", Value: quantity.Show(p.Soft.Volume+p.Untreated.Volume, m.sys), Note: m.otherNote(at.W - 21)},
 		m.capRow(), m.jugRow(),
 		{Label: "flush", Value: quantity.Show(p.Flush.Volume, m.sys), Note: report.Time(p.Flush.Duration) + " before a reading"},
 		m.dayRow(),
@@ -148,11 +148,15 @@ func (m *Model) jugRow() report.Row {
 	return row
 }
 
-func (m *Model) otherNote() string {
+func (m *Model) otherNote(room int) string {
 	p := m.plan
 	switch {
 	case p.Soft.Volume > 0 && p.Untreated.Volume > 0:
-		return "softened " + quantity.Show(p.Soft.Volume, m.sys) + ", raw " + quantity.Show(p.Untreated.Volume, m.sys)
+		raw := quantity.Show(p.Untreated.Volume, m.sys)
+		if text := "softened " + quantity.Show(p.Soft.Volume, m.sys) + ", raw " + raw; cells.Width(text) <= room {
+			return text
+		}
+		return "raw " + raw + " of it"
 	case p.Soft.Volume > 0:
 		return "softened water"
 	}

@@ -169,19 +169,26 @@ func (m Model) headLines(width int) []string {
 	case name == "":
 		name, what = "No "+m.at.Section+" yet", "n adds one"
 	default:
-		what += m.usedBy(name)
+		used := m.usedBy(name)
+		if what += used[0]; cells.Width(cells.Safe(what+used[1])) <= width {
+			what += used[1]
+		} else {
+			what += used[2]
+		}
 	}
 	clip := func(text string) string { return cells.Clip(cells.Safe(text), width, m.th.Marks.More) }
 	return []string{m.th.Strong.On(clip(name)), m.th.Muted.On(clip(what))}
 }
 
-func (m *Model) usedBy(name string) string {
-	words := ""
+// usedBy tells whether the chosen item is in use, then what names it, and how many do,
+// where that has no room.
+func (m *Model) usedBy(name string) [3]string {
+	var words [3]string
 	if m.at.Section != "hose" && m.shown().Chosen(m.at.Section) == m.at.Index {
-		words = ", " + m.th.Marks.Good + " in use"
+		words[0] = ", " + m.th.Marks.Good + " in use"
 	}
 	if namers := m.shown().Namers(m.at.Section, name); len(namers) > 0 {
-		words += "; named: " + shortOf(namers)
+		words[1], words[2] = "; named: "+shortOf(namers), fmt.Sprintf("; named %d times", len(namers))
 	}
 	return words
 }

@@ -4,6 +4,7 @@
 package sheet
 
 import (
+	"strings"
 	"washeve/model"
 	"washeve/model/quantity"
 	"washeve/planner"
@@ -139,7 +140,7 @@ func Make(in Input) Sheet {
 	s.after(p)
 	for _, n := range p.Warnings {
 		if n.Code == planner.PastDay {
-			s.Notice = clean(n.Text(sys)) + " State the day of the wash before you go by this sheet."
+			s.Notice = strings.TrimSuffix(clean(n.Text(sys)), ".") + " before you go by this sheet."
 		}
 	}
 	if in.Example {
