@@ -2,7 +2,6 @@
 package ui
 
 import (
-	"fmt"
 	"time"
 
 	tea "github.com/charmbracelet/bubbletea"
@@ -137,7 +136,7 @@ func (a App) keys() []keys.Binding {
 		}
 	}
 	if a.hidden() {
-		return []keys.Binding{a.quitKey()}
+		return append(a.unseenKeys(), a.quitKey())
 	}
 	if _, reads := a.top().(guide.Model); reads && !a.top().Typing() {
 		return []keys.Binding{a.quitKey()}
@@ -150,10 +149,6 @@ func (a App) keys() []keys.Binding {
 		a.quitKey(),
 	}
 }
-
-// hidden tells that the window is too small for the screen: no key acts on what cannot be
-// seen, and q quits though a value is typed there.
-func (a App) hidden() bool { return !layout.Fits(a.size) }
 
 func (a App) quitKey() keys.Binding {
 	return keys.New("Everywhere", quit, "q", "quit; the work is kept", "q", "ctrl+c")
@@ -191,8 +186,10 @@ func (a App) key(msg tea.KeyMsg) (tea.Model, tea.Cmd) {
 	case stay:
 		a.losing = nil
 		return a, nil
+	case help:
+		return a.help()
 	}
-	return a.help()
+	return a.unseen(b.Does)
 }
 
 // quit asks every screen to save, and asks the person where one cannot.
@@ -234,21 +231,21 @@ func (a App) View() string {
 	case a.trouble != nil:
 		return a.notice(a.trouble.Error(), "Any key goes on.")
 	case a.hidden():
-		least := layout.Least()
-		return a.notice(fmt.Sprintf("This window has %d x %d cells; the plan needs %d x %d.", a.size.W, a.size.H, least.W, least.H),
-			"Make it larger, or the letters smaller. Your work is kept. q quits.")
+		return a.tooSmall()
 	}
 	return a.top().View(a.size)
 }
 
 // notice is a few words on an otherwise empty screen, of any size.
-func (a App) notice(what, then string) string {
+func (a App) notice(what string, then ...string) string {
 	var lines []string
 	for _, line := range cells.Wrap(cells.Safe(what), a.size.W) {
 		lines = append(lines, a.th.Doubt.On(line))
 	}
-	for _, line := range cells.Wrap(cells.Safe(then), a.size.W) {
-		lines = append(lines, a.th.Text.On(line))
+	for _, words := range then {
+		for _, line := range cells.Wrap(cells.Safe(words), a.size.W) {
+			lines = append(lines, a.th.Text.On(line))
+		}
 	}
 	return layout.Compose(a.size, []layout.Placed{{At: layout.Whole(a.size), Lines: lines}})
 }

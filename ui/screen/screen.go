@@ -31,6 +31,20 @@ type Screen interface {
 	Leave() error
 }
 
+// Unseen is a screen on which something goes on whether or not it can be drawn, and must
+// be stopped when a person wants it to: water that runs.
+type Unseen interface {
+	Screen
+	// UnseenWords say in a line what goes on; "" where nothing does.
+	UnseenWords() string
+	// UnseenKeys are those that act in a window which is too small to draw the screen.
+	// The root hands them on as [Blindly].
+	UnseenKeys() []keys.Binding
+}
+
+// Blindly tells an [Unseen] which of its keys was pressed while it could not be drawn.
+type Blindly struct{ Does keys.Action }
+
 // Go asks the root to show another screen. Back is for returning.
 type Go struct {
 	To    Screen

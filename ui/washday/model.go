@@ -239,5 +239,3 @@ func (m Model) warn(text string) Model {
 	m.status, m.alarm = text, true
 	return m
 }
-
-var _ screen.Screen = Model{}

@@ -41,23 +41,14 @@ func (m Model) Update(msg tea.Msg) (screen.Screen, tea.Cmd) {
 		return m.look(), m.tick()
 	case tea.KeyMsg:
 		return m.look().key(msg)
+	case screen.Blindly:
+		return m.look().blindly(msg.Does), nil
 	case entry.Learned:
 		return m.learned(), nil
 	case entry.Written:
 		return m.look().lookAtBed(), nil
 	}
 	return m, nil
-}
-
-// learned takes up what the log teaches: a wash that is not begun is planned anew.
-func (m Model) learned() Model {
-	if len(m.u.Deeds) > 0 || m.offered || m.broken != nil {
-		return m
-	}
-	again := New(m.o)
-	again.ticks, again.size, again.status, again.alarm = m.ticks, m.size, m.status, m.alarm
-	again.edit, again.asks, again.ending = m.edit, m.asks, m.ending
-	return again
 }
 
 // ring tells once when the time of a step is over: by the bell, unless the rig says

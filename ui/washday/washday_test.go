@@ -12,9 +12,11 @@ import (
 	"washeve/model"
 	"washeve/planner"
 	"washeve/ui/entry"
+	"washeve/ui/form"
 	"washeve/ui/internal/golden"
 	"washeve/ui/internal/hands"
 	"washeve/ui/layout"
+	"washeve/ui/screen"
 	"washeve/ui/theme"
 )
 
@@ -117,4 +119,60 @@ func TestALessonLeavesWhatIsSaidAndTyped(t *testing.T) {
 	m.ending = true
 	assert.Equal(t, "Kept as underway-kept.toml.", m.learned().status)
 	assert.True(t, m.learned().ending)
+}
+
+// A lesson that comes while the ways out are listed closes no list and moves no hand.
+func TestALessonLeavesTheWaysOutOpen(t *testing.T) {
+	p := fresh(t, "w down down")
+	require.NotNil(t, p.m.picker)
+	code, title := p.m.ways[p.m.picker.At].code, p.m.picker.Title
+	p.send(entry.Learned{})
+	require.NotNil(t, p.m.picker)
+	assert.Equal(t, code, p.m.ways[p.m.picker.At].code)
+	assert.Contains(t, p.seen(), title)
+	p.b.log = model.NewLog([]model.Entry{{ID: "refill00", At: model.MomentOf(p.b.instant().Wall.Add(-time.Hour)), Body: &model.Refill{Bed: "half-foot tank"}}})
+	was := p.m.picker.Options[0].Note
+	p.send(entry.Learned{})
+	assert.Contains(t, p.seen(), title)
+	assert.NotEqual(t, was, p.m.picker.Options[0].Note, "what the log teaches is in the list")
+	p.keys("esc enter space")
+	assert.True(t, p.m.state.Running)
+}
+
+// The hand stays on its way though others come before it or are there no more.
+func TestTheHandStaysOnItsWay(t *testing.T) {
+	list := func(codes ...string) (ways []wayOut) {
+		for _, c := range codes {
+			ways = append(ways, wayOut{code: c})
+		}
+		return ways
+	}
+	for _, c := range []struct {
+		was, now []wayOut
+		at, want int
+	}{
+		{list("a", "b"), list("x", "a", "b"), 1, 2},
+		{list("a", "b", "c"), list("a", "c"), 2, 1},
+		{list("a", "b", "c"), list("a"), 2, 0},
+	} {
+		m := Model{ways: c.now, picker: &form.Picker{}}
+		assert.Equal(t, c.want, m.handOn(c.at, c.was).picker.At)
+	}
+}
+
+// In a window that is too small to draw the step the water is stopped and started, and
+// what is typed or listed meanwhile stays.
+func TestTheWaterIsStoppedUnseen(t *testing.T) {
+	p := fresh(t, "")
+	assert.Empty(t, p.m.UnseenKeys(), "the first step has no time")
+	p.keys("enter space 90s f '4'")
+	assert.Contains(t, p.m.UnseenWords(), "the time runs")
+	p.send(screen.Blindly{Does: run})
+	assert.Contains(t, p.m.UnseenWords(), "4:14; the time stands.")
+	assert.Len(t, p.b.kept.Deeds, 3, "in the file at once")
+	assert.Equal(t, "4", p.m.edit.Text())
+	p.keys("esc x y")
+	assert.Empty(t, p.m.UnseenWords(), "it is over")
+	p.send(screen.Blindly{Does: run})
+	assert.True(t, p.m.state.Over)
 }
