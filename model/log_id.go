@@ -87,3 +87,41 @@ func isID(text string) bool {
 	}
 	return len(text) <= mostID
 }
+
+// leastTail is how many last letters of an identifier are told at least.
+const leastTail = 4
+
+// Tail is how many last letters tell the identifiers of the log apart, 4 at least.
+func (l Log) Tail() int {
+	for n := leastTail; n < mostID; n++ {
+		if l.apart(n) {
+			return n
+		}
+	}
+	return mostID
+}
+
+// apart tells whether no two identifiers end in the same n letters.
+func (l Log) apart(n int) bool {
+	ends := make(map[string]string, len(l))
+	for i := range l {
+		id := l[i].ID
+		end := id[max(len(id)-n, 0):]
+		if other, taken := ends[end]; taken && other != id {
+			return false
+		}
+		ends[end] = id
+	}
+	return true
+}
+
+// Ending gives the entries whose identifiers end in some letters, four at least.
+func (l Log) Ending(letters string) Log {
+	var found Log
+	for i := range l {
+		if len(letters) >= leastTail && strings.HasSuffix(l[i].ID, letters) {
+			found = append(found, l[i])
+		}
+	}
+	return found
+}

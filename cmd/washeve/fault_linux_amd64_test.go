@@ -270,7 +270,7 @@ func TestTheClockIsSetBack(t *testing.T) {
 	require.Empty(t, faults)
 	require.Len(t, log, 2)
 	at(noon.AddDate(-5, 0, 0), "log", "strike", log[1].ID)
-	assert.Contains(t, at(noon.AddDate(-5, 0, 0), "log", "list"), "(struck")
+	assert.Contains(t, at(noon.AddDate(-5, 0, 0), "log", "list"), "struck out: 30 gal DI")
 	at(noon.AddDate(-5, 0, 0), "plan")
 	at(noon.AddDate(-5, 0, 0), "bed")
 }

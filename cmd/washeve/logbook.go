@@ -6,7 +6,6 @@ import (
 	"fmt"
 	"io"
 	"os"
-	"strings"
 
 	"github.com/spf13/cobra"
 
@@ -17,70 +16,6 @@ import (
 )
 
 func volumeText(v quantity.Volume, sys quantity.System) string { return quantity.Show(v, sys) }
-
-// logList prints the entries, the oldest first, struck and corrected ones
-// marked.
-func (p *program) logList() *cobra.Command {
-	var kind string
-	var last int
-	c := &cobra.Command{
-		Use: "list", Short: "List the entries of the log", Args: noArguments,
-		RunE: func(*cobra.Command, []string) error {
-			log, err := p.readLog()
-			if err != nil {
-				return err
-			}
-			var rows []model.Row
-			for _, row := range log.Rows() {
-				if kind == "" || string(row.Entry.Kind()) == kind {
-					rows = append(rows, row)
-				}
-			}
-			if last > 0 && len(rows) > last {
-				rows = rows[len(rows)-last:]
-			}
-			return p.listRows(rows)
-		},
-	}
-	c.Flags().StringVar(&kind, "kind", "", "only one kind: wash, stage, reading, resin, salt or correction")
-	c.Flags().IntVar(&last, "last", 0, "only the last so many")
-	return c
-}
-
-func (p *program) listRows(rows []model.Row) error {
-	if p.json {
-		all := make([]map[string]any, len(rows))
-		for i, row := range rows {
-			all[i] = entryJSON(row)
-		}
-		return p.printJSON(map[string]any{"format": 1, "entries": all})
-	}
-	if len(rows) == 0 {
-		fmt.Fprintln(p.out, "The log holds no such entry yet.")
-	}
-	for _, row := range rows {
-		fmt.Fprintln(p.out, entryLine(row))
-	}
-	return nil
-}
-
-// entryLine is one entry on one line.
-func entryLine(row model.Row) string {
-	e := row.Now
-	if e.Body == nil {
-		e = row.Entry
-	}
-	parts := []string{e.ID, e.At.String(), string(row.Entry.Kind())}
-	for _, f := range e.Fields() {
-		if f.Key != "id" && f.Key != "at" && f.Given() {
-			parts = append(parts, f.Label+" "+f.Brief())
-		}
-	}
-	if row.Standing != "" && row.Standing != model.Counts {
-		parts = append(parts, "("+string(row.Standing)+")")
-	}
-	return strings.Join(parts, "  ")
-}
 
 // entryJSON is an entry as texts by key.
 func entryJSON(row model.Row) map[string]any {
@@ -115,15 +50,15 @@ func (p *program) logStrike() *cobra.Command {
 	var note string
 	c := &cobra.Command{
 		Use: "strike ID", Short: "Strike an entry: it stays to be seen and no longer counts",
-		Args: oneArgument("the identifier of the entry, as log list shows it"),
+		Args: oneArgument("the identifier of the entry, or the last letters of it, as log list shows them"),
 		RunE: func(_ *cobra.Command, args []string) error {
 			log, err := p.readLog()
 			if err != nil {
 				return err
 			}
-			struck, known := log.Find(args[0])
-			if !known {
-				return wrongf("no entry has the identifier %q; see washeve log list", args[0])
+			struck, err := oneEntry(log, args[0])
+			if err != nil {
+				return err
 			}
 			at := log.After(struck.ID, model.MomentOf(p.now()))
 			strike := model.Entry{At: at, Note: note, Body: &model.Correction{Of: struck.ID, Strike: model.Yes}}

@@ -84,12 +84,12 @@ func (m Model) things() []talk.Thing {
 	all := make([]talk.Thing, m.list.count())
 	for i := range all {
 		row, _ := m.list.row(i)
-		text := saysOf(&row, m.sys)
+		text := report.EntrySays(&row, m.sys)
 		if m.odd[row.Entry.ID] {
 			text += "; fits no bed"
 		}
 		all[i] = talk.Thing{
-			Name: dayOf(&row) + " " + string(row.Entry.Kind()), Text: strings.TrimSpace(text),
+			Name: report.EntryDay(&row) + " " + string(row.Entry.Kind()), Text: strings.TrimSpace(text),
 			On: func() screen.Screen {
 				m.list = m.list.onto(i)
 				return m

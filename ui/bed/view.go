@@ -9,6 +9,7 @@ import (
 	"washeve/ui/keys"
 	"washeve/ui/layout"
 	"washeve/ui/picture"
+	"washeve/ui/report"
 	"washeve/ui/theme"
 )
 
@@ -151,8 +152,8 @@ func (m Model) rowLine(r *model.Row, here bool, width int) string {
 	if m.odd[r.Entry.ID] && !here {
 		mark, ink = "?", m.th.Bad
 	}
-	day := dayOf(r)
-	text := mark + " " + day[:min(len(day), 10)] + " " + cells.Fit(string(r.Entry.Kind()), 11) + cells.Safe(saysOf(r, m.sys))
+	day := report.EntryDay(r)
+	text := mark + " " + day[:min(len(day), 10)] + " " + cells.Fit(string(r.Entry.Kind()), 11) + cells.Safe(report.EntrySays(r, m.sys))
 	return ink.On(cells.Clip(text, width, m.th.Marks.More))
 }
 

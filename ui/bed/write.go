@@ -9,6 +9,7 @@ import (
 	"washeve/ui/entry"
 	"washeve/ui/form"
 	"washeve/ui/keys"
+	"washeve/ui/report"
 )
 
 // askKind asks what the new entry is about.
@@ -79,7 +80,7 @@ func (m Model) presetWash(w *model.WashDone) {
 // correct opens the entry under the hand to be put right.
 func (m Model) correct() Model {
 	row, _ := m.list.here()
-	f := entry.New("Put right: "+string(row.Entry.Kind())+" of "+dayOf(&row), row.Now, m.o.Known())
+	f := entry.New("Put right: "+string(row.Entry.Kind())+" of "+report.EntryDay(&row), row.Now, m.o.Known())
 	f.Of = row.Entry.ID
 	m.form = &f
 	return m
@@ -142,7 +143,7 @@ func correctionOf(was, now model.Entry) *model.Correction {
 // again.
 func (m Model) strike() Model {
 	row, _ := m.list.here()
-	what := "the " + string(row.Entry.Kind()) + " of " + dayOf(&row)
+	what := "the " + string(row.Entry.Kind()) + " of " + report.EntryDay(&row)
 	if row.Standing == model.Struck {
 		m.ask = &form.Question[Model]{Text: "Let " + what + " count again? y or n", Yes: func(m Model) Model { return m.restore(row) }}
 		return m

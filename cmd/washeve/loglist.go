@@ -1,0 +1,157 @@
+package main
+
+import (
+	"fmt"
+	"strings"
+
+	"github.com/spf13/cobra"
+
+	"washeve/model"
+	"washeve/model/quantity"
+	"washeve/ui/cells"
+	"washeve/ui/report"
+)
+
+// logList prints the entries, the oldest first, struck and corrected ones marked.
+func (p *program) logList() *cobra.Command {
+	var kind string
+	var last int
+	c := &cobra.Command{
+		Use: "list", Short: "List the entries of the log", Args: noArguments,
+		Long: "List the entries of the log: the day, the kind, the last letters of the identifier (log strike takes them), and what it says. " +
+			"The stages of a wash are told in its line, and listed with --kind stage. With --json every entry is listed with all that it states.",
+		RunE: func(*cobra.Command, []string) error {
+			log, err := p.readLog()
+			if err != nil {
+				return err
+			}
+			rows := log.Rows()
+			if p.json {
+				return p.listJSON(latest(ofKind(rows, kind), last))
+			}
+			tail := log.Tail()
+			parts := map[string]int{}
+			if kind == "" {
+				rows, parts = folded(rows)
+			}
+			p.listRows(latest(ofKind(rows, kind), last), tail, parts)
+			return nil
+		},
+	}
+	c.Flags().StringVar(&kind, "kind", "", "only one kind: wash, stage, reading, resin, salt or correction")
+	c.Flags().IntVar(&last, "last", 0, "only the last so many")
+	return c
+}
+
+// ofKind are the rows of a kind; of every kind where none is named.
+func ofKind(rows []model.Row, kind string) []model.Row {
+	var of []model.Row
+	for _, row := range rows {
+		if kind == "" || string(row.Entry.Kind()) == kind {
+			of = append(of, row)
+		}
+	}
+	return of
+}
+
+// latest are the last n rows; all where n is 0.
+func latest(rows []model.Row, n int) []model.Row {
+	if n > 0 && len(rows) > n {
+		return rows[len(rows)-n:]
+	}
+	return rows
+}
+
+// folded leaves out the stages of the washes that are listed, and what strikes or corrects
+// such a stage. It counts the stages that count, by the identifier of their wash.
+func folded(rows []model.Row) (kept []model.Row, parts map[string]int) {
+	parts, apart := map[string]int{}, map[string]bool{}
+	for _, row := range rows {
+		if row.Entry.Kind() == model.WashKind {
+			parts[row.Entry.ID] = 0
+		}
+	}
+	for _, row := range rows {
+		stage, is := row.Now.Body.(*model.StageDone)
+		if !is {
+			continue
+		}
+		if _, listed := parts[stage.Wash]; listed {
+			apart[row.Entry.ID] = true
+			if row.Standing == model.Counts || row.Standing == model.Corrected {
+				parts[stage.Wash]++
+			}
+		}
+	}
+	for _, row := range rows {
+		id := row.Entry.ID
+		if c, corrects := row.Entry.Body.(*model.Correction); corrects {
+			id = c.Of
+		}
+		if !apart[id] {
+			kept = append(kept, row)
+		}
+	}
+	return kept, parts
+}
+
+func (p *program) listJSON(rows []model.Row) error {
+	all := make([]map[string]any, len(rows))
+	for i, row := range rows {
+		all[i] = entryJSON(row)
+	}
+	return p.printJSON(map[string]any{"format": 1, "entries": all})
+}
+
+func (p *program) listRows(rows []model.Row, tail int, parts map[string]int) {
+	if len(rows) == 0 {
+		fmt.Fprintln(p.out, "The log holds no such entry yet.")
+	}
+	sys := p.listSystem()
+	for _, row := range rows {
+		fmt.Fprintln(p.out, entryLine(row, tail, parts[row.Entry.ID], sys))
+	}
+}
+
+// listSystem is the units of a list. It is shown though the rig cannot be read: the log
+// stands without it.
+func (p *program) listSystem() quantity.System {
+	lib, err := p.load()
+	if err != nil {
+		lib = library{}
+	}
+	sys, err := p.system(lib.Rig)
+	if err != nil {
+		return quantity.US
+	}
+	return sys
+}
+
+// entryLine is one entry on one line, with the last letters of its identifier.
+func entryLine(row model.Row, tail, stages int, sys quantity.System) string {
+	id := row.Entry.ID
+	says := report.EntrySays(&row, sys)
+	switch {
+	case stages == 1:
+		says += ", 1 stage"
+	case stages > 1:
+		says += fmt.Sprintf(", %d stages", stages)
+	}
+	line := fmt.Sprintf("%s  %s  %s  %s", cells.Fit(report.EntryDay(&row), len("2026-06-12 08:15")),
+		cells.Fit(string(row.Entry.Kind()), len(model.CorrectionKind)), cells.Fit(id[max(len(id)-tail, 0):], tail), cells.Safe(says))
+	return strings.TrimRight(line, " ")
+}
+
+// oneEntry finds an entry by its identifier, or by the last letters of it.
+func oneEntry(log model.Log, id string) (model.Entry, error) {
+	ending := log.Ending(id)
+	switch e, known := log.Find(id); {
+	case known:
+		return e, nil
+	case len(ending) == 1:
+		return ending[0], nil
+	case len(ending) > 1:
+		return model.Entry{}, wrongf("%d entries have an identifier that ends in %q; name more of its letters, see washeve log list", len(ending), id)
+	}
+	return model.Entry{}, wrongf("no entry has the identifier %q; see washeve log list", id)
+}

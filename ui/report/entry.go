@@ -1,0 +1,131 @@
+package report
+
+import (
+	"strings"
+
+	"washeve/model"
+	"washeve/model/quantity"
+)
+
+// EntryDay is the day and the minute of an entry of the log, as its own clock had them.
+func EntryDay(r *model.Row) string {
+	stamp := r.Now.At.String()
+	return strings.Replace(stamp[:min(len(stamp), len("2026-06-12T08:15"))], "T", " ", 1)
+}
+
+// EntrySays is what an entry of the log says, in a line, with what became of it.
+func EntrySays(r *model.Row, sys quantity.System) string {
+	var b strings.Builder
+	switch r.Standing {
+	case model.Struck:
+		b.WriteString("struck out: ")
+	case model.Doubled:
+		b.WriteString("doubled, not counted: ")
+	case model.Corrected:
+		b.WriteString("corrected: ")
+	}
+	sayEntry(&b, r.Now.Body, sys)
+	if r.Now.Note != "" {
+		b.WriteString("; " + r.Now.Note)
+	}
+	return b.String()
+}
+
+func sayEntry(b *strings.Builder, body model.Body, sys quantity.System) {
+	switch e := body.(type) {
+	case *model.WashDone:
+		parts(b, shown("", e.DI, " DI", sys), shown("", e.Softened, " softened", sys), shown("", e.Raw, " raw", sys), shown("in ", e.Duration, "", sys), e.Place, e.Vehicle)
+	case *model.StageDone:
+		parts(b, e.Stage, shown("", e.Used, lead(" ", waterWord(e.Water)), sys), shown("in ", e.Duration, "", sys))
+	case *model.Sample:
+		sayReading(b, e, sys)
+	case *model.Refill:
+		price := ""
+		if money, given := e.Price.Get(); given {
+			price = money.String()
+		}
+		amount := ""
+		if v, given := e.Resin.Get(); given {
+			amount = v.AsResin().Show(sys)
+		}
+		parts(b, amount, string(e.State), lead("lot ", e.Lot), price, e.Bed)
+	case *model.Regeneration:
+		parts(b, e.Softener, shown("", e.Salt, " salt", sys))
+	case *model.Correction:
+		sayCorrection(b, e)
+	}
+}
+
+func sayReading(b *strings.Builder, s *model.Sample, sys quantity.System) {
+	value := ""
+	if r, given := s.Reading.Get(); given {
+		value = r.String()
+	}
+	how := ""
+	switch {
+	case s.Point != model.AfterBed:
+	case s.Flushed == model.Yes:
+		how = "flushed"
+	case s.Anyway == model.Yes:
+		how = "first cup, used anyway"
+	default:
+		how = "first cup, not used"
+	}
+	parts(b, value+" "+string(s.Point), shown("at ", s.Flow, "", sys), how, s.Place)
+}
+
+func sayCorrection(b *strings.Builder, c *model.Correction) {
+	if c.Strike == model.Yes {
+		parts(b, "strikes out "+c.Of)
+		return
+	}
+	changes := make([]string, 0, len(c.Changes)+2)
+	for _, ch := range c.Changes {
+		changes = append(changes, ch.Key+" "+ch.Text)
+	}
+	if len(c.Clear) > 0 {
+		changes = append(changes, "without "+strings.Join(c.Clear, ", "))
+	}
+	if c.At.Given() {
+		changes = append(changes, "really was "+c.At.String())
+	}
+	parts(b, "corrects "+c.Of+": "+strings.Join(changes, ", "))
+}
+
+func shown[Q quantity.Quantity](before string, o quantity.Opt[Q], after string, sys quantity.System) string {
+	v, given := o.Get()
+	if !given {
+		return ""
+	}
+	return before + quantity.Show(v, sys) + after
+}
+
+func lead(before, text string) string {
+	if text == "" {
+		return ""
+	}
+	return before + text
+}
+
+// parts joins what is not empty.
+func parts(b *strings.Builder, all ...string) {
+	first := true
+	for _, text := range all {
+		if text == "" {
+			continue
+		}
+		if !first {
+			b.WriteString(", ")
+		}
+		b.WriteString(text)
+		first = false
+	}
+}
+
+// waterWord is a water as it is said.
+func waterWord(w model.Water) string {
+	if w == model.DI {
+		return "DI"
+	}
+	return string(w)
+}
