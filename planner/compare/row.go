@@ -37,12 +37,13 @@ func rows() []Row {
 		{Key: "water", Label: "water in all", near: close, of: func(f Figures) Cell { return measured(f.Water) }},
 		{Key: "time", Label: "working time", near: close, of: func(f Figures) Cell { return measured(f.Time) }},
 		{Key: "chance", Label: "chance it lasts", More: true, apart: close, of: func(f Figures) Cell { return measured(f.Chance) }},
+		{Key: "left", Label: "left in the bed", More: true, near: close, of: leftInBed},
 		{Key: "film", Label: "ppm in the film", near: close, apart: 0.05, of: func(f Figures) Cell { return number(f.Film, quantity.Round(f.Film)) }},
 		{Key: "spots", Label: "worst spots", of: func(f Figures) Cell { return number(float64(spotRank(f.Spots)), string(f.Spots)) }},
 		{Key: "resin", Label: "resin", of: func(f Figures) Cell { return money(f.Resin) }},
 		{Key: "salt", Label: "salt", of: func(f Figures) Cell { return money(f.Salt) }},
 		{Key: "cost", Label: "resin and salt", of: func(f Figures) Cell { return money(f.Together()) }},
-		{Key: "fill", Label: "a fill gives", More: true, near: close, of: func(f Figures) Cell { return measured(f.Fill) }},
+		{Key: "fill", Label: "fill, as stated", More: true, near: close, of: func(f Figures) Cell { return measured(f.Fill) }},
 		{Key: "year", Label: "fills a year", near: close, of: yearly},
 		{Key: "resin-year", Label: "resin a year", near: close, of: resinYearly},
 		{Key: "weight", Label: "carried", near: close, of: weighed},
@@ -94,6 +95,16 @@ func weighed(f Figures) Cell {
 		return Cell{Why: "the weight of a membrane, or of a regeneration's salt, is not stated"}
 	}
 	return measured(w)
+}
+
+// leftInBed is what the tank is believed to give before the wash, readings and all; what a
+// fill gives is of a fresh one as it is stated.
+func leftInBed(f Figures) Cell {
+	left := f.Plan.Bed.Remaining.P50
+	if math.IsInf(float64(left), 1) {
+		return Cell{Words: "no end", Why: "the feed itself keeps the limit"}
+	}
+	return measured(left)
 }
 
 func softLeft(f Figures) Cell {

@@ -98,5 +98,5 @@ func (c *Case) seeFills() string {
 	if c.Trip != nil {
 		return " On a long trip that is fewer changes, and less thrown out with each."
 	}
-	return ` See how much more "a fill gives".`
+	return ` See how much more under "fill, as stated".`
 }

@@ -35,8 +35,8 @@ func (m *Model) tableLines() []string {
 			lines[k] += " " + ink.On(cells.Right(word, report.CompareColumn-1))
 		}
 	}
-	for _, r := range m.table.Rows {
-		line := m.th.Muted.On(cells.Fit(r.Label, report.CompareLabel))
+	for _, r := range report.CompareRows(m.table) {
+		line := cells.Fit(r.Label, report.CompareLabel)
 		for _, at := range m.seen() {
 			ink := theme.Ink{}
 			if r.Cells[at].Best {

@@ -44,7 +44,7 @@ func TestTheHandGoesFromWayToWayAndThePlanStaysInSight(t *testing.T) {
 	assert.Contains(t, p.Seen(), "way 1 of 12")
 	assert.Contains(t, p.Keys("left").Seen(), "Not now: this is the first way.")
 	assert.Contains(t, p.Keys("enter").Seen(), "Not now: this is the plan.")
-	assert.Contains(t, p.Keys("down down down").Seen(), "Not compared: DI last rinse only")
+	assert.Contains(t, p.Keys("down down down down down down").Seen(), "Not compared: DI last rinse only")
 }
 
 func TestAWayBecomesThePlan(t *testing.T) {
@@ -100,7 +100,7 @@ func TestWaysAreTurned(t *testing.T) {
 func TestWhereNumbersComeFrom(t *testing.T) {
 	p := onto(play(t, ours(), ""), "series")
 	page := ansi.Strip(p.Send(hands.Key("y")).(screen.Go).To.View(layout.Size{W: 100, H: 250}))
-	for _, words := range []string{"a fill gives", "Davis", "price of a fill", "$185.00", "not stated", "tanks 2", "PRACTICE", "MEMORY", "DI gallons"} {
+	for _, words := range []string{"a fill gives, as stated", "left in the bed", "half of such beds have less", "Davis", "price of a fill", "$185.00", "not stated", "tanks 2", "PRACTICE", "MEMORY", "DI gallons"} {
 		assert.Contains(t, page, words)
 	}
 }
@@ -157,4 +157,20 @@ func TestLeavingHasNothingToLose(t *testing.T) {
 	assert.False(t, p.M.Typing())
 	assert.Equal(t, quantity.US, p.M.sys)
 	assert.Equal(t, screen.Back{}, p.Send(hands.Key("esc")))
+}
+
+// A row that is unknown of every way, for the reason of the row above it, takes no line
+// of the screen; the page of numbers has it all the same.
+func TestARowThatSaysNothingMoreIsNotShown(t *testing.T) {
+	o := ours()
+	p := play(t, o, "")
+	assert.Contains(t, p.Seen(), "fills a year")
+	assert.NotContains(t, p.Seen(), "resin a year")
+	page := ansi.Strip(p.Send(hands.Key("y")).(screen.Go).To.View(layout.Size{W: 100, H: 250}))
+	assert.Contains(t, page, "resin a year")
+	o.Means = func() (compare.Answerer, compare.Yearly) {
+		yearly := compare.Yearly{Number: quantity.Some(20.0)}
+		return compare.NewOneWash(nil, yearly), yearly
+	}
+	assert.Contains(t, play(t, o, "").Seen(), "resin a year")
 }

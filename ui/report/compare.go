@@ -80,6 +80,31 @@ func compareBlocks(ways, columns int) [][]int {
 	return blocks
 }
 
+// CompareRows are the rows that say something. One that is unknown of every way for the
+// same reason as a row above it says nothing more.
+func CompareRows(t compare.Table) []compare.Row {
+	var rows []compare.Row
+	said := map[string]bool{}
+	for _, r := range t.Rows {
+		why := unknownOfAll(r)
+		if why == "" || !said[why] {
+			rows = append(rows, r)
+		}
+		said[why] = true
+	}
+	return rows
+}
+
+// unknownOfAll is why a row is unknown of every way; "" where it is known of any.
+func unknownOfAll(r compare.Row) string {
+	for _, c := range r.Cells {
+		if c.Known || c.Words != "" || c.Why != r.Cells[0].Why {
+			return ""
+		}
+	}
+	return r.Cells[0].Why
+}
+
 func compareLines(t compare.Table, block []int, sys quantity.System, best, more string) []string {
 	lines := []string{cells.Blank(CompareLabel), cells.Blank(CompareLabel)}
 	for _, at := range block {
@@ -87,7 +112,7 @@ func compareLines(t compare.Table, block []int, sys quantity.System, best, more 
 			lines[k] += "  " + cells.Right(word, compareCell)
 		}
 	}
-	for _, r := range t.Rows {
+	for _, r := range CompareRows(t) {
 		line := cells.Fit(r.Label, CompareLabel)
 		for _, at := range block {
 			line += CompareText(r, at, sys, best, more)
@@ -156,9 +181,17 @@ func Unknown(t compare.Table) []string {
 	return out
 }
 
-// CompareRest tells what is not known, and which ways are not compared.
+// bedMeasures tells the two measures of a bed in the table of a wash apart.
+const bedMeasures = `"left in the bed" is before the wash, after all readings: half of such beds have less. "fill, as stated" is of fresh resin that holds what is stated of it, whatever was read; what your readings teach of new resin is "left in the bed" under new resin first.`
+
+// CompareRest tells what the figures of the bed are, what is not known, and which ways
+// are not compared.
 func CompareRest(t compare.Table) []string {
-	out := Unknown(t)
+	var out []string
+	if t.Ways[0].Figures.Trip == nil {
+		out = append(out, bedMeasures)
+	}
+	out = append(out, Unknown(t)...)
 	for _, s := range t.Skipped {
 		out = append(out, "Not compared: "+s.Name+"; "+s.Why+".")
 	}

@@ -66,7 +66,7 @@ func addWash(out map[string]any, f compare.Figures) {
 	maps.Copy(out, map[string]any{
 		"chance_lasts": number(float64(f.Chance)), "verdict": f.Plan.Verdict,
 		"film_ppm": number(f.Film), "spots": f.Spots, "resin_cost": bill(f.Resin), "salt_cost": bill(f.Salt), "cost": bill(f.Together()),
-		"fill_gallons": number(f.Fill.Gallons()), "fills_a_year": nil, "resin_a_year_ft3": nil, "soft_left_gallons": nil,
+		"fill_gallons": number(f.Fill.Gallons()), "left_gallons": number(f.Plan.Bed.Remaining.P50.Gallons()), "fills_a_year": nil, "resin_a_year_ft3": nil, "soft_left_gallons": nil,
 	})
 	if n, known := f.Year.Get(); known {
 		out["fills_a_year"], out["resin_a_year_ft3"] = number(n), number(n*f.Plan.Bed.Resin.CubicFeet())
