@@ -163,7 +163,7 @@ func (m Model) numberRows(width int) []string {
 
 func (m Model) leftRow() report.Row {
 	left, run := m.plan.Bed.Remaining, m.ahead.Running
-	note := quantity.Show(left.P10, m.sys) + " to " + quantity.Show(left.P90, m.sys)
+	note := report.EightInTen(left, m.sys)
 	if run.Job > 0 {
 		note += "; the next wash takes " + quantity.Show(run.Job, m.sys)
 	}

@@ -91,6 +91,6 @@ func TestADayThatIsPast(t *testing.T) {
 		p.Seen(model.Date{Year: 2026, Month: 11, Day: 27})
 		return p, err
 	}
-	assert.Contains(t, play(t, o, "").seen(), "days ago. State the day of the wash: esc, then d.")
-	assert.NotContains(t, play(t, ours(), "").seen(), "days ago")
+	assert.Contains(t, play(t, o, "").Seen(), "days ago. State the day of the wash: esc, then d.")
+	assert.NotContains(t, play(t, ours(), "").Seen(), "days ago")
 }

@@ -15,7 +15,7 @@ import (
 // letters names the parts in the drawn boxes.
 var letters = map[string]string{
 	"Title": "t", "Walk": "w", "Help": "h", "Status": "s", "Hint": "k", "Verdict": "V", "Numbers": "N",
-	"Caps": "C", "Side": "S", "Above": "A", "Tank": "T", "Legend": "L", "Stages": "G", "Curve": "U", "Notes": "!",
+	"Caps": "C", "Side": "S", "Above": "A", "Faces": "F", "Tank": "T", "Legend": "L", "Stages": "G", "Curve": "U", "Notes": "!",
 }
 
 // drawn fills every part with its letter, in a quarter of the cells each way.
@@ -49,7 +49,7 @@ wwwwwwwww NNNNNNNNNN
 wwwwwwwww NNNNNNNNNN
 wwwwwwwww NNNNNNNNNN
 wwwwwwwww NNNNNNNNNN
-wwwwwwwww CCCCCCCCCC
+wwwwwwwww NNNNNNNNNN
 wwwwwwwww CCCCCCCCCC
 wwwwwwwww CCCCCCCCCC
 wwwwwwwww SSSSSSSTTT
@@ -68,7 +68,7 @@ kkkkkkkkkkkkkkkkkkkk`), drawn(layout.Size{W: 80, H: 24}, layout.PlanNeeds{Bars: 
 
 func TestPlanWideShowsEverything(t *testing.T) {
 	got := drawn(layout.Size{W: 140, H: 40}, layout.PlanNeeds{Bars: 7, Stages: 5})
-	for _, letter := range "twhskVNCSATGU!" {
+	for _, letter := range "twhskVNCSAFTGU!" {
 		assert.Contains(t, got, string(letter))
 	}
 	assert.NotContains(t, got, "L", "the wide tank has its words beside it")

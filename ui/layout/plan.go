@@ -14,6 +14,7 @@ type PlanRects struct {
 	Caps    Rect // the flows as bars
 	Side    Rect // the coach from the side
 	Above   Rect // and from above
+	Faces   Rect // what is strewn and filled in on it, in words
 	Tank    Rect
 	Legend  Rect // the tank's layers in words, where the tank is narrow
 	Stages  Rect // the table of steps
@@ -46,15 +47,15 @@ func Plan(size Size, need PlanNeeds) PlanRects {
 }
 
 // numberRows is the lines of the answer in numbers.
-const numberRows = 6
+const numberRows = 7
 
 func walkWidth(w int) int { return min(max(w*9/20, 34), 44) }
 
-// small is 80x24: three bars, and the coach beside a narrow tank.
+// small is 80x24: two bars, and the coach beside a narrow tank.
 func (p *PlanRects) small(r Rect) {
 	p.Verdict, r = r.Top(2)
 	p.Numbers, r = r.Top(numberRows)
-	p.Caps, r = r.Top(3)
+	p.Caps, r = r.Top(2)
 	r = p.pictures(r, 6, 14)
 	p.Notes = r
 }
@@ -97,9 +98,9 @@ func (p *PlanRects) wide(r Rect, need PlanNeeds) {
 	_, left = left.Top(1)
 	p.Caps = left
 	_, right = right.Left(2)
-	p.Side, right = right.Top(right.H - 6)
+	p.Side, right = right.Top(right.H - 7)
 	_, right = right.Top(1)
-	p.Above = right
+	p.Above, p.Faces = right.Top(5)
 	_, r = r.Top(1)
 	p.Stages, r = r.Top(min(need.Stages+1, 8))
 	_, r = r.Top(1)

@@ -148,3 +148,22 @@ func inside(t *rapid.T, name string, size layout.Size, lines []string) {
 		}
 	}
 }
+
+// Whatever is drawn on a face has its words in the legend, and no line is too wide.
+func TestTheLegendNamesWhatIsDrawn(t *testing.T) {
+	c := coach()
+	c.Faces[model.Left] = picture.Face{Water: model.Softened, Spots: planner.Seen}
+	c.Faces[model.Roof] = picture.Face{Water: model.Raw, Spots: planner.Towel}
+	th := uncoloured()
+	legend := picture.FaceLegend(th, c, 60, model.Left, model.Roof)
+	assert.Equal(t, "● dry by towel o spots seen ▓ raw ▒ softened ", legend)
+	drawing := strings.Join(append(picture.Side(th, c, layout.Size{W: 44, H: 9}), picture.Above(th, c, layout.Size{W: 44, H: 5})...), "")
+	for _, mark := range []string{"●", "o", "▓", "▒"} {
+		assert.Contains(t, drawing, mark)
+	}
+	assert.Equal(t, "o spots seen ▒ softened ", picture.FaceLegend(th, c, 60, model.Left), "only what is in sight")
+	assert.Equal(t, "o spots seen ", picture.FaceLegend(th, c, 12, model.Left))
+	c.Faces[model.Left] = picture.Face{Water: model.DI, Spots: planner.NoSpots}
+	assert.Empty(t, picture.FaceLegend(th, c, 60, model.Left), "a clean face has no mark")
+	assert.Empty(t, picture.FaceLegend(plain(), c, 60, model.Roof))
+}

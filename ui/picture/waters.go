@@ -1,8 +1,12 @@
 package picture
 
 import (
+	"slices"
+
 	"washeve/model"
 	"washeve/planner"
+	"washeve/ui/cells"
+	"washeve/ui/report"
 	"washeve/ui/theme"
 )
 
@@ -70,4 +74,33 @@ func spotMark(th theme.Theme, s planner.Spots) (mark string, every int) {
 		return th.Marks.Towel, 4
 	}
 	return "", 0
+}
+
+// FaceLegend says in a line what is strewn over some faces of a vehicle and what they are
+// filled in with. What has no room is left out, the spots last; in words there is nothing
+// to say.
+func FaceLegend(th theme.Theme, c Coach, width int, sides ...model.Side) string {
+	if th.Plain {
+		return ""
+	}
+	line := ""
+	add := func(mark string, ink theme.Ink, words string) {
+		if cells.Width(line)+cells.Width(mark+" "+words) <= width {
+			line += ink.On(mark+" "+words) + " "
+		}
+	}
+	on := func(is func(Face) bool) bool {
+		return slices.ContainsFunc(sides, func(s model.Side) bool { f, known := c.Faces[s]; return known && is(f) })
+	}
+	for _, spots := range []planner.Spots{planner.Towel, planner.Seen, planner.Faint} {
+		if mark, _ := spotMark(th, spots); on(func(f Face) bool { return f.Spots == spots }) {
+			add(mark, SpotInk(th, spots), report.SpotWords(spots))
+		}
+	}
+	for _, w := range []model.Water{model.Raw, model.Softened} {
+		if on(func(f Face) bool { return f.Water == w }) {
+			add(WaterFill(th, w), WaterInk(th, w), report.WaterName(w))
+		}
+	}
+	return line
 }

@@ -49,7 +49,12 @@ func (m *Model) pictureBlocks(r layout.PlanRects, coach picture.Coach) []layout.
 		{At: r.Tank, Lines: picture.Tank(m.th, before, after, r.Tank.Size())},
 	}
 	if !r.Legend.Empty() {
-		blocks = append(blocks, layout.Placed{At: r.Legend, Lines: []string{picture.TankLegend(m.th, before, after, r.Legend.W)}})
+		line := picture.TankLegend(m.th, before, after, r.Legend.W)
+		line += picture.FaceLegend(m.th, coach, r.Legend.W-cells.Width(line), model.Left)
+		blocks = append(blocks, layout.Placed{At: r.Legend, Lines: []string{line}})
+	}
+	if !r.Faces.Empty() {
+		blocks = append(blocks, layout.Placed{At: r.Faces, Lines: []string{picture.FaceLegend(m.th, coach, r.Faces.W, model.Left, model.Roof)}})
 	}
 	return blocks
 }
@@ -102,12 +107,12 @@ func verdictLook(th theme.Theme, v planner.Verdict) (string, theme.Ink) {
 	return th.Marks.Bad, th.Bad
 }
 
-// numberLines is the answer in six lines.
+// numberLines is the answer in seven lines.
 func (m *Model) numberLines(at layout.Rect) []string {
 	p := m.plan
-	left := "; " + quantity.Show(p.Bed.Remaining.P50, m.sys) + " left"
 	rows := []report.Row{
-		{Label: "DI water", Value: quantity.Show(p.DI.Volume, m.sys), Note: report.Time(p.DI.Duration) + left},
+		{Label: "DI water", Value: quantity.Show(p.DI.Volume, m.sys), Note: report.Time(p.DI.Duration)},
+		m.leftRow(at.W - 21),
 		{Label: "other", Value: quantity.Show(p.Soft.Volume+p.Untreated.Volume, m.sys), Note: m.otherNote(at.W - 21)},
 		m.capRow(), m.jugRow(),
 		{Label: "flush", Value: quantity.Show(p.Flush.Volume, m.sys), Note: report.Time(p.Flush.Duration) + " before a reading"},
@@ -117,7 +122,7 @@ func (m *Model) numberLines(at layout.Rect) []string {
 	for i, r := range rows {
 		label, value := cells.Fit(r.Label, 9), cells.Right(r.Value, 10)
 		ink := m.th.Text
-		if i == 0 || i == 2 {
+		if r.Label == "DI water" || r.Label == "flow cap" {
 			ink = m.th.Strong
 		}
 		if r.Value == "" { // the note has the room of both
@@ -148,15 +153,16 @@ func (m *Model) jugRow() report.Row {
 	return row
 }
 
+// otherNote is which other waters there are, without their unit where there is no room.
 func (m *Model) otherNote(room int) string {
 	p := m.plan
 	switch {
 	case p.Soft.Volume > 0 && p.Untreated.Volume > 0:
-		raw := quantity.Show(p.Untreated.Volume, m.sys)
-		if text := "softened " + quantity.Show(p.Soft.Volume, m.sys) + ", raw " + raw; cells.Width(text) <= room {
-			return text
+		soft, raw := quantity.Show(p.Soft.Volume, m.sys), quantity.Show(p.Untreated.Volume, m.sys)
+		if words := "softened " + soft + ", raw " + raw; cells.Width(words) <= room {
+			return words
 		}
-		return "raw " + raw + " of it"
+		return withoutUnit(soft) + " softened, " + withoutUnit(raw) + " raw"
 	case p.Soft.Volume > 0:
 		return "softened water"
 	}
@@ -164,7 +170,7 @@ func (m *Model) otherNote(room int) string {
 }
 
 // barLines sets the flows against each other. With little room the cap that
-// binds stands for all.
+// binds stands for all, and with less it is the mark across the bars.
 func (m *Model) barLines(at layout.Rect) []string {
 	if at.Empty() {
 		return nil
@@ -177,7 +183,7 @@ func (m *Model) barLines(at layout.Rect) []string {
 	held := p.Cap.Held()
 	for _, c := range report.Caps(p) {
 		switch {
-		case c.Name == p.Cap.BoundBy && p.Cap.Useful():
+		case c.Name == p.Cap.BoundBy && p.Cap.Useful() && at.H > 2:
 			bars = append(bars, bar(report.Bound(c.Name), c.Flow, m.th.Accent, "binds"))
 		case c.Name == planner.ByExchange && !p.Cap.Useful():
 			continue

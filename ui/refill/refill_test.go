@@ -44,7 +44,7 @@ func TestFrames(t *testing.T) {
 // The figures for running on come before the change.
 func TestWhenNotToChange(t *testing.T) {
 	text := words(play(t, desk(t), ""))
-	for _, want := range []string{"run on only with the new resin at hand", "about 7 in 10", "85 gal left (40 gal to 150 gal)", "enough for 0 to 2 washes", "$0.87 a gallon", "Order new resin by 2026-09-18"} {
+	for _, want := range []string{"run on only with the new resin at hand", "about 7 in 10", "85 gal left (8 in 10: 40 to 150 gal)", "enough for 0 to 2 washes", "$0.87 a gallon", "Order new resin by 2026-09-18"} {
 		assert.Contains(t, text, want)
 	}
 	for verdict, want := range map[planner.Verdict]string{planner.Lasts: "Not yet: run on.", planner.WillNotLast: "Slowing down does not bring a spent bed back"} {

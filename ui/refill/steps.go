@@ -75,7 +75,7 @@ func (m Model) leftWords() string {
 	if left.P50 <= 0 {
 		return "The outlet is at the limit of " + m.plan.Limit.String() + " already, as likely as not: one such bed in ten has more than " + m.vol(left.P90) + " left."
 	}
-	return fmt.Sprintf("It has about %s left (%s to %s): enough for %s to %s washes like the next one.", m.vol(left.P50), m.vol(left.P10), m.vol(left.P90), whole(washes.P10), whole(washes.P90))
+	return fmt.Sprintf("It has about %s left (%s): enough for %s to %s washes like the next one.", m.vol(left.P50), report.EightInTen(left, m.sys), whole(washes.P10), whole(washes.P90))
 }
 
 func verdictWords(v planner.Verdict) string {

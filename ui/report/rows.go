@@ -44,11 +44,27 @@ func Drip(p planner.Plan, sys quantity.System) string {
 // Remaining says what the bed has left against what the wash takes.
 func Remaining(p planner.Plan, sys quantity.System) string {
 	left := p.Bed.Remaining
+	if math.IsInf(float64(left.P50), 1) {
+		return fmt.Sprintf("The feed itself keeps the limit of %s: the bed has no end; this wash takes %s.", p.Limit, quantity.Show(p.DI.Volume, sys))
+	}
 	if reach := quantity.Show(left.P50, sys); reach != "" && left.P50 > 0 {
-		return fmt.Sprintf("It has about %s left (%s to %s) before the outlet passes %s; this wash takes %s.",
-			reach, quantity.Show(left.P10, sys), quantity.Show(left.P90, sys), p.Limit, quantity.Show(p.DI.Volume, sys))
+		return fmt.Sprintf("It has about %s left (%s) before the outlet passes %s; this wash takes %s.",
+			reach, EightInTen(left, sys), p.Limit, quantity.Show(p.DI.Volume, sys))
 	}
 	return fmt.Sprintf("The outlet is at the limit of %s already; this wash takes %s.", p.Limit, quantity.Show(p.DI.Volume, sys))
+}
+
+// EightInTen is a band of gallons with how sure it is: one in ten has less, one in ten
+// more.
+func EightInTen(b planner.Band[quantity.Volume], sys quantity.System) string {
+	low, high := quantity.Show(b.P10, sys), quantity.Show(b.P90, sys)
+	if math.IsInf(float64(b.P90), 1) {
+		return "8 in 10: " + low + " or more"
+	}
+	if number, unit, _ := strings.Cut(low, " "); strings.HasSuffix(high, " "+unit) {
+		low = number
+	}
+	return "8 in 10: " + low + " to " + high
 }
 
 // NoFlow says that there is no cap to keep to.
