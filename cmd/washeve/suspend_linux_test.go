@@ -102,3 +102,31 @@ func TestStoppedAndContinuedLineByLine(t *testing.T) {
 	b.s.press("quit\n")
 	assert.Equal(t, done, b.s.ends())
 }
+
+// A window that has another size when the program goes on is drawn whole for that size,
+// one that is too small among them.
+func TestContinuedInAnotherWindow(t *testing.T) {
+	b := newBay(t)
+	s := start(t, setup{home: b.home, env: []string{inClockFile + "=" + b.clock.path, asShell + "=1"}, width: 80, height: 24, margin: 30})
+	s.sees("The bed lasts this wash")
+	program := childOf(t, s.cmd.Process.Pid)
+	t.Cleanup(func() { _ = syscall.Kill(program, syscall.SIGKILL) })
+	for _, size := range [][2]int{{60, 10}, {100, 30}, {80, 24}} {
+		require.NoError(t, syscall.Kill(program, syscall.SIGTSTP))
+		becomes(t, program, "T")
+		drawn := len(s.output())
+		s.resize(size[0], size[1])
+		require.NoError(t, syscall.Kill(program, syscall.SIGCONT))
+		text := "The bed lasts this wash"
+		if size[0] < 80 {
+			text = fmt.Sprintf("This window has %d x %d cells", size[0], size[1])
+		}
+		s.drawsAfter(drawn, text)
+		s.fits(size[0], size[1])
+		whole := s.text()
+		drawn = len(s.output())
+		require.NoError(t, syscall.Kill(program, syscall.SIGCONT))
+		s.drawsAfter(drawn, text)
+		assert.Equal(t, whole, s.text(), "drawn anew it is the same")
+	}
+}
