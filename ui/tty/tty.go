@@ -11,28 +11,47 @@ import (
 )
 
 // answers are a terminal's answers to what the runtime asks: its background, and where
-// its cursor is.
-var answers = regexp.MustCompile(`\x1b\]1[01];[^\x07\x1b]*(?:\x07|\x1b\\)|\x1b\[\d+;\d+R`)
+// its cursor is. One that was broken off is one, too.
+var answers = regexp.MustCompile(`\x1b\]1[01];` + colour + `(?:\x07|\x1b\\)?|\x1b\[\d+;\d+R`)
 
-// keys takes the answers out of what came.
-func keys(came []byte) []byte { return answers.ReplaceAll(came, nil) }
+// colour is what a colour is told in.
+const colour = `[rgba:/\da-fA-F]{0,24}`
+
+// begun is an answer, or a key of many bytes, that has come in part at the end. No hand
+// types it so far.
+var begun = regexp.MustCompile(`\x1b(?:\](?:1(?:[01](?:;` + colour + `\x1b?)?)?)?|\[[<\d][\d;]*)$`)
+
+// held is an Escape that is held down: what has come of it is one.
+var held = regexp.MustCompile(`\x1b{2,}$`)
+
+// cut is what follows an escape that has come alone, was taken for the key and was the
+// start of an answer, or of a key of many bytes.
+var cut = regexp.MustCompile(`^(?:\]1|\[[<\d])`)
+
+// keys takes the answers out of what came, and what was begun and has not been ended
+// though it was waited for: it would act as letters.
+func keys(came []byte) []byte {
+	came = begun.ReplaceAll(answers.ReplaceAll(came, nil), nil)
+	return held.ReplaceAll(came, []byte{escape})
+}
+
+const escape = '\x1b'
 
 // unfinished is how long to wait for the rest of a key or an answer that has come in
 // part; 0 where what came is whole. An escape alone is a key, or the start of one.
 func unfinished(came []byte) time.Duration {
-	const alone, rest = 50 * time.Millisecond, 500 * time.Millisecond
-	const answer = "\x1b]11;"
-	if i := bytes.LastIndex(came, []byte(answer)); i >= 0 && !answers.Match(came[i:]) {
-		return rest
+	const alone, rest, answer = 50 * time.Millisecond, 500 * time.Millisecond, 5 * time.Second
+	if begun.Match(came) {
+		return answer
 	}
-	i := bytes.LastIndexByte(came, '\x1b')
+	i := bytes.LastIndexByte(came, escape)
 	if i < 0 {
 		return letter(came, rest)
 	}
 	switch tail := came[i:]; {
 	case len(tail) == 1:
 		return alone
-	case tail[1] == 'O' && len(tail) == 2, bytes.HasPrefix([]byte(answer), tail):
+	case len(tail) == 2 && (tail[1] == 'O' || tail[1] == '['):
 		return rest
 	case tail[1] == '[' && !bytes.ContainsFunc(tail[2:], func(r rune) bool { return r >= '@' && r <= '~' }):
 		return rest

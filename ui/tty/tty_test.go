@@ -10,6 +10,10 @@ func TestAnswersAreNoKeys(t *testing.T) {
 	for came, rest := range map[string]string{
 		"q": "q", "a\x1b]11;rgb:ffff/ffff/ffff\x1b\\\x1b[1;1Rb": "ab", "\x1b]11;rgb:0000/0000/0000\x07": "", "\x1b[12;40R": "",
 		"\x1b[A\x1b[<64;10;10M": "\x1b[A\x1b[<64;10;10M",
+		// Broken off, and never ended.
+		"\x1b]11;rgb:ffq": "q", "\x1b]11;rgb:ff": "", "a\x1b]1": "a", "\x1b[1;": "", "\x1b[<64;1": "", "\x1b[": "\x1b[", "\x1b]1x": "\x1b]1x",
+		// An Escape that is held down.
+		"\x1b": "\x1b", "\x1b\x1b": "\x1b", "q\x1b\x1b\x1b": "q\x1b", "\x1b\x1b[A": "\x1b\x1b[A",
 	} {
 		assert.Equal(t, rest, string(keys([]byte(came))), "%q", came)
 	}
