@@ -71,7 +71,7 @@ func thrifty(out io.Writer) io.Writer {
 // byLines does all that the screens do one line at a time. Nothing ticks: every line
 // looks at the clock. A signal ends it as the end of its input does.
 func byLines(ctx context.Context, o Options) error {
-	o.Means.Tick, o.Rest = 0, nil
+	o.Means.Tick, o.Rest, o.Theme.Words = 0, nil, true
 	ctx, done := signalled(ctx)
 	defer done()
 	return talk.Run(ctx, Open(o), o.In, o.Out)

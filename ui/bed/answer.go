@@ -177,13 +177,13 @@ func (m Model) endsRow() report.Row {
 	ends, known := m.ahead.Ends.Get()
 	switch {
 	case m.spent():
-		return report.Row{Label: "ends", Value: "now", Note: "the outlet has reached " + m.plan.Limit.String() + "; c changes the resin"}
+		return report.Row{Label: "ends", Value: "now", Note: "the outlet has reached " + m.plan.Limit.String() + "; " + m.th.Key("c", "resin") + " changes the resin"}
 	case known:
 		return report.Row{Label: "ends", Value: ends.P50.String(), Note: fmt.Sprintf("%s to %s, at %s in 30 days", ends.P10, ends.P90, quantity.Show(m.ahead.Pace.Month(), m.sys))}
 	case m.ahead.Pace.Known():
 		return report.Row{Label: "ends", Value: "years off", Note: "at " + quantity.Show(m.ahead.Pace.Month(), m.sys) + " in 30 days"}
 	}
-	return report.Row{Label: "ends", Value: "no date yet", Note: "two washes in the log give the pace; w adds one"}
+	return report.Row{Label: "ends", Value: "no date yet", Note: "two washes in the log give the pace; " + m.th.Key("w", "wash") + " adds one"}
 }
 
 func (m Model) orderRow() report.Row {

@@ -29,9 +29,9 @@ func (m Model) noteLines(width, most int) []string {
 	if moved := report.Moved(m.ahead, m.sys); moved != "" && len(odd) == 0 && most > 2 {
 		lines = append(lines, m.brief(m.th.Text, moved, width, most-1)...)
 	}
-	more := " e tells more."
+	more := " " + m.th.Key("e", "evidence") + " tells more."
 	if len(odd) > 1 {
-		more = fmt.Sprintf(" %d more fit no bed; e shows all.", len(odd)-1)
+		more = fmt.Sprintf(" %d more fit no bed; %s shows all.", len(odd)-1, m.th.Key("e", "evidence"))
 	}
 	room := most - len(lines)
 	if advice := m.adviceWords(room); advice != "" {
@@ -63,7 +63,7 @@ func (m Model) adviceWords(room int) string {
 	a := m.ahead.Advice
 	switch {
 	case m.spent():
-		return "This fill is at its end: c shows the change of resin, step by step."
+		return "This fill is at its end: " + m.th.Key("c", "resin") + " shows the change of resin, step by step."
 	case len(a.Options) == 0:
 		return ""
 	case room < 2 && a.Note.Code != planner.ReadLater:
@@ -140,7 +140,7 @@ func (p *page) odd(r planner.PastReading) {
 
 func (p *page) readings() {
 	if p.m.past == nil || len(p.m.past.Present().Readings) == 0 {
-		p.text("None yet: r adds one.")
+		p.text("None yet: " + p.m.th.Key("r", "reading") + " adds one.")
 		return
 	}
 	for _, r := range p.m.past.Present().Readings {

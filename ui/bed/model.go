@@ -84,9 +84,9 @@ func (m Model) Leave() error {
 	case m.kept != nil:
 		return m.kept
 	case m.form != nil:
-		return errors.New("the entry on the Bed screen is not written yet; w writes it")
+		return errors.New("the entry on the Bed screen is not written yet; " + m.th.Key("w", "write") + " writes it")
 	case m.reading != nil && m.reading.Begun():
-		return errors.New("the reading on the Bed screen is not written yet; enter writes it")
+		return errors.New("the reading on the Bed screen is not written yet; " + m.th.Key("enter", "what it reads") + " writes it")
 	}
 	return nil
 }

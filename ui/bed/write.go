@@ -145,10 +145,10 @@ func (m Model) strike() Model {
 	row, _ := m.list.here()
 	what := "the " + string(row.Entry.Kind()) + " of " + report.EntryDay(&row)
 	if row.Standing == model.Struck {
-		m.ask = &form.Question[Model]{Text: "Let " + what + " count again? y or n", Yes: func(m Model) Model { return m.restore(row) }}
+		m.ask = &form.Question[Model]{Text: "Let " + what + " count again? " + m.th.YesOrNo(), Yes: func(m Model) Model { return m.restore(row) }}
 		return m
 	}
-	m.ask = &form.Question[Model]{Text: "Strike out " + what + "? It stays to be seen. y or n", Yes: func(m Model) Model {
+	m.ask = &form.Question[Model]{Text: "Strike out " + what + "? It stays to be seen. " + m.th.YesOrNo(), Yes: func(m Model) Model {
 		return m.write("Struck out; x again lets it count.", m.later(row.Entry.ID, &model.Correction{Of: row.Entry.ID, Strike: model.Yes}))
 	}}
 	return m

@@ -37,7 +37,9 @@ func (m Model) keepTop(other Model) Model {
 	return other
 }
 
-func (m *Model) rects() layout.CompareRects { return layout.Compare(m.size, 2+len(report.CompareRows(m.table))) }
+func (m *Model) rects() layout.CompareRects {
+	return layout.Compare(m.size, 2+len(report.CompareRows(m.table)))
+}
 
 func (m *Model) titleLine(width int) string {
 	if m.err != nil {

@@ -136,7 +136,7 @@ func (r Reading) finished() (Reading, keys.Action) {
 		text = r.edit.Offer
 	}
 	if strings.TrimSpace(text) == "" || r.check(text) != nil {
-		r.problem = "A number is needed, like " + Bare("6", r.scale) + "; esc adds no reading."
+		r.problem = "A number is needed, like " + Bare("6", r.scale) + "."
 		return r, ""
 	}
 	r.sample.Flow = Stated(r.flow, quantity.US)

@@ -25,14 +25,14 @@ func SavedAnew(backup string) string { return "Saved. What stood there before is
 func NotSaved(err error) string { return "Not saved, but still here: " + err.Error() }
 
 // Question asks whether to write the file anew, where the error is a [Rewriter]; nil
-// where it is not.
-func Question[M any](err error, rewrite func(M, Rewriter) M) *form.Question[M] {
+// where it is not. It tells which answers it takes.
+func Question[M any](err error, answers string, rewrite func(M, Rewriter) M) *form.Question[M] {
 	var r Rewriter
 	if !errors.As(err, &r) {
 		return nil
 	}
 	return &form.Question[M]{
-		Text: "Write it anew, and keep the old file aside? y or n",
+		Text: "Write it anew, and keep the old file aside? " + answers,
 		Why:  "Not saved: " + err.Error(),
 		Yes:  func(m M) M { return rewrite(m, r) },
 	}

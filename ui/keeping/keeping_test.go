@@ -22,9 +22,9 @@ func rewritten(m string, r keeping.Rewriter) string {
 }
 
 func TestOnlyWhatAYesSettlesIsAsked(t *testing.T) {
-	assert.Nil(t, keeping.Question(errors.New("the disk is full"), rewritten))
-	assert.Nil(t, keeping.Question(nil, rewritten))
-	q := keeping.Question(fmt.Errorf("the rig: %w", changed{}), rewritten)
+	assert.Nil(t, keeping.Question(errors.New("the disk is full"), "y or n", rewritten))
+	assert.Nil(t, keeping.Question(nil, "y or n", rewritten))
+	q := keeping.Question(fmt.Errorf("the rig: %w", changed{}), "y or n", rewritten)
 	require.NotNil(t, q)
 	assert.Equal(t, "Not saved: the rig: rig.toml was changed by another hand. Write it anew, and keep the old file aside? y or n", q.Spoken())
 	assert.Equal(t, "the rig, beside rig.toml.1", q.Yes("the rig"))

@@ -34,5 +34,5 @@ func (m Model) openCompare() tea.Cmd {
 func (m Model) tookWay(way ways.Way) Model {
 	w := m.now.clone()
 	w.rig, w.places, w.wash = way.Case.Rig, way.Case.Places, way.Case.Wash
-	return m.commit(w.clone()).done("The plan is now: " + way.Name + ". u takes it back.")
+	return m.commit(w.clone()).done("The plan is now: " + way.Name + ". " + m.th.Key("u", "undo") + " takes it back.")
 }

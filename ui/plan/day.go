@@ -32,12 +32,15 @@ func (m Model) tookDay(wash model.Wash) Model {
 // keepWash saves a wash where the program ends on the day's screen.
 func (m Model) keepWash(wash model.Wash) error {
 	if m.now.example {
-		return errExample
+		return m.notKept()
 	}
 	return m.keeper.Save(m.now.rig, m.now.places, wash)
 }
 
-var errExample = errors.New("you changed the example, and it is kept nowhere until a makes it yours")
+// notKept is why leaving the program loses a changed example.
+func (m Model) notKept() error {
+	return errors.New("you changed the example, and it is kept nowhere until " + m.th.Key("a", "adopt") + " makes it yours")
+}
 
 // daySummary is when the wash begins, in a few words.
 func (m *Model) daySummary() (string, theme.Ink) {

@@ -54,7 +54,7 @@ func (m Model) save() Model {
 		m.changed = false
 		return m.say(keeping.Saved)
 	}
-	if q := keeping.Question(m.unsaved, Model.rewrite); q != nil {
+	if q := keeping.Question(m.unsaved, m.th.YesOrNo(), Model.rewrite); q != nil {
 		m.question = q
 		return m
 	}
@@ -140,7 +140,7 @@ func (m Model) drop() Model {
 	if err := w.remove(section, index); err != nil {
 		return m.warn(err.Error())
 	}
-	return m.commit(w).done("Taken away; u brings it back.")
+	return m.commit(w).done("Taken away; " + m.th.Key("u", "undo") + " brings it back.")
 }
 
 // referred lists the items of a section, each with what tells it from others.

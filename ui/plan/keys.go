@@ -151,7 +151,7 @@ func (m Model) noShare() string {
 
 func (m Model) noneOf(section string) string {
 	if len(m.now.names(section)) == 0 {
-		return "there is no " + section + " yet; n makes one"
+		return "there is no " + section + " yet; " + m.th.Key("n", "new "+section) + " makes one"
 	}
 	return ""
 }

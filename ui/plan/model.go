@@ -99,12 +99,6 @@ type addition struct {
 	open, hand int
 }
 
-// What is said of the example at first, by the keys and by the words that end it.
-const (
-	exampleKeys  = "This is a built-in example. a makes it yours, e starts your own from nothing."
-	exampleWords = "This is a built-in example. adopt makes it yours, fresh starts your own from nothing."
-)
-
 // New makes the screen. The first frame shows the whole answer.
 func New(o Options) Model {
 	m := Model{
@@ -114,7 +108,7 @@ func New(o Options) Model {
 		status: o.Notice, alarm: o.Notice != "",
 	}
 	if o.Example && o.Notice == "" {
-		m = m.say(exampleKeys)
+		m = m.say("This is a built-in example. " + m.th.Key("a", "adopt") + " makes it yours, " + m.th.Key("e", "fresh") + " starts your own from nothing.")
 	}
 	return m.replan(m.now).toFirst()
 }
@@ -132,7 +126,7 @@ func (m Model) Typing() bool { return m.edit != nil || m.refused }
 func (m Model) Leave() error {
 	m = m.finishEdit()
 	if m.now.example && m.changed {
-		return errExample
+		return m.notKept()
 	}
 	if m.unsaved != nil {
 		m = m.save()

@@ -32,7 +32,7 @@ func (m Model) tookShare(d short.Done) Model {
 	if d.Taken == "" {
 		return m
 	}
-	return m.done("Taken: " + d.Taken + ". u takes it back.")
+	return m.done("Taken: " + d.Taken + ". " + m.th.Key("u", "undo") + " takes it back.")
 }
 
 // toChangeResin keeps the pins and opens the guided change of resin.

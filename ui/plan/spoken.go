@@ -18,9 +18,6 @@ const columns = 80
 // Spoken is the screen in words.
 func (m Model) Spoken() talk.Page {
 	p := talk.Page{Title: m.Title(), Like: "walk vehicle, bed or full", Said: m.status, Tell: m.answerTold, After: m.answerTold, Things: m.things, Numbers: m.numbers}
-	if p.Said == exampleKeys {
-		p.Said = exampleWords
-	}
 	f, _ := m.shown().field(m.editAt)
 	switch {
 	case m.question != nil:

@@ -14,7 +14,7 @@ import (
 )
 
 func said(t *testing.T, o Options, lines ...string) string {
-	o.Theme = theme.New(theme.Options{Plain: true})
+	o.Theme = theme.New(theme.Options{Plain: true, Words: true})
 	var out strings.Builder
 	require.NoError(t, talk.Run(t.Context(), hands.Root{Screen: New(o)}, strings.NewReader(strings.Join(lines, "\n")+"\n"), &out))
 	return out.String()

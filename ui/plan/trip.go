@@ -38,5 +38,5 @@ func (m Model) openTrip() tea.Cmd {
 func (m Model) rigged(msg trip.Rigged) Model {
 	w := m.now.clone()
 	w.rig = msg.Rig
-	return m.commit(w.clone()).done("In the rig now, for the trip: " + msg.What + ". u takes it out.")
+	return m.commit(w.clone()).done("In the rig now, for the trip: " + msg.What + ". " + m.th.Key("u", "undo") + " takes it out.")
 }

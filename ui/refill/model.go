@@ -108,9 +108,9 @@ func (m Model) Leave() error {
 	case m.kept != nil:
 		return m.kept
 	case m.touched && !m.written:
-		return errors.New("the new fill is not in the log yet; w on its step writes it")
+		return errors.New("the new fill is not in the log yet; " + m.th.Key("w", "write") + " on its step writes it")
 	case m.reading != nil && m.reading.Begun():
-		return errors.New("the reading is not written yet; enter writes it")
+		return errors.New("the reading is not written yet; " + m.th.Key("enter", "what it reads") + " writes it")
 	}
 	return nil
 }

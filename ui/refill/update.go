@@ -193,7 +193,7 @@ func (m Model) writeFill() Model {
 		return m.warn("Not written, as said above.")
 	}
 	m.kept, m.written = nil, true
-	return m.looked().say("Written. The log counts a new fill from here; right goes on.")
+	return m.looked().say("Written. The log counts a new fill from here; " + m.th.Key("right", "next") + " goes on.")
 }
 
 // looked takes up the plan of the new fill.

@@ -16,7 +16,7 @@ func (m Model) adds() Model {
 	if err != nil {
 		return m.warn(err.Error())
 	}
-	return m.names(s, i).say("Type a name; esc leaves it.")
+	return m.names(s, i).say("Type a name; " + m.th.Key("esc", "back") + " leaves it.")
 }
 
 // copies begins an item like the chosen one.
@@ -26,9 +26,9 @@ func (m Model) copies() Model {
 	if err != nil {
 		return m.warn(err.Error())
 	}
-	words := "Type a name for the copy; esc leaves it."
+	words := "Type a name for the copy; " + m.th.Key("esc", "back") + " leaves it."
 	if m.at.Section == "bed" || m.at.Section == "softener" {
-		words = "Type a name for the copy; esc leaves it. How far the tank is used up is not copied."
+		words += " How far the tank is used up is not copied."
 	}
 	return m.names(s, i).say(words)
 }
@@ -60,7 +60,7 @@ func (m Model) follows(t typing, was string) string {
 		words = "Renamed, and so in " + listOf(namers) + "."
 	}
 	if n := m.logged(t.ref.Section, was); n > 0 && !strings.EqualFold(was, f.Text()) {
-		words += fmt.Sprintf(" The log keeps the old name in %s: they count for %q alone. u takes it back.", entries(n), was)
+		words += fmt.Sprintf(" The log keeps the old name in %s: they count for %q alone. %s takes it back.", entries(n), was, m.th.Key("u", "undo"))
 	}
 	return words
 }
@@ -103,7 +103,7 @@ func (m Model) drops() Model {
 		return m.takesOut()
 	}
 	m.ask = &form.Question[Model]{
-		Text: fmt.Sprintf("%s is named in %s. Take it out, and leave that to the default? y or n", m.name(), listOf(namers)),
+		Text: fmt.Sprintf("%s is named in %s. Take it out, and leave that to the default? %s", m.name(), listOf(namers), m.th.YesOrNo()),
 		Yes:  Model.takesOut,
 	}
 	return m
@@ -117,7 +117,7 @@ func (m Model) takesOut() Model {
 	logged := m.logged(m.at.Section, name)
 	m.hand, m.inForm = 0, false
 	m = m.commit(s)
-	words := name + " is taken out; u brings it back."
+	words := name + " is taken out; " + m.th.Key("u", "undo") + " brings it back."
 	if logged > 0 {
 		words += fmt.Sprintf(" The log keeps its %s.", entries(logged))
 	}
@@ -148,7 +148,7 @@ func (m Model) dropsFace(face int) Model {
 	if err := s.RemoveFace(face); err != nil {
 		return m.warn(err.Error())
 	}
-	return m.commit(s).done("What was stated of the face " + name + " is taken away; u brings it back.")
+	return m.commit(s).done("What was stated of the face " + name + " is taken away; " + m.th.Key("u", "undo") + " brings it back.")
 }
 
 // asksFace lists the faces of which nothing is stated.

@@ -71,7 +71,7 @@ func (m Model) itemKeys() []keys.Binding {
 func (m Model) walkKeys() []keys.Binding {
 	deeper := ""
 	if !m.inForm && !m.isItem() && m.at.Section != defaults {
-		deeper = "there is none yet; n makes one"
+		deeper = "there is none yet; " + m.th.Key("n", "new "+m.at.Section) + " makes one"
 	}
 	return []keys.Binding{
 		keys.New("Walk", otherSide, "tab", "list or fields", "tab", "shift+tab").Unless(deeper),
@@ -117,7 +117,7 @@ func (m Model) fieldKeys() []keys.Binding {
 	}
 	deeper := ""
 	if !m.inForm && !m.isItem() && m.at.Section != defaults {
-		deeper = "there is none yet; n makes one"
+		deeper = "there is none yet; " + m.th.Key("n", "new "+m.at.Section) + " makes one"
 	}
 	return []keys.Binding{
 		keys.New("Fields", enter, "enter", "change", "enter").Explained("from the list into the fields; there, change the line: type, or pick from a list").Unless(deeper),

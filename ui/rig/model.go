@@ -136,7 +136,10 @@ func (m Model) Init() tea.Cmd { return nil }
 // Typing tells that letters are text just now.
 func (m Model) Typing() bool { return m.typing != nil || m.refused }
 
-var errExample = errors.New("you changed the example, and it is kept nowhere until a makes it yours")
+// notKept is why leaving the program loses a changed example.
+func (m Model) notKept() error {
+	return errors.New("you changed the example, and it is kept nowhere until " + m.th.Key("a", "adopt") + " makes it yours")
+}
 
 // Leave takes what is being typed, and saves. It saves again what is saved: the
 // screen below may have had older work to save meanwhile.
@@ -146,7 +149,7 @@ func (m Model) Leave() error {
 	case !m.changed:
 		return nil
 	case m.example:
-		return errExample
+		return m.notKept()
 	}
 	return m.kept().unsaved
 }

@@ -104,7 +104,7 @@ func (m Model) cannotTake() string {
 		case m.share.Short > 0:
 			return "the faces pinned in need more than the bed gives"
 		case len(m.share.Order()) == 0:
-			return "no face is sure enough; - asks for less"
+			return "no face is sure enough; " + m.th.Key("-", "less sure") + " asks for less"
 		}
 		return ""
 	}

@@ -53,7 +53,7 @@ func nextLine(r *bufio.Reader) (line, error) {
 func (t *talk) say(lines ...string) {
 	for _, line := range lines {
 		if t.err == nil && strings.TrimSpace(line) != "" {
-			_, t.err = fmt.Fprintln(t.out, strings.TrimRight(cells.Safe(t.worded(line)), " "))
+			_, t.err = fmt.Fprintln(t.out, strings.TrimRight(cells.Safe(line), " "))
 		}
 	}
 }

@@ -50,6 +50,7 @@ type Theme struct {
 	Caret             Ink // the letter under the cursor
 	Marks             Marks
 	Plain             bool // no drawing characters
+	Words             bool // messages name words instead of keys
 }
 
 // Options says what a theme is made for.
@@ -57,6 +58,7 @@ type Options struct {
 	Ground  Ground
 	Profile termenv.Profile // how many colours; termenv.Ascii for none
 	Plain   bool            // no colour and no drawing characters
+	Words   bool            // for a talk by words, where there are no keys to name
 }
 
 // Detect asks the terminal and the environment. NO_COLOR is honoured.
@@ -84,13 +86,25 @@ func New(opt Options) Theme {
 		Good: ink("good"), Doubt: ink("doubt"), Bad: ink("bad"),
 		Muted: ink("muted"), Accent: ink("accent"), Edge: ink("edge"),
 		Strong: styled(opt.Profile, termenv.BoldSeq), Caret: styled(opt.Profile, termenv.ReverseSeq),
-		Marks: drawn(), Plain: opt.Plain,
+		Marks: drawn(), Plain: opt.Plain, Words: opt.Words,
 	}
 	if opt.Plain {
 		t.Marks = ascii()
 	}
 	return t
 }
+
+// Key is what a message calls a key: by its name on the screens, and by words the word
+// that stands for it.
+func (t Theme) Key(name, word string) string {
+	if t.Words {
+		return word
+	}
+	return name
+}
+
+// YesOrNo is how a question says what it takes for an answer.
+func (t Theme) YesOrNo() string { return t.Key("y or n", "yes or no") }
 
 // coloured limits itself to the 256 colours whose contrast is known; it also
 // keeps what is sent per key small.

@@ -57,7 +57,7 @@ func (m Model) save() Model {
 		}
 		return m.say(keeping.Saved)
 	}
-	if q := keeping.Question(m.unsaved, Model.rewrite); q != nil {
+	if q := keeping.Question(m.unsaved, m.th.YesOrNo(), Model.rewrite); q != nil {
 		m.question = q
 		return m
 	}
@@ -108,7 +108,7 @@ func (m Model) start() Model {
 	}
 	m.trips = append(m.trips, m.now)
 	m.history, m.hand = history.Of[model.Trip]{}, 1
-	return m.settle(m.now).done("A trip to start from. enter changes a line; n adds a wash, o a stop.")
+	return m.settle(m.now).done("A trip to start from. " + m.th.Key("enter", "show") + " changes a line; " + m.th.Key("n", "new wash") + " adds a wash, " + m.th.Key("o", "new stop") + " a stop.")
 }
 
 func after(d model.Date, days int) model.Date {
@@ -201,7 +201,7 @@ func (m Model) drop() Model {
 	case changeLine:
 		t.Changes = append(t.Changes[:l.index], t.Changes[l.index+1:]...)
 	}
-	return m.commit(t).done("Taken away; u brings it back.")
+	return m.commit(t).done("Taken away; " + m.th.Key("u", "undo") + " brings it back.")
 }
 
 // moved puts the line under the hand so many days later. The hand goes with it.

@@ -47,7 +47,7 @@ func (m Model) openCompare() tea.Cmd {
 // to the plan, whose rig it is.
 func (m Model) tookWay(way ways.Way) (screen.Screen, tea.Cmd) {
 	var told tea.Cmd
-	added, words := way.Buys, "The trip is now: "+way.Name+". u takes it back."
+	added, words := way.Buys, "The trip is now: "+way.Name+". "+m.th.Key("u", "undo")+" takes it back."
 	if r := way.Case.Rig; len(r.Beds) > len(m.rig.Beds) || len(r.Sprayers) > len(m.rig.Sprayers) {
 		if added == "" {
 			added = r.Sprayers[len(r.Sprayers)-1].Name
@@ -55,7 +55,7 @@ func (m Model) tookWay(way ways.Way) (screen.Screen, tea.Cmd) {
 		m.rig = r
 		msg := screen.Everyone{Msg: Rigged{Rig: r, What: added}}
 		told = func() tea.Msg { return msg }
-		words = "Now: " + way.Name + ". u takes that back; " + added + " stays in the rig."
+		words = "Now: " + way.Name + ". " + m.th.Key("u", "undo") + " takes that back; " + added + " stays in the rig."
 	}
 	return m.commit(way.Case.Trip.Clone()).done(words), told
 }

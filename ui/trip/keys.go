@@ -84,7 +84,7 @@ func (m Model) lineKeys() []keys.Binding {
 	l, _ := m.here()
 	noSheet, notMoved, notDropped := "", "", ""
 	if l.kind == adviceLine {
-		noSheet = "this change is only advised; t plans it"
+		noSheet = "this change is only advised; " + m.th.Key("t", "take advice") + " plans it"
 		notMoved, notDropped = noSheet, noSheet
 	}
 	if l.kind == theTrip {
@@ -113,7 +113,7 @@ func (m Model) lineKeys() []keys.Binding {
 func (m Model) tripKeys() []keys.Binding {
 	only, saved := "", ""
 	if len(m.trips) < 2 {
-		only = "there is no other trip; b begins one"
+		only = "there is no other trip; " + m.th.Key("b", "begin") + " begins one"
 	}
 	if m.unsaved == nil {
 		saved = "nothing is unsaved"

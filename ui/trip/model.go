@@ -85,8 +85,10 @@ type Model struct {
 	lost     bool  // the example was changed, and is kept nowhere
 }
 
-// errExample is why leaving the program loses a changed example.
-var errExample = errors.New("the trip was changed in the built-in example, which is kept nowhere; on the plan, a makes it yours first")
+// notKept is why leaving the program loses a changed example.
+func (m Model) notKept() error {
+	return errors.New("the trip was changed in the built-in example, which is kept nowhere; on the plan, " + m.th.Key("a", "adopt") + " makes it yours first")
+}
 
 // New makes the screen. The first frame shows the whole answer.
 func New(o Options) Model {
@@ -134,7 +136,7 @@ func (m Model) Typing() bool { return m.edit != nil || m.refused }
 func (m Model) Leave() error {
 	m = m.finishEdit()
 	if m.example && m.lost {
-		return errExample
+		return m.notKept()
 	}
 	if m.unsaved != nil {
 		m = m.save()

@@ -27,8 +27,9 @@ func (m Model) lineWords(l line) (name string, details []string, tone theme.Ink)
 		return "  R change of resin", details, m.th.Text
 	}
 	c := m.plan.Changes[l.index]
+	t := m.th.Key("t", "take advice")
 	wasted := "advised; throws out " + report.Percent(c.Wasted) + " of a fill"
-	return "  r change of resin", []string{wasted + "; t plans it", wasted, "advised; t plans it"}, m.th.Muted
+	return "  r change of resin", []string{wasted + "; " + t + " plans it", wasted, "advised; " + t + " plans it"}, m.th.Muted
 }
 
 func (m *Model) stopWords(index int) (name string, details []string) {

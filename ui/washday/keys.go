@@ -132,9 +132,9 @@ func (m Model) noTime() string {
 func (m Model) noNext() string {
 	switch m.state.Gate(&m.u) {
 	case washday.NoGo:
-		return "the pen is over the limit: w lists the ways out, a goes on all the same"
+		return "the pen is over the limit: " + m.th.Key("w", "ways") + " lists the ways out, " + m.th.Key("a", "all the same") + " goes on all the same"
 	case washday.AskPen:
-		return "there is no reading yet: r writes it down, s goes on without one"
+		return "there is no reading yet: " + m.th.Key("r", "reading") + " writes it down, " + m.th.Key("s", "skip") + " goes on without one"
 	}
 	return ""
 }

@@ -81,9 +81,9 @@ func (m Model) told() []string {
 	case m.err != nil:
 		return []string{"There is no wash to do yet: " + m.err.Error()}
 	case m.broken != nil:
-		return []string{"A wash is under way, but its file cannot be gone on with, and is left as it is: " + m.broken.Error()}
+		return []string{m.brokenWords()}
 	case m.offered:
-		return m.offerWords()
+		return append(m.offerWords(), m.offerKeys())
 	case m.state.Over:
 		return m.summaryTold()
 	}
@@ -101,7 +101,11 @@ func (m Model) told() []string {
 	if m.state.Running {
 		head += ", the time runs"
 	}
-	return append([]string{head + "."}, m.factWords()...)
+	told := append([]string{head + "."}, m.factWords()...)
+	if !m.state.Sure {
+		told = append(told, m.unsureWords())
+	}
+	return told
 }
 
 // summaryTold is the wash that is over, each figure with what it is.

@@ -23,7 +23,7 @@ func talked(t *testing.T, o Options, lines ...string) string {
 func TestTheWholeWashByLines(t *testing.T) {
 	b := &bay{}
 	o := b.options()
-	o.Theme = theme.New(theme.Options{Plain: true})
+	o.Theme = theme.New(theme.Options{Plain: true, Words: true})
 	said := talked(t, o, "next", "on", "off", "zz", "reading", "next", "next", "next", "n", "enter", "reading", "what", "14 ppm NaCl", "9", "", "ways", "2", "next", "reading 2", "next", "before", "tell", "back")
 	said += talked(t, o, "go on", "flow 46 s", "end", "no", "end", "yes")
 	for _, want := range []string{
@@ -43,7 +43,7 @@ func TestTheWholeWashByLines(t *testing.T) {
 func TestAWashThatCannotBeGoneOnWithIsKeptAsideByWords(t *testing.T) {
 	b := &bay{left: errFull}
 	o := b.options()
-	o.Theme = theme.New(theme.Options{Plain: true})
+	o.Theme = theme.New(theme.Options{Plain: true, Words: true})
 	said := talked(t, o, "next", "keep aside", "next", "back")
 	assert.Contains(t, said, "its file cannot be gone on with, and is left as it is")
 	assert.Contains(t, said, "right is a word like keep aside")

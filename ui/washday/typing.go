@@ -130,11 +130,11 @@ func (m Model) takeReading(text string) Model {
 	case gate == washday.NoGo:
 		return m.listWays()
 	case m.state.Exceeds(&m.u):
-		return m.warn("OVER THE LIMIT: " + reading.String() + ". w lists the ways out, a goes on all the same.")
+		return m.warn("OVER THE LIMIT: " + reading.String() + ". " + m.th.Key("w", "ways") + " lists the ways out, " + m.th.Key("a", "all the same") + " goes on all the same.")
 	case m.endsOver():
-		return m.warn("GO for now, but at this flow it ends over the limit: w lists what there is to do.")
+		return m.warn("GO for now, but at this flow it ends over the limit: " + m.th.Key("w", "ways") + " lists what there is to do.")
 	case gate == washday.Go:
-		return m.say("GO: the pen shows no more than the limit. enter goes on.")
+		return m.say("GO: the pen shows no more than the limit. " + m.th.Key("enter", "next") + " goes on.")
 	}
 	return m.say("Written: " + reading.String() + ".")
 }

@@ -121,7 +121,7 @@ func (m Model) act(does keys.Action, msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 	case ways:
 		return m.listWays(), nil
 	case anyway:
-		return m.do(model.Deed{Does: model.Accept}).say("Taken as good enough. enter goes on."), nil
+		return m.do(model.Deed{Does: model.Accept}).say("Taken as good enough. " + m.th.Key("enter", "next") + " goes on."), nil
 	case end:
 		m.ending = true
 		return m, nil
@@ -169,9 +169,9 @@ func (m Model) leaveStep(how model.DeedKind) Model {
 	switch {
 	case m.state.Over:
 	case left.Kind == model.Flush:
-		return m.say("Read the pen in the stream, then r.")
+		return m.say("Read the pen in the stream, then " + m.th.Key("r", "reading") + ".")
 	case how == model.GoOn && done.Spent == 0 && left.Volume.Given():
-		return m.say("Not timed: counted as planned, " + m.gallons(left.Volume.Or(0)) + ". b goes back; s leaves a step out.")
+		return m.say("Not timed: counted as planned, " + m.gallons(left.Volume.Or(0)) + ". " + m.th.Key("b", "before") + " goes back; " + m.th.Key("s", "skip") + " leaves a step out.")
 	}
 	return m
 }

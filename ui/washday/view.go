@@ -64,7 +64,7 @@ func (m Model) page(at layout.Rect) []string {
 	case m.err != nil:
 		return m.wrapped(m.th.Doubt, "There is no wash to do yet: "+m.err.Error(), at.W)
 	case m.broken != nil:
-		return m.wrapped(m.th.Doubt, "A wash is under way, but its file cannot be gone on with, and is left as it is: "+m.broken.Error()+". Mend the line and come back, or k keeps the file under another name and starts a new wash.", at.W)
+		return m.wrapped(m.th.Doubt, m.brokenWords(), at.W)
 	case m.ending:
 		return append(lines, m.wrapped(m.th.Doubt, "End the wash here? What was done stays, and goes into the log. y or n", at.W)...)
 	case m.offered:
@@ -146,11 +146,15 @@ func (m Model) statusLine(width int) string {
 	case m.alarm:
 		ink = m.th.Doubt
 	case text == "" && !m.state.Sure:
-		text, ink = "A clock went back, so some time is not counted: b and the times set it right.", m.th.Doubt
+		text, ink = m.unsureWords(), m.th.Doubt
 	case text == "" && m.state.Running:
 		text, ink = "the time runs", m.th.Accent
 	}
 	return ink.On(cells.Clip(cells.Safe(text), width, m.th.Marks.More))
+}
+
+func (m Model) unsureWords() string {
+	return "A clock went back: a stretch of time could not be counted. " + m.th.Key("b", "before") + " and the times are yours to set right."
 }
 
 func (m Model) offerLines(width int) []string {
@@ -159,7 +163,17 @@ func (m Model) offerLines(width int) []string {
 	for _, w := range words[1:] {
 		lines = append(lines, m.wrapped(m.th.Text, w, width)...)
 	}
-	return append(append(lines, ""), m.wrapped(m.th.Text, "enter goes on where it was; x ends it and keeps what was done; esc leaves it for later.", width)...)
+	return append(append(lines, ""), m.wrapped(m.th.Text, m.offerKeys(), width)...)
+}
+
+// offerKeys say what can be done with the wash that was left.
+func (m Model) offerKeys() string {
+	return m.th.Key("enter", "go on") + " goes on where it was; " + m.th.Key("x", "end") + " ends it and keeps what was done; " + m.th.Key("esc", "back") + " leaves it for later."
+}
+
+// brokenWords say that the wash under way cannot be read, and what can be done.
+func (m Model) brokenWords() string {
+	return "A wash is under way, but its file cannot be gone on with, and is left as it is: " + m.broken.Error() + ". Mend the line and come back, or " + m.th.Key("k", "keep aside") + " keeps the file under another name and starts a new wash."
 }
 
 // offerWords say which wash was left, and where.
@@ -171,8 +185,8 @@ func (m Model) offerWords() []string {
 	}
 	where := fmt.Sprintf("It stands at step %d of %d: %s %s, %s.", m.state.At+1, len(m.state.Steps), s.Stage, s.Face, m.clock())
 	if m.state.Running {
-		where = fmt.Sprintf("It stands at step %d of %d: %s %s, with the time still running: %s. If the water was turned off meanwhile, o goes on without the time since %s.",
-			m.state.At+1, len(m.state.Steps), s.Stage, s.Face, m.clock(), m.u.Deeds[len(m.u.Deeds)-1].At.Wall.Format("15:04:05"))
+		where = fmt.Sprintf("It stands at step %d of %d: %s %s, with the time still running: %s. If the water was turned off meanwhile, %s goes on without the time since %s.",
+			m.state.At+1, len(m.state.Steps), s.Stage, s.Face, m.clock(), m.th.Key("o", "it was off"), m.u.Deeds[len(m.u.Deeds)-1].At.Wall.Format("15:04:05"))
 	}
 	return append(words, where)
 }

@@ -54,13 +54,13 @@ func (m Model) gateWords() string {
 	}
 	switch m.state.Gate(&m.u) {
 	case washday.Go:
-		return "GO: the pen shows no more than " + limit + ". enter goes on."
+		return "GO: the pen shows no more than " + limit + ". " + m.th.Key("enter", "next") + " goes on."
 	case washday.NoGo:
-		return "NO-GO: the pen shows more than " + limit + ". w lists the ways out."
+		return "NO-GO: the pen shows more than " + limit + ". " + m.th.Key("w", "ways") + " lists the ways out."
 	case washday.GoAlong:
-		return "The reading is taken as it is. enter goes on."
+		return "The reading is taken as it is. " + m.th.Key("enter", "next") + " goes on."
 	}
-	return "Hold the pen in the stream behind the bed, then r and what it shows. Up to " + limit + " is a go."
+	return "Hold the pen in the stream behind the bed, then " + m.th.Key("r", "reading") + " and what it shows. Up to " + limit + " is a go."
 }
 
 func (m Model) valves() string {
@@ -259,7 +259,7 @@ func (m Model) lookBack() Model {
 // afterwards is what was learned and what is next.
 func (m Model) afterwards() []string {
 	if m.o.Rehearsal {
-		return []string{"This was a rehearsal on the built-in example: nothing was written. Make it yours on the plan (a), or start your own (e)."}
+		return []string{"This was a rehearsal on the built-in example: nothing was written. Make it yours on the plan (" + m.th.Key("a", "adopt") + "), or start your own (" + m.th.Key("e", "fresh") + ")."}
 	}
 	var told []string
 	plan, _, ahead, err := m.o.Look()
