@@ -136,6 +136,7 @@ func TestEveryJobByWordsWritesWhatTheScreensWrite(t *testing.T) {
 			assert.Equal(t, kept(t, byKeys), words)
 			assert.NotEqual(t, before, words, "the job writes something")
 			assert.NotRegexp(t, "no such word|Right is|right is|Not now", said, "every word is known")
+			assert.Empty(t, keysNamed(said))
 			for _, r := range said {
 				require.Less(t, r, rune(0x7f))
 			}

@@ -75,7 +75,7 @@ func (m Model) wayKeys() []keys.Binding {
 		atMost, atLeast = m.end(1), m.end(-1)
 	}
 	return []keys.Binding{
-		keys.New("Way", adopt, "enter", "make it the plan", "enter").Explained("make the way under the hand the plan of the wash, or of the trip; there u takes it back").Unless(notPlan),
+		keys.New("Way", adopt, "enter", "make it the plan", "enter").Explained("make the way under the hand the plan of the wash, or of the trip; there " + m.th.Key("u", "undo") + " takes it back").Unless(notPlan),
 		keys.New("Way", why, "y", "where from", "y").Explained("where each number of the way under the hand comes from"),
 		keys.New("Way", more, "+", "more", "+", "=").Explained("more of what the way hangs on: ions held back, drip, target").Unless(noKnob + atMost),
 		keys.New("Way", less, "-", "less", "-", "_").Explained("less of what the way hangs on").Unless(noKnob + atLeast),

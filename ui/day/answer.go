@@ -91,7 +91,7 @@ func (m Model) headLines(d *planner.DayPlan, width int) []string {
 		mark, ink, words = m.th.Marks.Good, m.th.Good, "no face hurries you"
 	}
 	lines = append(lines, ink.On(cells.Clip(mark+" "+words, width, m.th.Marks.More)))
-	lines = append(lines, m.th.Muted.On(cells.Clip(betterWords(d), width, m.th.Marks.More)))
+	lines = append(lines, m.th.Muted.On(cells.Clip(m.betterWords(d), width, m.th.Marks.More)))
 	if len(d.Unknown) > 0 && width >= roomy {
 		lines = append(lines, m.wrapped(unknownText(d.Unknown, width), m.th.Doubt, width)...)
 	}
@@ -103,15 +103,15 @@ const (
 	airy  = 16 // a height that has room for blank lines
 )
 
-func betterWords(d *planner.DayPlan) string {
+func (m Model) betterWords(d *planner.DayPlan) string {
 	best, given := d.Recommended.Get()
 	switch {
 	case !given:
 		return "no start on this day is fit for a wash"
 	case d.NotAfter.Given():
-		return "recommended (R) " + best.Label + "; easy from " + report.Clock(d.NotBefore.Or(best.At)) + " to " + report.Clock(d.NotAfter.Or(best.At))
+		return m.th.Key("recommended (R) ", "recommended ") + best.Label + "; easy from " + report.Clock(d.NotBefore.Or(best.At)) + " to " + report.Clock(d.NotAfter.Or(best.At))
 	}
-	return "recommended (R) " + best.Label + ": it hurries least"
+	return m.th.Key("recommended (R) ", "recommended ") + best.Label + ": it hurries least"
 }
 
 // turnLines is the faces in their order. With little room the drips stand in a

@@ -60,7 +60,7 @@ func (m Model) keepKeys() []keys.Binding {
 	return []keys.Binding{
 		keys.New("Day", undo, "u", "undo", "u", "ctrl+z").Unless(m.history.NoUndo()),
 		keys.New("Day", redo, "r", "redo", "r", "ctrl+y").Unless(m.history.NoRedo()),
-		keys.New("Day", back, "esc", "back", "esc", "backspace").Explained("back to the plan with this start and heading; there u undoes both"),
+		keys.New("Day", back, "esc", "back", "esc", "backspace").Explained("back to the plan with this start and heading; there " + m.th.Key("u", "undo") + " undoes both"),
 	}
 }
 

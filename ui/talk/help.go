@@ -78,7 +78,7 @@ func (t *talk) help(of string) {
 	case !found:
 		t.say("Read: help, and " + quoted(of) + " behind it. There is no such word here; help lists them.")
 	case of == "":
-		t.say("A key of the screens, such as u or esc, can be typed as well.")
+		t.say("The keys of the screens can be typed as well, by their names.")
 	}
 }
 
