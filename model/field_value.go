@@ -239,7 +239,7 @@ func (v *chosen[T]) set(text string) error {
 			return nil
 		}
 	}
-	return &quantity.ParseError{What: v.label, Text: text, Reason: "is none of the choices", Example: strings.Join(v.choices, ", ")}
+	return &quantity.ParseError{What: v.label, Text: text, Reason: "is none of the choices", Choices: v.choices}
 }
 
 func (v *chosen[T]) clear()       { *v.at = "" }

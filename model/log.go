@@ -4,6 +4,8 @@ import (
 	"cmp"
 	"slices"
 	"strings"
+
+	"washeve/model/quantity"
 )
 
 // Kind is what an entry of the log is about.
@@ -92,17 +94,17 @@ func (e *Entry) Contradictions() []Fault {
 // Faults finds what is wrong in one entry.
 func (e *Entry) Faults() []Fault {
 	if e.Body == nil {
-		return []Fault{{Key: "kind", Problem: "is missing; write one of " + kindWords()}}
+		return []Fault{{Key: "kind", Problem: "is missing; write " + quantity.OneOf(kindNames())}}
 	}
 	return faultsOf("", 0, e)
 }
 
-func kindWords() string {
+func kindNames() []string {
 	texts := make([]string, len(Kinds()))
 	for i, k := range Kinds() {
 		texts[i] = string(k)
 	}
-	return strings.Join(texts, ", ")
+	return texts
 }
 
 // Clone is a copy that shares nothing with e.

@@ -70,7 +70,7 @@ func (r *EntryReader) Start(kind string) error {
 		}
 	}
 	if k == nil {
-		return &quantity.ParseError{What: "kind of entry", Text: kind, Reason: "is no kind of entry", Example: kindWords()}
+		return &quantity.ParseError{What: "kind of entry", Text: kind, Reason: "is no kind of entry", Choices: kindNames()}
 	}
 	body := k.entry.Body
 	body.reset()

@@ -91,7 +91,7 @@ func TestBounds(t *testing.T) {
 		{place.Fields(), "temperature", "200 F", `"200 F" is outside 33 F to 140 F; write the water temperature like 68 F`},
 		{(&Vehicle{}).Fields(), "slide_outs", "2.5", `"2.5" is not a whole number from 0 to 6; write the slide-outs like 3`},
 		{(&Stage{}).Fields(), "faces", "left, left", `"left, left" names "left" twice; write the faces like left, right, front, rear, roof`},
-		{(&Stage{}).Fields(), "final", "maybe", `"maybe" is neither yes nor no; write the final rinse like yes`},
+		{(&Stage{}).Fields(), "final", "maybe", `"maybe" is none of the choices; final rinse: yes or no`},
 	} {
 		for _, f := range c.fields {
 			if f.Key == c.key {

@@ -163,7 +163,7 @@ func (v yes) set(text string) error {
 	case No:
 		*v.at = false
 	default:
-		return &quantity.ParseError{What: v.label, Text: text, Reason: "is neither yes nor no", Example: "yes"}
+		return &quantity.ParseError{What: v.label, Text: text, Reason: "is none of the choices", Choices: []string{string(Yes), string(No)}}
 	}
 	return nil
 }

@@ -13,6 +13,7 @@ type ParseError struct {
 	Text    string   // what was read
 	Reason  string   // what is wrong with it
 	Example string   // what would be right
+	Choices []string // the words that are right, where there are no others; then there is no example
 	Units   []string // the units that would be read, where that helps
 	Next    string   // the unit that a bare number at the end would take, as in "40 ft 6"
 }
@@ -21,11 +22,32 @@ type ParseError struct {
 const NoUnit = "has no unit"
 
 func (e *ParseError) Error() string {
+	if len(e.Choices) > 0 {
+		return fmt.Sprintf("%q %s; %s: %s", clip(e.Text), e.Reason, e.What, OneOf(e.Choices))
+	}
 	msg := fmt.Sprintf("%q %s; write the %s like %s", clip(e.Text), e.Reason, e.What, e.Example)
 	if len(e.Units) > 0 {
 		msg += " (units: " + strings.Join(e.Units, ", ") + ")"
 	}
 	return msg
+}
+
+// Says is what is wrong and how it is written right, where the text and the kind of
+// thing stand beside it.
+func (e *ParseError) Says() string {
+	if len(e.Choices) > 0 {
+		return e.Reason + "; write " + OneOf(e.Choices)
+	}
+	return e.Reason + "; write it like " + e.Example
+}
+
+// OneOf lists words to choose from: "raw, softened or di".
+func OneOf(words []string) string {
+	if len(words) < 2 {
+		return strings.Join(words, "")
+	}
+	last := len(words) - 1
+	return strings.Join(words[:last], ", ") + " or " + words[last]
 }
 
 // clip keeps a message readable whatever was read.

@@ -159,3 +159,10 @@ func TestSystem(t *testing.T) {
 	_, err := ParseSystem("imperial")
 	assert.EqualError(t, err, `"imperial" is no system of units; write the units like us or metric`)
 }
+
+func TestOneOf(t *testing.T) {
+	assert.Equal(t, "", OneOf(nil))
+	assert.Equal(t, "home", OneOf([]string{"home"}))
+	assert.Equal(t, "yes or no", OneOf([]string{"yes", "no"}))
+	assert.Equal(t, "raw, softened or di", OneOf([]string{"raw", "softened", "di"}))
+}

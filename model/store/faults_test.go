@@ -117,7 +117,7 @@ func TestBadRigs(t *testing.T) {
 			`rig.toml:2: name: is missing; write for example name = "yellow pen"`,
 			`rig.toml:2: scale: is missing; write for example scale = "NaCl"`}},
 		{"choice", bed + "resin_state = \"old\"\n", []string{
-			`rig.toml:5: resin_state: "old" is none of the choices; write the resin like new, regenerated`}},
+			`rig.toml:5: resin_state: "old" is none of the choices; resin: new or regenerated`}},
 		{"control", "format = 1\n[[pen]]\nname = \"a\\u001b[31mb\"\nscale = 442\n", []string{
 			`rig.toml:3: name: "a\x1b[31mb" has characters in it that cannot be shown; write the name like yellow pen`}},
 		{"keys that a terminal would obey", "format = 1\n\"\\u001b[2J\" = 1\n[\"\\u001bc\"]\n[\"vehicle.face\"]\n", []string{
@@ -158,9 +158,9 @@ func TestBadPlacesAndWashes(t *testing.T) {
 	wash := "format = 1\ndate = 2026-02-30\nbed = \"b\"\n[[stage]]\nname = \"n\"\nwater = \"hot\"\nfaces = [\"left\", 3]\nfinal = 1\n[[stage]]\nname = \"m\"\nwater = \"di\"\nfaces = [\"left\", \"top\"]\nfinal = true\n"
 	assert.Equal(t, []string{
 		`friday.toml:2: date: "2026-02-30" is no day of the calendar; write the date like 2026-06-12`,
-		`friday.toml:6: water: "hot" is none of the choices; write the water like raw, softened, di`,
+		`friday.toml:6: water: "hot" is none of the choices; water: raw, softened or di`,
 		`friday.toml:7: faces: is a list; write it like faces = ["left", "right", "front"]`,
-		`friday.toml:8: final: "1" is neither yes nor no; write the final rinse like yes`,
+		`friday.toml:8: final: "1" is none of the choices; final rinse: yes or no`,
 		`friday.toml:12: faces: "left, top" names "top", which is no face; write the faces like left, right, front, rear, roof`,
 	}, told(place(t, "friday.toml", wash)))
 }

@@ -50,7 +50,7 @@ price = "185"
 		`june.toml:15: date: 2026-06-09 is before the first stop, so its water is not known; add a [[stop]] by then`,
 		`june.toml:16: flow: goes with di, which is missing; the flow of a wash is its sprayer's`,
 		`june.toml:19: like: goes with no stages of its own: leave out one of the two`,
-		`june.toml:20: dirt: "awful" is none of the choices; write the dirt like light, usual, heavy`,
+		`june.toml:20: dirt: "awful" is none of the choices; dirt: light, usual or heavy`,
 		`june.toml:24: date: is missing; write for example date = "2026-06-20"`,
 		`june.toml:25: price: "185" has no currency; write the price like "$185" or "185.50 EUR"`,
 	}, told(place(t, "june.toml", text)))

@@ -149,7 +149,7 @@ func (m Model) strike() Model {
 		return m
 	}
 	m.ask = &form.Question[Model]{Text: "Strike out " + what + "? It stays to be seen. " + m.th.YesOrNo(), Yes: func(m Model) Model {
-		return m.write("Struck out; x again lets it count.", m.later(row.Entry.ID, &model.Correction{Of: row.Entry.ID, Strike: model.Yes}))
+		return m.write("Struck out; "+m.th.Key("x", "strike")+" again lets it count.", m.later(row.Entry.ID, &model.Correction{Of: row.Entry.ID, Strike: model.Yes}))
 	}}
 	return m
 }

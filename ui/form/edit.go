@@ -184,7 +184,7 @@ func (e Edit) Says() string {
 	words := e.Problem.Error()
 	var wrong *quantity.ParseError
 	if errors.As(e.Problem, &wrong) {
-		words = wrong.Reason + "; write it like " + wrong.Example
+		words = wrong.Says()
 	}
 	if good := strings.TrimSpace(e.Good); good != "" {
 		words += "; " + good + " stays"

@@ -32,6 +32,21 @@ func typed(e form.Edit, text string, try form.Try) form.Edit {
 	return e
 }
 
+func TestAWordOfAListIsToldByTheList(t *testing.T) {
+	var s model.Stage
+	try := func(text string) error {
+		for _, f := range s.Fields() {
+			if f.Key == "water" {
+				return f.Set(text)
+			}
+		}
+		return nil
+	}
+	e := form.Start("", "raw").With("hot", try)
+	assert.Equal(t, "is none of the choices; write raw, softened or di", e.Says())
+	assert.EqualError(t, e.Problem, `"hot" is none of the choices; water: raw, softened or di`)
+}
+
 func TestWrongTextKeepsTheLastGoodValue(t *testing.T) {
 	e := form.Start("40 ft", "40 ft 6 in")
 	e = typed(e, " 6 ix", length)

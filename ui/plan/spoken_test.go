@@ -40,9 +40,9 @@ func TestWordsChangeThePlaceAndTellAll(t *testing.T) {
 	o := ours(t)
 	got := said(t, o, "p", "nowhere", "help", "sand", "full", "why inputs", "why zz", "undo", "undo", "zz", "new", "walk water", "-", "", "", "-", ".", "undo 3")
 	for _, words := range []string{
-		"Old Goose at Sand Hollow", "TIGHT: THE BED MAY NOT LAST", "front, area 84 ft2, last water DI, DI 8 gal", `Read: "nowhere". That is not in the list; right is a number from 1 to 3 or a name`,
-		"Type a number from 1 to 3 or a name, like Willow Bend.", `the name "zz". There is no such number here`, "Not now: there is nothing to undo.",
-		`Read: "zz". There is no such word here; right is a word like walk vehicle`, "near it are: new vehicle, new bed", "TDS cannot be left out", `Read: undo, and "3" behind it. Right is: undo`,
+		"Old Goose at Sand Hollow", "TIGHT: THE BED MAY NOT LAST", "front, area 84 ft2, last water DI, DI 8 gal", `Read: "nowhere". Not taken: is not in the list; write a number from 1 to 3 or a name`,
+		"Write a number from 1 to 3 or a name, like Willow Bend.", `the name "zz". There is no such number here`, "Not now: there is nothing to undo.",
+		`Read: "zz". There is no such word here; write one like walk vehicle`, "near it are: new vehicle, new bed", "TDS cannot be left out", `Read: undo, and "3" behind it; write it like undo.`,
 	} {
 		assert.Contains(t, got, words)
 	}

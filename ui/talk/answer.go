@@ -37,7 +37,7 @@ func (t *talk) answers(text string) {
 		}
 		switch {
 		case strings.EqualFold(text, "help"):
-			t.say("Type " + q.expected() + ". " + nothing + " takes the value away; an empty line or back leaves it as it was.")
+			t.say("Write " + q.expected() + ". " + nothing + " takes the value away; an empty line or back leaves it as it was.")
 		case strings.EqualFold(text, "back"), text == "esc":
 			t.press("esc")
 			return
@@ -62,7 +62,7 @@ func (t *talk) answers(text string) {
 func (t *talk) picked(q *Question, text string) {
 	at := q.chosen(text)
 	if at < 0 {
-		t.say(fmt.Sprintf("Read: %s. That is not in the list; right is %s.", quoted(text), q.expected()))
+		t.say(fmt.Sprintf("Read: %s. Not taken: is not in the list; write %s.", quoted(text), q.expected()))
 		return
 	}
 	for n := len(q.List.Options); at != q.List.At; at = (at + n - 1) % n {

@@ -20,7 +20,7 @@ func (t *talk) do(w Word, rest string) {
 		w.On = thing.On
 	}
 	if w.Takes == "" && rest != "" {
-		t.say(fmt.Sprintf("Read: %s, and %s behind it. Right is: %s", w.Say, quoted(rest), w.whole()))
+		t.say(fmt.Sprintf("Read: %s, and %s behind it; write it like %s.", w.Say, quoted(rest), w.whole()))
 		return
 	}
 	if w.Lines != nil {
@@ -105,7 +105,7 @@ func (t *talk) choose(w Word, rest string) (Thing, string, bool) {
 		why = thing.whole() + " is none of the " + strings.ToLower(w.Among) + "; list tells them."
 	}
 	if why != "" {
-		t.say("Read: " + w.Say + ", and " + quoted(rest) + " behind it. " + why + " Right is: " + w.whole() + ".")
+		t.say("Read: " + w.Say + ", and " + quoted(rest) + " behind it. " + why + " Write it like " + w.whole() + ".")
 		return Thing{}, "", false
 	}
 	return thing, after, true

@@ -3,6 +3,8 @@ package talk
 import (
 	"fmt"
 	"strings"
+
+	"washeve/model/quantity"
 )
 
 // change is the word by which a page lets one of its lines be stated.
@@ -75,11 +77,11 @@ func (t *talk) group(text string) (string, bool) {
 	case len(groups) == 0 && text == "":
 		return "", true
 	case text == "":
-		t.say(fmt.Sprintf("Say walk and a part, one of: %s; like walk %s.", strings.Join(groups, ", "), groups[0]))
+		t.say(fmt.Sprintf("Say walk and a part: %s; like walk %s.", quantity.OneOf(groups), groups[0]))
 	case len(groups) == 0:
-		t.say("Read: walk, and " + quoted(text) + " behind it. Right is: walk.")
+		t.say("Read: walk, and " + quoted(text) + " behind it; write it like walk.")
 	default:
-		t.say(fmt.Sprintf("Read: walk, and %s behind it. Right is one of: %s; like walk %s.", quoted(text), strings.Join(groups, ", "), groups[0]))
+		t.say(fmt.Sprintf("Read: walk, and %s behind it. The parts are %s; write it like walk %s.", quoted(text), strings.Join(groups, ", "), groups[0]))
 	}
 	return "", false
 }
@@ -140,7 +142,7 @@ func (t *talk) answersNew() {
 func (th Thing) question() string {
 	words := th.whole()
 	if len(th.From) > 0 {
-		words += " (" + strings.Join(th.From, ", ") + ")"
+		words += " (" + quantity.OneOf(th.From) + ")"
 	}
 	switch {
 	case th.Text != "":

@@ -142,7 +142,7 @@ func (t *talk) unknown(line string) string {
 	if len(near) > 0 {
 		return text + "; near it are: " + strings.Join(near, ", ") + ". help tells what each does."
 	}
-	return text + "; right is a word like " + t.like() + ". help lists them."
+	return text + "; write one like " + t.like() + ". help lists them."
 }
 
 // like is a word for example.

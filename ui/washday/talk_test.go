@@ -27,7 +27,7 @@ func TestTheWholeWashByLines(t *testing.T) {
 	said := talked(t, o, "next", "on", "off", "zz", "reading", "next", "next", "next", "n", "enter", "reading", "what", "14 ppm NaCl", "9", "", "ways", "2", "next", "reading 2", "next", "before", "tell", "back")
 	said += talked(t, o, "go on", "flow 46 s", "end", "no", "end", "yes")
 	for _, want := range []string{
-		"Step 1 of 32: set up.", "Step 2 of 32: pre-rinse, roof, 5:44, the time runs.", `Read: "zz". There is no such word here; right is a word like on, next or reading 6.`, "Not now: no DI water runs in this step.",
+		"Step 1 of 32: set up.", "Step 2 of 32: pre-rinse, roof, 5:44, the time runs.", `Read: "zz". There is no such word here; write one like on, next or reading 6.`, "Not now: no DI water runs in this step.",
 		"Valves: softener THROUGH, DI bed bypassed", "NO-GO", "Change the resin now, flush, and read again.", "Read as 2 ppm NaCl.", "GO: the pen shows no more than",
 		"A wash is under way: Marigold", "Measured: 1.3 gpm", "The wash was ended early", "No way out here: ", "DI water: planned 30.3 gal, done ",
 	} {
@@ -46,7 +46,7 @@ func TestAWashThatCannotBeGoneOnWithIsKeptAsideByWords(t *testing.T) {
 	o.Theme = theme.New(theme.Options{Plain: true, Words: true})
 	said := talked(t, o, "next", "keep aside", "next", "back")
 	assert.Contains(t, said, "its file cannot be gone on with, and is left as it is")
-	assert.Contains(t, said, "right is a word like keep aside")
+	assert.Contains(t, said, "write one like keep aside")
 	assert.Contains(t, said, "Kept as underway-kept.toml")
 	assert.Contains(t, said, "Step 2 of 32")
 }

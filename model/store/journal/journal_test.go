@@ -181,7 +181,7 @@ func TestAHandEditedLog(t *testing.T) {
 		"log.toml:23: sallt: is no field of this kind of entry; it is kept and not used; did you mean salt?",
 		`log.toml:30: salt: "4" has no unit; write the mass like 4 lb (units: kg, g, lb, oz); the entry is left out until this is put right`,
 		"log.toml:36: cannot be read: basic strings cannot have new lines; the entry is left out until this is put right",
-		`log.toml:40: kind: "snow" is no kind of entry; write the kind of entry like wash, stage, reading, resin, salt, correction; the entry is left out until this is put right`,
+		`log.toml:40: kind: "snow" is no kind of entry; kind of entry: wash, stage, reading, resin, salt or correction; the entry is left out until this is put right`,
 		"log.toml:44: id: is missing; the entry is known as " + unnamed + " as long as nothing in it is changed",
 		`log.toml:49: softener: is missing; write for example softener = "bay softener"; the entry is left out until this is put right`,
 		"log.toml:59: salt: is stated twice; keep one; the entry is left out until this is put right",

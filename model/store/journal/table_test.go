@@ -112,7 +112,7 @@ func TestFaultyTables(t *testing.T) {
 			`x.csv:2: flow_gpm: "fast" does not start with a number; write the flow like 1.3 gpm`,
 			`x.csv:3: at: "2026-06-32" is no moment; write the moment like 2026-06-12T08:15:00-06:00`,
 			`x.csv:4: salt_lb: "4" stands in a row of the kind wash, which has no salt; leave the cell empty`,
-			`x.csv:5: kind: "snow" is no kind of entry; write the kind of entry like wash, stage, reading, resin, salt, correction`,
+			`x.csv:5: kind: "snow" is no kind of entry; kind of entry: wash, stage, reading, resin, salt or correction`,
 			`x.csv:6: softener: is missing; write for example softener = "bay softener"`,
 			`x.csv:7: "b" stands beyond the last column that has a name`,
 		},
