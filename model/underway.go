@@ -134,6 +134,7 @@ type Deed struct {
 	Reading quantity.Opt[quantity.Reading] // of [TakeRead]
 	Flow    quantity.Opt[quantity.Flow]    // of [Measure], and of [TakeRead]
 	Pen     string                         // of [TakeRead]
+	Flushed Answer                         // of [TakeRead], where too little had run out: Yes where it was flushed all the same, No for a first cup
 	SoFar   quantity.Opt[quantity.Volume]  // of [TakeRead]: what the fill has given, as far as is known
 	Way     string                         // of [TakeWay]: its code
 }
@@ -147,6 +148,7 @@ func (d *Deed) Fields() []Field {
 		reading("reading", "reading", "what the pen showed", 5000, &d.Reading),
 		anyFlow("flow", "flow", "flow that was measured, or that the pen was read at", &d.Flow),
 		name("pen", "pen", "pen that was used", "yellow pen", &d.Pen),
+		choice("flushed", "flushed", "where less than the flush had run out: yes where it was flushed all the same, no for a first cup", []Answer{Yes, No}, &d.Flushed),
 		gallons("gallons_so_far", "gallons so far", "DI water that this fill had given", &d.SoFar),
 		name("way", "way out", "what was done about a short bed", "slower", &d.Way),
 	}

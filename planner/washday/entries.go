@@ -1,6 +1,7 @@
 package washday
 
 import (
+	"cmp"
 	"fmt"
 	"strconv"
 	"strings"
@@ -84,7 +85,7 @@ func (w *writing) readings() {
 		part.Deeds = w.u.Deeds[:n+1]
 		w.add(model.Entry{ID: w.id("reading " + strconv.Itoa(n)), At: StandAtLast(&part).Now(), Body: &model.Sample{
 			Point: model.AfterBed, Reading: d.Reading, Place: w.u.Plan.Place, Bed: w.u.Plan.Bed, Pen: d.Pen,
-			Flushed: model.Yes, Flow: Loggable(d.Flow.Or(0)), SoFar: d.SoFar,
+			Flushed: cmp.Or(d.Flushed, model.Yes), Flow: Loggable(d.Flow.Or(0)), SoFar: d.SoFar,
 		}})
 	}
 }

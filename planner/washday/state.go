@@ -24,8 +24,10 @@ type State struct {
 
 	// Reading is the last one since the step at hand was come to, or since a way out
 	// that asks for a new one; Accepted tells that it was taken as good enough.
+	// FirstCup tells that it is of water that stood in the bed.
 	Reading  quantity.Opt[quantity.Reading]
 	Accepted bool
+	FirstCup bool
 }
 
 // Done is what was done of a step.
@@ -109,7 +111,7 @@ func (f *folding) deed(n int) {
 	case model.GoBack:
 		f.back()
 	case model.TakeRead:
-		f.Reading, f.Accepted = d.Reading, false
+		f.Reading, f.Accepted, f.FirstCup = d.Reading, false, d.Flushed == model.No
 	case model.Measure:
 		f.Steps = measured(f.u.Steps, f.State, n, d.Flow.Or(0))
 	case model.TakeWay:
@@ -146,7 +148,7 @@ func (f *folding) leave(skipped bool) {
 	}
 	f.At++
 	f.Far = max(f.Far, f.At)
-	f.Reading, f.Accepted = quantity.Opt[quantity.Reading]{}, false
+	f.unread()
 	if next := f.step(); next != nil && next.Kind == model.LetDry && f.Done[f.At].Spent == 0 {
 		f.Running = true
 	}
@@ -166,14 +168,19 @@ func (f *folding) back() {
 	if done.Spent == 0 {
 		done.Used = 0
 	}
-	f.Reading, f.Accepted = quantity.Opt[quantity.Reading]{}, false
+	f.unread()
+}
+
+// unread forgets the reading: the water is another from here on.
+func (f *folding) unread() {
+	f.Reading, f.Accepted, f.FirstCup = quantity.Opt[quantity.Reading]{}, false, false
 }
 
 // way takes a way out. One that makes the bed read lower asks for a new reading;
 // any other lives with the one there is.
 func (f *folding) way(d *model.Deed) {
 	if asksAgain(d.Way) {
-		f.Reading, f.Accepted = quantity.Opt[quantity.Reading]{}, false
+		f.unread()
 		return
 	}
 	f.Accepted = true

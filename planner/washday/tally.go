@@ -57,7 +57,8 @@ const (
 	AskPen  Gate = "reading" // nothing was read yet
 	Go      Gate = "go"
 	NoGo    Gate = "no-go"
-	GoAlong Gate = "go all the same" // over the limit, and accepted
+	Cup     Gate = "first cup"       // within the limit, but of water that stood, which reads too low
+	GoAlong Gate = "go all the same" // over the limit or a first cup, and accepted
 )
 
 // Gate compares the reading with the limit, on the limit's scale.
@@ -72,10 +73,12 @@ func (s State) Gate(u *model.Underway) Gate {
 		return GoAlong
 	case !read:
 		return AskPen
-	case !limited || !over(limit, reading):
-		return Go
+	case limited && over(limit, reading):
+		return NoGo
+	case s.FirstCup:
+		return Cup
 	}
-	return NoGo
+	return Go
 }
 
 // Exceeds tells that the last reading at the step at hand is over the limit, and was
