@@ -97,13 +97,17 @@ func (b *bay) hand(n int, u *model.Underway) {
 		b.s.press("r")
 		b.s.sees("The pen shows:")
 		b.s.press("14 ppm NaCl", "enter")
+		if state.Stands() {
+			b.s.sees("flushed all the same?")
+			b.s.press("y")
+		}
 		return
 	case washday.NoGo:
 		b.s.press("w")
 		b.s.sees("NO-GO", "glass and paint only")
 		b.s.press("1")
 		return
-	case washday.Go, washday.GoAlong, washday.NoGate:
+	case washday.Go, washday.GoAlong, washday.NoGate, washday.Cup:
 	}
 	timed := step.Timed() && step.Kind != model.LetDry
 	if timed && !state.Running && state.Done[state.At].Spent == 0 {

@@ -164,13 +164,15 @@ func (p *player) seen() string {
 	return frame
 }
 
-// to goes on until a step of a kind.
+// to goes on until a step of a kind; what lies between is skipped, but for the flush,
+// which counts as planned.
 func (p *player) to(kind model.StepKind) *player {
 	for range 60 {
-		if s := p.m.step(); s == nil || s.Kind == kind {
+		s := p.m.step()
+		if s == nil || s.Kind == kind {
 			return p
 		}
-		p.keys("s")
+		p.keys(map[bool]string{true: "enter", false: "s"}[s.Kind == model.Flush])
 	}
 	require.Fail(p.t, "there is no such step")
 	return p

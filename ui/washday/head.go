@@ -59,6 +59,8 @@ func (m Model) headWords() (what, face, clock string) {
 			what = "go"
 		case washday.NoGo:
 			what = "no-go"
+		case washday.Cup:
+			what = "first cup"
 		}
 		if r, read := m.state.Reading.Get(); read {
 			face = quantity.Round(r.Number)

@@ -1,6 +1,8 @@
 package washday
 
 import (
+	"slices"
+
 	"washeve/model"
 	"washeve/planner/washday"
 	"washeve/ui/form"
@@ -38,6 +40,12 @@ func (m Model) Keys() []keys.Binding {
 			keys.New("Answer", sayYes, "y", "end it here", "y", "Y"),
 			keys.New("Answer", sayNo, "n", "go on", "n", "N", "esc"),
 		}
+	case m.stood != "":
+		return []keys.Binding{
+			keys.New("Answer", sayYes, "y", "it was flushed", "y", "Y").Explained("the standing water is out: the reading counts"),
+			keys.New("Answer", sayNo, "n", "a first cup", "n", "N").Explained("the reading is written as a first cup: shown, and not used"),
+			keys.New("Answer", abandon, "esc", "write nothing", "esc"),
+		}
 	case m.edit != nil:
 		return []keys.Binding{
 			keys.New("Type", accept, "enter", "done", "enter").Explained("done; a bare number takes the unit that is offered"),
@@ -72,14 +80,32 @@ func (m Model) Keys() []keys.Binding {
 
 // stepKeys are those of a step. What is called for comes first.
 func (m Model) stepKeys() []keys.Binding {
-	out, all := m.bedKeys(), m.walkKeys()
-	if m.state.Exceeds(&m.u) {
-		return append(out, all...)
+	all := append(m.walkKeys(), m.bedKeys()...)
+	switch gate := m.state.Gate(&m.u); {
+	case gate == washday.NoGo:
+		return led(all, ways, anyway, read)
+	case m.state.Exceeds(&m.u):
+		return led(all, ways, anyway)
+	case gate == washday.Cup:
+		return led(all, before, read, anyway)
+	case gate == washday.AskPen && m.state.Stands():
+		return led(all, read, before)
+	case gate == washday.AskPen:
+		return led(all, read, next)
 	}
-	if m.state.Gate(&m.u) == washday.AskPen {
-		all[0], all[3] = all[3], all[0]
+	return all
+}
+
+// led is the keys with those of some actions before the others.
+func led(all []keys.Binding, by ...keys.Action) []keys.Binding {
+	place := func(b keys.Binding) int {
+		if i := slices.Index(by, b.Does); i >= 0 {
+			return i
+		}
+		return len(by)
 	}
-	return append(all, out...)
+	slices.SortStableFunc(all, func(a, b keys.Binding) int { return place(a) - place(b) })
+	return all
 }
 
 // bedKeys are for a bed that is short.
@@ -88,7 +114,7 @@ func (m Model) bedKeys() []keys.Binding {
 	if m.state.ToRun().DI <= 0 {
 		noWays = "no DI water is left to run"
 	}
-	if m.state.Exceeds(&m.u) {
+	if m.state.Exceeds(&m.u) || m.state.Gate(&m.u) == washday.Cup {
 		fine = ""
 	}
 	return []keys.Binding{
@@ -133,6 +159,8 @@ func (m Model) noNext() string {
 	switch m.state.Gate(&m.u) {
 	case washday.NoGo:
 		return "the pen is over the limit: " + m.th.Key("w", "ways") + " lists the ways out, " + m.th.Key("a", "all the same") + " goes on all the same"
+	case washday.Cup:
+		return "a first cup reads too low: " + m.th.Key("b", "before") + " goes back to the flush, " + m.th.Key("a", "all the same") + " goes on all the same"
 	case washday.AskPen:
 		return "there is no reading yet: " + m.th.Key("r", "reading") + " writes it down, " + m.th.Key("s", "skip") + " goes on without one"
 	}

@@ -63,7 +63,8 @@ type Model struct {
 	ways    []wayOut
 	noWays  []string // what is none, and why
 	picker  *form.Picker
-	ending  bool // asks whether to end early
+	ending  bool   // asks whether to end early
+	stood   string // a reading that waits for the word whether the bed was flushed; "" where none does
 
 	odd    bool     // the pen is over the limit, and no bed like this one would show it
 	kept   error    // what could not be written; the next deed tries again

@@ -14,6 +14,8 @@ func (m Model) Spoken() talk.Page {
 	switch {
 	case m.ending:
 		p.Prompt = "End the wash here? yes or no"
+	case m.stood != "":
+		p.Prompt = m.askStood() + " yes, or no for a first cup"
 	case m.picker != nil:
 		p.Asks = m.asksWay()
 	case m.edit != nil:

@@ -24,7 +24,7 @@ func TestTheWholeWashByLines(t *testing.T) {
 	b := &bay{}
 	o := b.options()
 	o.Theme = theme.New(theme.Options{Plain: true, Words: true})
-	said := talked(t, o, "next", "on", "off", "zz", "reading", "next", "next", "next", "n", "enter", "reading", "what", "14 ppm NaCl", "9", "", "ways", "2", "next", "reading 2", "next", "before", "tell", "back")
+	said := talked(t, o, "next", "on", "off", "zz", "reading", "next", "next", "next", "n", "next", "next", "reading", "what", "14 ppm NaCl", "9", "", "ways", "2", "next", "reading 2", "next", "before", "tell", "back")
 	said += talked(t, o, "go on", "flow 46 s", "end", "no", "end", "yes")
 	for _, want := range []string{
 		"Step 1 of 32: set up.", "Step 2 of 32: pre-rinse, roof, 5:44, the time runs.", `Read: "zz". There is no such word here; write one like on, next or reading 6.`, "Not now: no DI water runs in this step.",

@@ -114,23 +114,31 @@ func (m Model) finishEdit(does keys.Action) Model {
 		return m.warn("Not taken: " + err.Error())
 	}
 	m.edit = nil
-	if m.asks == aReading {
-		return m.takeReading(text)
+	switch {
+	case m.asks == aFlow:
+		return m.takeFlow(text)
+	case m.state.Stands():
+		m.stood = text
+		return m
 	}
-	return m.takeFlow(text)
+	return m.takeReading(text, "")
 }
 
-func (m Model) takeReading(text string) Model {
+// takeReading writes a reading down. Where it may be of standing water it is said whether
+// the bed was flushed all the same.
+func (m Model) takeReading(text string, flushed model.Answer) Model {
 	reading, err := m.readingOf(text)
 	if err != nil {
 		return m.warn(err.Error())
 	}
-	m = m.do(model.Deed{Does: model.TakeRead, Reading: quantity.Some(reading), Flow: m.step().Flow, Pen: m.o.Pen(), SoFar: m.soFar()}).lookAtBed()
+	m = m.do(model.Deed{Does: model.TakeRead, Reading: quantity.Some(reading), Flow: m.step().Flow, Pen: m.o.Pen(), Flushed: flushed, SoFar: m.soFar()}).lookAtBed()
 	switch gate := m.state.Gate(&m.u); {
 	case gate == washday.NoGo:
 		return m.listWays()
 	case m.state.Exceeds(&m.u):
 		return m.warn("OVER THE LIMIT: " + reading.String() + ". " + m.th.Key("w", "ways") + " lists the ways out, " + m.th.Key("a", "all the same") + " goes on all the same.")
+	case gate == washday.Cup:
+		return m.say("Written as a first cup, and not used.")
 	case m.endsOver():
 		return m.warn("GO for now, but at this flow it ends over the limit: " + m.th.Key("w", "ways") + " lists what there is to do.")
 	case gate == washday.Go:

@@ -88,6 +88,8 @@ func (m Model) act(does keys.Action, msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 	switch {
 	case m.ending:
 		return m.answer(does), nil
+	case m.stood != "":
+		return m.answerStood(does), nil
 	case m.edit != nil:
 		return m.finishEdit(does), nil
 	case m.picker != nil:
@@ -168,6 +170,8 @@ func (m Model) leaveStep(how model.DeedKind) Model {
 	}
 	switch {
 	case m.state.Over:
+	case left.Kind == model.Flush && m.state.Stands():
+		return m.warn("The flush was cut short: b goes back and runs the rest.")
 	case left.Kind == model.Flush:
 		return m.say("Read the pen in the stream, then " + m.th.Key("r", "reading") + ".")
 	case how == model.GoOn && done.Spent == 0 && left.Volume.Given():

@@ -30,7 +30,7 @@ func (m Model) View(size layout.Size) string {
 // hints are the keys at the foot: those that are pressed most, then help.
 func (m Model) hints() []keys.Binding {
 	all := m.Keys()
-	if m.edit != nil || m.picker != nil || m.ending {
+	if m.edit != nil || m.picker != nil || m.ending || m.stood != "" {
 		return all
 	}
 	first := min(len(all), 4)
@@ -67,6 +67,8 @@ func (m Model) page(at layout.Rect) []string {
 		return m.wrapped(m.th.Doubt, m.brokenWords(), at.W)
 	case m.ending:
 		return append(lines, m.wrapped(m.th.Doubt, "End the wash here? What was done stays, and goes into the log. y or n", at.W)...)
+	case m.stood != "":
+		return append(lines, m.wrapped(m.th.Doubt, m.askStood()+" y: it was. n: a first cup, written and not used.", at.W)...)
 	case m.offered:
 		return append(lines, m.offerLines(at.W)...)
 	case m.state.Over:

@@ -32,7 +32,7 @@ func frames(t *testing.T) map[string]*player {
 		"no-go":   fresh(t, "").to(model.Read).keys("r '14 ppm NaCl' enter esc"),
 		"ways":    fresh(t, "").to(model.Read).keys("r '14 ppm NaCl' enter down"),
 		"rinse":   fresh(t, "").to(model.Read).keys("r '3 ppm NaCl' enter enter").to(model.LetDry).keys("enter space 130s"),
-		"done":    fresh(t, "enter space 5m enter").to(model.Flush).keys("space 4m enter r '3 ppm NaCl' enter").to(model.PackUp).keys("enter"),
+		"done":    fresh(t, "enter space 5m enter").to(model.Flush).keys("space 5m enter r '3 ppm NaCl' enter").to(model.PackUp).keys("enter"),
 	}
 }
 

@@ -57,8 +57,13 @@ func (m Model) gateWords() string {
 		return "GO: the pen shows no more than " + limit + ". " + m.th.Key("enter", "next") + " goes on."
 	case washday.NoGo:
 		return "NO-GO: the pen shows more than " + limit + ". " + m.th.Key("w", "ways") + " lists the ways out."
+	case washday.Cup:
+		return "A FIRST CUP, no go yet: " + m.stoodWords() + " " + m.th.Key("b", "before") + " goes back to the flush, " + m.th.Key("a", "all the same") + " goes on all the same."
 	case washday.GoAlong:
 		return "The reading is taken as it is. " + m.th.Key("enter", "next") + " goes on."
+	}
+	if m.state.Stands() {
+		return m.stoodWords() + " " + m.th.Key("b", "before") + " goes back and runs the rest; " + m.th.Key("r", "reading") + " asks whether it was flushed otherwise."
 	}
 	return "Hold the pen in the stream behind the bed, then " + m.th.Key("r", "reading") + " and what it shows. Up to " + limit + " is a go."
 }

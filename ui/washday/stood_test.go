@@ -1,0 +1,66 @@
+package washday
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"washeve/model"
+)
+
+// short is a wash whose flush was ended after a second.
+func short(t *testing.T) *player { return fresh(t, "").to(model.Flush).keys("space 1s enter") }
+
+// sampleOf is the last reading in the log.
+func sampleOf(t *testing.T, p *player) *model.Sample {
+	t.Helper()
+	for i := len(p.b.log) - 1; i >= 0; i-- {
+		if s, is := p.b.log[i].Body.(*model.Sample); is {
+			return s
+		}
+	}
+	require.Fail(t, "no reading is written")
+	return nil
+}
+
+func TestAFlushCutShortIsToldAndAsked(t *testing.T) {
+	p := short(t)
+	assert.Contains(t, p.seen(), "Only 0.0 gal of 6.1 gal were run out: standing water reads too low. b goes back")
+	assert.Contains(t, p.seen(), "The flush was cut short: b goes back and runs the rest.")
+	p.keys("r '1 ppm NaCl' enter")
+	assert.Contains(t, p.seen(), "flushed all the same?")
+	logged := len(p.b.log)
+	p.keys("esc")
+	assert.Contains(t, p.seen(), "Nothing was written.")
+	assert.Len(t, p.b.log, logged)
+	p.keys("r '1 ppm NaCl' enter n")
+	assert.Equal(t, model.No, sampleOf(t, p).Flushed)
+	assert.Contains(t, p.seen(), "A FIRST CUP, no go yet")
+	assert.Contains(t, p.keys("enter").seen(), "Not now: a first cup reads too low")
+	require.Equal(t, model.Read, p.m.step().Kind)
+	p.keys("a enter")
+	assert.Equal(t, model.Work, p.m.step().Kind)
+}
+
+// The rest of the flush is run, and then the reading counts without a question.
+func TestTheRestOfTheFlushIsRun(t *testing.T) {
+	p := short(t).keys("r '1 ppm NaCl' enter n b space 300s enter r '1 ppm NaCl' enter")
+	assert.Contains(t, p.seen(), "GO: the pen shows no more than the limit")
+	assert.Equal(t, model.Yes, sampleOf(t, p).Flushed)
+}
+
+func TestThePersonMaySayThatItWasFlushed(t *testing.T) {
+	p := short(t).keys("r '1 ppm NaCl' enter y")
+	assert.Contains(t, p.seen(), "GO: the pen shows no more than the limit")
+	assert.Equal(t, model.Yes, sampleOf(t, p).Flushed)
+}
+
+// Of a flush that runs still, little is out.
+func TestAReadingInTheMiddleOfTheFlushIsAFirstCup(t *testing.T) {
+	p := fresh(t, "").to(model.Flush).keys("space 30s r '1 ppm NaCl' enter")
+	assert.Contains(t, p.seen(), "Only 0.7 gal of 6.1 gal were run out")
+	p.keys("n")
+	assert.Equal(t, model.No, sampleOf(t, p).Flushed)
+	assert.True(t, p.m.state.Running, "the flush runs on")
+}
