@@ -135,8 +135,7 @@ func TestRecommendedStartIsTheFirstThatHurriesNobody(t *testing.T) {
 	assert.Less(t, f.NotAfter.Or(time.Time{}).Hour(), 11)
 }
 
-// A slow hand in the heat is hurried whenever it begins: the start that hurries
-// least is in the cool.
+// A slow hand in the heat is hurried whenever it begins.
 func TestWhereEveryStartHurriesTheLeastOneIsRecommended(t *testing.T) {
 	in := coach()
 	atPace(in, 2*quantity.SquareFootPerMinute)
@@ -147,6 +146,7 @@ func TestWhereEveryStartHurriesTheLeastOneIsRecommended(t *testing.T) {
 	s, given := f.Recommended.Get()
 	require.True(t, given)
 	assert.False(t, s.Easy)
+	assert.NotEmpty(t, s.Hurried())
 	assert.Contains(t, s.Why, "dries before it can be rinsed whole")
 	assert.False(t, f.NotBefore.Given() || f.NotAfter.Given())
 	assert.Empty(t, f.Windows)

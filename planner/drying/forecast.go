@@ -30,7 +30,7 @@ type Forecast struct {
 	Windows []Window // when no face hurries anyone, whichever is done
 
 	// Recommended is the start that leaves no face in a hurry while its turn
-	// comes, else the one that hurries least; not given where the weather is not
+	// comes, else the best as [Start.Better] has it; not given where the weather is not
 	// known or forbids washing all day. NotBefore and NotAfter are the first and
 	// the last start about it that hurry nobody; not given where each does.
 	Recommended quantity.Opt[Start]

@@ -2,6 +2,7 @@ package drying_test
 
 import (
 	"math"
+	"strings"
 	"testing"
 	"time"
 
@@ -129,6 +130,52 @@ func TestStartsKeepTheirPromise(t *testing.T) {
 					if now, _ := m.Face(turn.Side); !m.At.Before(turn.From) && !m.At.After(turn.To) {
 						require.LessOrEqual(t, turn.Dries.Or(0), now.Dries.Or(0))
 					}
+				}
+			}
+		}
+	})
+}
+
+// By the measure that recommends a start none is better: no start is easy where that one
+// is not, none after which washing is possible has fewer faces that hurry.
+func TestNoStartIsBetterThanTheRecommended(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		in := anyInput(t)
+		for i := range in.Faces {
+			in.Faces[i].Film = quantity.Some(quantity.Film(rapid.Float64Range(10, 60).Draw(t, "film")) * quantity.MillilitrePerSquareMetre)
+		}
+		f := day(t, in)
+		best, given := f.Recommended.Get()
+		for _, s := range f.Starts {
+			if !given {
+				require.True(t, s.Room == 0 && !s.Easy)
+				continue
+			}
+			require.False(t, s.Better(best))
+			require.False(t, s.Easy && !best.Easy)
+			if !best.Easy && s.Room > 0 {
+				require.LessOrEqual(t, len(best.Hurried()), len(s.Hurried()))
+			}
+		}
+	})
+}
+
+// What a turn says of sun and shade holds when it begins, and ends later.
+func TestTheReasonOfATurnHoldsWhenItBegins(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		f := day(t, anyInput(t))
+		for _, s := range f.Starts {
+			for _, turn := range s.Turns {
+				if turn.Side == model.Roof {
+					continue
+				}
+				m, found := f.At(turn.From)
+				require.True(t, found)
+				now, _ := m.Face(turn.Side)
+				light := map[bool]string{true: "in the sun", false: "in the shade"}[now.Sunlit]
+				require.True(t, strings.HasPrefix(turn.Why, light), "%s: %s", turn.From, turn.Why)
+				if _, until, ends := strings.Cut(turn.Why, " until "); ends {
+					require.GreaterOrEqual(t, until, turn.From.Format("15:04"), "%s is past", turn.Why)
 				}
 			}
 		}

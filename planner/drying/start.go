@@ -20,9 +20,43 @@ type Start struct {
 	Turns    []Turn    // in the recommended order
 	Easy     bool      // no face hurries anyone, and nothing forbids washing
 	Why      string    // what spoils it; "" where it is easy
+
+	// Room is the least, over the faces, of the time that the film lasts over the time
+	// that the rinse takes: under 1 a face hurries. It is 0 where something forbids
+	// washing, or is not known.
+	Room float64
 }
 
-// Turn is one face: the reason for its place, and the day in its time. What is
+// Hurried lists the faces that hurry while their turn comes.
+func (s Start) Hurried() []model.Side {
+	var sides []model.Side
+	for _, t := range s.Turns {
+		if t.Hurries {
+			sides = append(sides, t.Side)
+		}
+	}
+	return sides
+}
+
+// Better tells whether a start is to be had rather than another: an easy one; else one
+// after which washing is possible; else the one with fewer faces that hurry, and of
+// those the one with more room.
+func (s Start) Better(than Start) bool {
+	a, b := len(s.Hurried()), len(than.Hurried())
+	switch {
+	case s.Easy != than.Easy:
+		return s.Easy
+	case s.Easy:
+		return false
+	case (s.Room > 0) != (than.Room > 0):
+		return s.Room > 0
+	case a != b:
+		return a < b
+	}
+	return s.Room > than.Room
+}
+
+// Turn is one face: what sun and shade do when it begins, and the day in its time. What is
 // not known is not given.
 type Turn struct {
 	Side     model.Side
@@ -56,7 +90,7 @@ func (f Forecast) Starting(t model.TimeOfDay) (Start, []tag.Note, error) {
 	for i > 0 && f.Steps[i].At.After(at) {
 		i--
 	}
-	s, _ := f.start(i, at, f.spells[i], make([]Turn, len(f.faces)))
+	s := f.start(i, at, make([]Turn, len(f.faces)))
 	s.Label, s.FullHour = f.hours.Label(at), t.Minute == 0
 	if len(found) == 1 {
 		return s, nil, nil
@@ -68,16 +102,15 @@ func (f Forecast) Starting(t model.TimeOfDay) (Start, []tag.Note, error) {
 func (f *Forecast) begin() {
 	f.spells = spells(f.Steps)
 	f.Starts = make([]Start, 0, len(f.Steps))
-	room, at := make([]float64, 0, len(f.Steps)), make([]int, 0, len(f.Steps))
+	at := make([]int, 0, len(f.Steps))
 	n := len(f.faces)
 	turns := make([]Turn, len(f.Steps)*n) // one piece for all starts
 	for i := range f.Steps {
 		if m := &f.Steps[i]; m.Light {
-			s, r := f.start(i, m.At, f.spells[i], turns[i*n:(i+1)*n:(i+1)*n])
-			f.Starts, room, at = append(f.Starts, s), append(room, r), append(at, i)
+			f.Starts, at = append(f.Starts, f.start(i, m.At, turns[i*n:(i+1)*n:(i+1)*n])), append(at, i)
 		}
 	}
-	best := f.best(room)
+	best := f.best()
 	if best < 0 {
 		return
 	}
@@ -96,56 +129,48 @@ func (f *Forecast) begin() {
 }
 
 // best is the first easy start with the sun up, else the first easy one, else
-// the one with the most room, or -1.
-func (f *Forecast) best(room []float64) int {
-	easy, roomy := -1, -1
+// the best of those after which washing is possible, or -1.
+func (f *Forecast) best() int {
+	best := -1
 	for i, s := range f.Starts {
 		switch {
 		case s.Easy && f.Sun.Up(s.At):
 			return i
-		case s.Easy && easy < 0:
-			easy = i
-		case room[i] > 0 && (roomy < 0 || room[i] > room[roomy]):
-			roomy = i
+		case s.Room > 0 && (best < 0 || s.Better(f.Starts[best])):
+			best = i
 		}
 	}
-	if easy >= 0 {
-		return easy
-	}
-	return roomy
+	return best
 }
 
-// start works out a wash begun at an instant in step i. Its room is the least,
-// over the faces, of the time that the film lasts over the time that the rinse
-// takes; zero where something forbids washing or is not known. The turns, one a
-// face, are filled in.
-func (f *Forecast) start(i int, at time.Time, now []spell, turns []Turn) (s Start, room float64) {
+// start works out a wash begun at an instant in step i. The turns, one a face, are
+// filled in.
+func (f *Forecast) start(i int, at time.Time, turns []Turn) Start {
 	m := &f.Steps[i]
 	var space [8]rank
-	ranks := ranked(space[:0], m, now)
-	s = Start{At: at, Label: m.Label, FullHour: m.FullHour, End: at, Turns: turns[:len(ranks)]}
-	room = math.Inf(1)
+	ranks := ranked(space[:0], m, f.spells[i])
+	s := Start{At: at, Label: m.Label, FullHour: m.FullHour, End: at, Turns: turns[:len(ranks)], Room: math.Inf(1)}
 	if len(ranks) < len(f.faces) || len(ranks) == 0 {
-		s.Why, room = "the heading is not known", 0
+		s.Why, s.Room = "the heading is not known", 0
 	}
 	for n, r := range ranks {
 		face := &f.faces[r.face]
 		end := s.End.Add(time.Duration(float64(face.Work.Or(0)) * float64(time.Second)))
-		s.Turns[n] = Turn{Side: face.Side, Why: r.spell.why, From: s.End, To: end}
+		s.Turns[n] = Turn{Side: face.Side, Why: f.spells[i][r.face].why, From: s.End, To: end}
 		last, spoilt, forbidden := f.through(&s.Turns[n], r.face, i)
 		if i = last; s.Why == "" {
 			s.Why = spoilt
 		}
 		switch lasts, given := s.Turns[n].Dries.Get(); {
 		case forbidden || !given:
-			room = 0
+			s.Room = 0
 		case face.Rinse.Or(0) > 0:
-			room = min(room, float64(lasts)/float64(face.Rinse.Or(0)))
+			s.Room = min(s.Room, float64(lasts)/float64(face.Rinse.Or(0)))
 		}
 		s.End = end
 	}
 	s.Easy = s.Why == ""
-	return s, room
+	return s
 }
 
 // through takes a turn through the steps from i on, and gives the step at its
