@@ -7,6 +7,7 @@ import (
 
 	"washeve/model"
 	"washeve/model/quantity"
+	"washeve/planner/drying"
 )
 
 // assumeDay writes down what was stated of the day; what was not is in the
@@ -82,15 +83,45 @@ func (d *DayPlan) tellStart(l *ledger) {
 	switch {
 	case !d.foreseen():
 	case isChosen && !chosen.Easy && recommended && best.Easy:
-		l.warnWords("start-hurries", fmt.Sprintf("A start at %s is not good: %s. Begin from %s to %s.", chosen.Label, chosen.Why, clockTime(d.NotBefore), clockTime(d.NotAfter)))
+		l.warnWords("start-hurries", fmt.Sprintf("A start at %s is not good: %s. Easy starts are from %s to %s.", chosen.Label, chosen.Why, clockTime(d.NotBefore), clockTime(d.NotAfter)))
+	case isChosen && !chosen.Easy && recommended && best.Better(chosen):
+		l.warnWords("start-hurries", fmt.Sprintf("A start at %s is not good: %s. No start on this day is easy; %s is the best: %s. Do no more at a time than the largest section.", chosen.Label, chosen.Why, best.Label, hurryWords(best)))
+	case isChosen && !chosen.Easy && recommended:
+		l.warnWords("no-easy-start", d.noEasyStart(chosen))
 	case isChosen && !chosen.Easy:
 		l.warnWords("start-hurries", fmt.Sprintf("A start at %s is not good: %s. Do no more at a time than the largest section.", chosen.Label, chosen.Why))
 	case isChosen:
 	case !recommended:
 		l.warnWords("no-start", "This is no day to wash: "+d.spoilt()+".")
 	case !best.Easy:
-		l.warnWords("no-easy-start", fmt.Sprintf("No start on this day leaves every face time enough: %s hurries least, but %s. Do no more at a time than the largest section.", best.Label, best.Why))
+		l.warnWords("no-easy-start", d.noEasyStart(best))
 	}
+}
+
+// noEasyStart tells of a day on which some face hurries at any start, of the best one.
+func (d *DayPlan) noEasyStart(best drying.Start) string {
+	return fmt.Sprintf("No start on this day is easy: at %s, the best, %s. Do no more at a time than the largest section.", best.Label, hurryWords(best))
+}
+
+// hurryWords tell which faces hurry after a start.
+func hurryWords(s drying.Start) string {
+	sides := s.Hurried()
+	if len(sides) == 1 {
+		return "the " + sidesWords(sides) + " dries before it can be rinsed whole"
+	}
+	return "the " + sidesWords(sides) + " dry before they can be rinsed whole"
+}
+
+// sidesWords names some faces: "left", "left and rear", "left, right and rear".
+func sidesWords(sides []model.Side) string {
+	words := make([]string, len(sides))
+	for i, s := range sides {
+		words[i] = string(s)
+	}
+	if n := len(words); n > 1 {
+		return strings.Join(words[:n-1], ", ") + " and " + words[n-1]
+	}
+	return strings.Join(words, "")
 }
 
 // foreseen tells whether the weather is known well enough to speak of starts.

@@ -40,11 +40,11 @@ func (p *Plan) reasonDay(l *ledger) {
 
 func (d *DayPlan) reasonStart(l *ledger) {
 	if best, given := d.Recommended.Get(); given {
-		l.explain(wordsReason("recommended start", best.Label, "the first start with the sun up after which no face dries, while its turn comes, between its rinse and its last water; else the one where the film lasts longest over that time", practice("roof first, then shade ahead of sun"),
+		l.explain(wordsReason("recommended start", best.Label, "the first start with the sun up after which no face dries, while its turn comes, between its rinse and its last water; else the one after which the fewest faces do, and of those the one that leaves the most time", practice("roof first, then shade ahead of sun"),
 			input("whole wash", d.Job.Or(0))))
 	}
 	if d.NotAfter.Given() {
-		l.explain(wordsReason("latest start", clockTime(d.NotAfter), "the last start without a gap after the recommended one that hurries nobody", practice("roof first, then shade ahead of sun")))
+		l.explain(wordsReason("latest start", clockTime(d.NotAfter), "the last easy start without a gap after the recommended one: no face hurries", practice("roof first, then shade ahead of sun")))
 	}
 }
 

@@ -61,7 +61,7 @@ func TestKeysThatComeAtOnce(t *testing.T) {
 	s := start(t, setup{})
 	s.sees("flow cap")
 	s.press("Dn")
-	s.sees("no face hurries you", "heading", "esc as it was")
+	s.sees("easy: no face hurries", "heading", "esc as it was")
 	s.press("north\r")
 	s.sees("nose north,")
 }
@@ -72,7 +72,7 @@ func TestKeysThatComeInPieces(t *testing.T) {
 	s := start(t, setup{})
 	s.sees("flow cap")
 	s.press("D")
-	s.sees("no face hurries you")
+	s.sees("easy: no face hurries")
 	for _, key := range []string{"right", "pgdown", "shift+left"} {
 		s.inPieces(sent[key])
 	}

@@ -45,7 +45,7 @@ func TestTheColoursOfEachTerminal(t *testing.T) {
 			t.Parallel()
 			s := start(t, c.setup)
 			s.sees("flow cap")
-			for _, h := range []hop{{"D", "no face hurries you"}, {"esc", "flow cap"}, {"B", "r reading"}, {"esc", "flow cap"}, {"?", "Keys: Plan"}, {"esc", "flow cap"}, {"W", "step 1 of"}} {
+			for _, h := range []hop{{"D", "easy: no face hurries"}, {"esc", "flow cap"}, {"B", "r reading"}, {"esc", "flow cap"}, {"?", "Keys: Plan"}, {"esc", "flow cap"}, {"W", "step 1 of"}} {
 				s.press(h.keys)
 				s.sees(h.sees)
 			}

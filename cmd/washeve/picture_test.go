@@ -27,7 +27,7 @@ var drawPictures = flag.Bool("pictures", false, "draw the README's pictures anew
 func pictures() []picture {
 	return []picture{
 		{file: "plan.svg", see: "The bed lasts this wash"},
-		{file: "day.svg", keys: []string{"D"}, see: "no face hurries you"},
+		{file: "day.svg", keys: []string{"D"}, see: "easy: no face hurries"},
 		{file: "bed.svg", season: true, keys: []string{"B"}, see: "r reading"},
 		{file: "refill.svg", season: true, keys: []string{"B", "c"}, see: "Old resin out"},
 		{file: "washday.svg", keys: []string{"W", "enter", "space"}, see: "the time runs"},

@@ -74,7 +74,7 @@ func BenchmarkPlanKeys(b *testing.B) {
 
 // BenchmarkDayKeys moves the start along the day.
 func BenchmarkDayKeys(b *testing.B) {
-	benchmarkKeys(b, []string{"D"}, "no face hurries you", "right", "right", "right", "left", "left", "left")
+	benchmarkKeys(b, []string{"D"}, "easy: no face hurries", "right", "right", "right", "left", "left", "left")
 }
 
 // given is all that follows from a message, but for an end.

@@ -85,7 +85,7 @@ func TestNotStoppedWithoutAShell(t *testing.T) {
 	s.sees("flow cap")
 	require.NoError(t, s.cmd.Process.Signal(syscall.SIGTSTP))
 	s.press("D")
-	s.sees("no face hurries you")
+	s.sees("easy: no face hurries")
 }
 
 // Line by line the terminal itself turns ctrl+z into a signal: the program stops with

@@ -31,7 +31,7 @@ func (m Model) answerLines(at layout.Rect) []string {
 		lines = append(append(lines, m.turnLines(d, at.W)...), gap...)
 	}
 	if words := report.DayWindows(d); words != "" && at.H >= airy {
-		lines = append(lines, m.wrapped("No face hurries from "+words+".", m.th.Muted, at.W)...)
+		lines = append(lines, m.wrapped("Easy hours: "+words+".", m.th.Muted, at.W)...)
 	}
 	for _, n := range m.plan.Warnings {
 		if slices.Contains([]string{"freezing", "hot-panel", "hot-tank", "drip-dries"}, n.Code) {
@@ -88,10 +88,10 @@ func (m Model) headLines(d *planner.DayPlan, width int) []string {
 	}
 	mark, ink, words := m.th.Marks.Doubt, m.th.Doubt, s.Why
 	if s.Easy {
-		mark, ink, words = m.th.Marks.Good, m.th.Good, "no face hurries you"
+		mark, ink, words = m.th.Marks.Good, m.th.Good, "easy: no face hurries"
 	}
 	lines = append(lines, ink.On(cells.Clip(mark+" "+words, width, m.th.Marks.More)))
-	lines = append(lines, m.th.Muted.On(cells.Clip(m.betterWords(d), width, m.th.Marks.More)))
+	lines = append(lines, m.th.Muted.On(cells.Clip(report.DayBest(d), width, m.th.Marks.More)))
 	if len(d.Unknown) > 0 && width >= roomy {
 		lines = append(lines, m.wrapped(unknownText(d.Unknown, width), m.th.Doubt, width)...)
 	}
@@ -102,17 +102,6 @@ const (
 	roomy = 80 // a width that has room for whole reasons
 	airy  = 16 // a height that has room for blank lines
 )
-
-func (m Model) betterWords(d *planner.DayPlan) string {
-	best, given := d.Recommended.Get()
-	switch {
-	case !given:
-		return "no start on this day is fit for a wash"
-	case d.NotAfter.Given():
-		return m.th.Key("recommended (R) ", "recommended ") + best.Label + "; easy from " + report.Clock(d.NotBefore.Or(best.At)) + " to " + report.Clock(d.NotAfter.Or(best.At))
-	}
-	return m.th.Key("recommended (R) ", "recommended ") + best.Label + ": it hurries least"
-}
 
 // turnLines is the faces in their order. With little room the drips stand in a
 // line of their own and the reasons are cut short.

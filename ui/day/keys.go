@@ -42,7 +42,7 @@ func (m Model) startKeys() []keys.Binding {
 		keys.New("Start", later, "right", "later", "right", "l").Explained("begin a quarter of an hour later").Unless(late),
 		keys.New("Start", hourBefore, "pgup", "an hour earlier", "pgup", "shift+left").Explained("begin an hour earlier; shift and left too").Unless(early),
 		keys.New("Start", hourAfter, "pgdn", "an hour later", "pgdown", "shift+right").Explained("begin an hour later; shift and right too").Unless(late),
-		keys.New("Start", recommend, "enter", "take R", "enter", "t").Explained("take the recommended start, marked R").Unless(m.noneBetter()),
+		keys.New("Start", recommend, "enter", "take R", "enter", "t").Explained("take the recommended start, marked R: an easy one, after which no face hurries, or the one after which the fewest do").Unless(m.noneBetter()),
 		keys.New("Start", typeStart, "s", "type the start", "s").Explained("type the hour to begin at, such as 7:30"),
 		keys.New("Start", open, "del", "leave it open", "delete").Explained("choose no start: the plan takes the recommended one").Unless(m.noneChosen()),
 	}

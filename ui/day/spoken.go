@@ -56,7 +56,7 @@ func (m Model) told() []string {
 	lines := []string{report.Heading(m.plan) + "; " + report.SunHours(d.Sun) + ".", m.weatherLine(unwrapped)}
 	lines = append(lines, m.startTold()...)
 	if words := report.DayWindows(d); words != "" {
-		lines = append(lines, "No face hurries from "+words+".")
+		lines = append(lines, "Easy hours: "+words+".")
 	}
 	return append(lines, mindText(d, m.sys))
 }

@@ -109,7 +109,7 @@ func (c columns) each(do func(x int, head, shown *drying.Moment)) {
 	}
 }
 
-// Draw makes the rows: the hours, the hours in which nothing hurries with R at
+// Draw makes the rows: the hours, the easy hours with R at
 // the recommended start, the wash with the number of each face where its turn
 // begins, the faces, and the air.
 func (s Strip) Draw(th theme.Theme, size layout.Size) []string {
@@ -143,7 +143,7 @@ func (s Strip) hours(th theme.Theme, paper sheet, c columns) {
 	})
 }
 
-// easy marks when no face hurries anyone.
+// easy marks the easy hours: no face hurries.
 func (s Strip) easy(th theme.Theme, paper sheet, c columns) {
 	const row = 1
 	paper.write(0, row, "easy", th.Muted)
@@ -162,7 +162,7 @@ func (s Strip) easy(th theme.Theme, paper sheet, c columns) {
 	}
 }
 
-// noWindow says why there is no hour in which nothing hurries.
+// noWindow says why there is no easy hour.
 func (s Strip) noWindow() string {
 	switch {
 	case !s.Day.Dawn.Given():

@@ -87,11 +87,32 @@ func DayStart(d *planner.DayPlan) string {
 	words += " and are done by " + clock(d.Start.End)
 	switch {
 	case d.NotAfter.Given():
-		words += "; in good time from " + clock(d.NotBefore.Or(best.At)) + " to " + clock(d.NotAfter.Or(best.At))
-	case recommended && d.Chosen.Given():
-		words += "; " + best.Label + " hurries least"
+		words += "; " + easyStarts(d)
+	case recommended:
+		words += "; no start is easy, at " + best.Label + " the fewest faces hurry"
 	}
 	return words
+}
+
+// easyStarts are the starts about the recommended one after which no face hurries.
+func easyStarts(d *planner.DayPlan) string {
+	from, to := clock(d.NotBefore.Or(d.Start.At)), clock(d.NotAfter.Or(d.Start.At))
+	if from == to {
+		return "the easy start is " + from
+	}
+	return "easy starts from " + from + " to " + to
+}
+
+// DayBest is the recommended start, and what is good about it.
+func DayBest(d *planner.DayPlan) string {
+	best, given := d.Recommended.Get()
+	switch {
+	case !given:
+		return "no start on this day is fit for a wash"
+	case d.NotAfter.Given():
+		return "recommended (R) " + best.Label + "; " + easyStarts(d)
+	}
+	return "recommended (R) " + best.Label + ": fewest faces hurry, " + Faces(best.Hurried())
 }
 
 // DayOrder lists the faces in order, each with its reason.
@@ -119,11 +140,14 @@ func DayTable(s drying.Start, sys quantity.System) Table {
 	return t
 }
 
-// DayWindows lists the hours in which no face hurries anyone.
+// DayWindows lists the easy hours: those in which no face hurries.
 func DayWindows(d *planner.DayPlan) string {
 	words := make([]string, len(d.Windows))
 	for i, w := range d.Windows {
 		words[i] = clock(w.From) + " to " + clock(w.To) + ", then " + w.Why
+	}
+	if len(words) > 0 && !d.NotAfter.Given() && d.Recommended.Given() {
+		words = append(words, "the wash takes longer than that")
 	}
 	return strings.Join(words, "; ")
 }
@@ -148,7 +172,7 @@ func (w *page) day(p planner.Plan, sys quantity.System) {
 		w.table("Sections", DayTable(d.Start, sys))
 	}
 	if windows := DayWindows(d); windows != "" {
-		w.wrapped("  no hurry: ", "    ", windows)
+		w.wrapped("  easy hours: ", "    ", windows)
 	}
 	for _, u := range d.Unknown {
 		w.wrapped("  not known: ", "    ", u)
