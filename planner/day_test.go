@@ -12,6 +12,7 @@ import (
 	"washeve/model/quantity"
 	"washeve/model/store"
 	"washeve/planner"
+	"washeve/planner/tag"
 )
 
 // aDay is the least that tells a day ahead, with all that is asked of its
@@ -57,9 +58,11 @@ func TestWithoutWeatherOnlyTheSunIsTold(t *testing.T) {
 	d := p.Day
 	require.NotNil(t, d)
 	assert.Empty(t, p.DayNote.Code)
-	for _, word := range []string{"low and high", "humidity", "wind", "sky", "colour"} {
+	for _, word := range []string{"low and high", "humidity", "wind"} {
 		assert.Contains(t, strings.Join(d.Unknown, "\n"), word)
 	}
+	assert.Len(t, d.Unknown, 3, "what is needed, and no more")
+	assert.Equal(t, []string{"sky (clear)", "colour (mid)"}, d.Assumed)
 	assert.Empty(t, d.Windows)
 	assert.False(t, d.Recommended.Given() || d.Chosen.Given())
 	assert.Len(t, d.Start.Turns, 5, "the order needs only the sun")
@@ -174,6 +177,20 @@ func TestOnlyWhatIsWashedIsInTheDay(t *testing.T) {
 	d := dayOf(t, rig, places, wash)
 	assert.Len(t, d.Start.Turns, 2)
 	assert.Len(t, d.Steps[0].Faces, 2)
+}
+
+// A vehicle of no stated colour is taken for a mid one, and the plan says so.
+func TestAColourThatIsNotStatedIsMid(t *testing.T) {
+	rig, places, wash := aDay(t)
+	rig.Vehicles[0].Colour = ""
+	p := mustMake(t, rig, places, wash)
+	assert.Empty(t, p.Day.Unknown)
+	assert.Equal(t, []string{"colour (mid)"}, p.Day.Assumed)
+	require.True(t, slices.ContainsFunc(p.Assumptions, func(a planner.Assumption) bool {
+		return a.Name == "vehicle colour" && a.Words == "mid" && a.Source.Tag == tag.Practice
+	}))
+	rig.Vehicles[0].Colour = model.MidColour
+	assert.Equal(t, dayOf(t, rig, places, wash).Start, p.Day.Start)
 }
 
 // The built-in example shows a day with a good start.

@@ -10,20 +10,22 @@ import (
 	"washeve/planner/drying"
 )
 
-// assumeDay writes down what was stated of the day; what was not is in the
-// forecast's list of unknowns.
+// assumeDay writes down what was stated of the day, and what was taken where nothing was;
+// what is needed and not known is in the forecast's list of unknowns.
 func assumeDay(l *ledger, c chosen) {
 	w, p := c.wash, c.place
 	stated(l, "latitude", p.Latitude)
 	stated(l, "longitude", p.Longitude)
 	statedWords(l, "time zone", p.Zone)
-	stated(l, "elevation", p.Elevation)
+	take(l, "elevation", p.Elevation, 0, practice("the level of the sea"))
 	stated(l, "low of the day", w.Low)
 	stated(l, "high of the day", w.High)
 	stated(l, "dew point", w.DewPoint)
 	if !w.DewPoint.Given() {
 		stated(l, "humidity", w.Humidity)
-		statedWords(l, "hour of the humidity", w.HumidityAt)
+		if hour, given := w.HumidityAt.Get(); w.Humidity.Given() {
+			takeWords(l, "hour of the humidity", map[bool]string{true: hour.String()}[given], "mean of the day", practice("forecasts give it for the day"))
+		}
 	}
 	stated(l, "wind", w.Wind)
 	if w.Wind.Given() {
@@ -32,12 +34,8 @@ func assumeDay(l *ledger, c chosen) {
 	if h, given := w.Heading.Get(); given {
 		l.assume(Assumption{Name: "heading", Words: h.Word() + ", " + quantity.Show(h.Angle(), quantity.US), Source: yours})
 	}
-	if w.Sky != "" {
-		l.assume(Assumption{Name: "sky", Words: string(w.Sky), Source: yours})
-	}
-	if c.vehicle.Colour != "" {
-		l.assume(Assumption{Name: "vehicle colour", Words: string(c.vehicle.Colour), Source: yours})
-	}
+	takeWords(l, "sky", string(w.Sky), string(model.ClearSky), practice("dries soonest by day"))
+	takeWords(l, "vehicle colour", string(c.vehicle.Colour), string(model.MidColour), practice("midway; in the sun a darker one dries sooner, a lighter one later"))
 	for _, s := range w.Shades {
 		l.assume(Assumption{Name: "shade on the " + string(s.Side), Words: shadeWords(s), Source: yours})
 	}

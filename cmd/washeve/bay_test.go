@@ -98,7 +98,7 @@ func (b *bay) hand(n int, u *model.Underway) {
 		b.s.sees("The pen shows:")
 		b.s.press("14 ppm NaCl", "enter")
 		if state.Stands() {
-			b.s.sees("flushed all the same?")
+			b.s.sees("y it was flushed")
 			b.s.press("y")
 		}
 		return

@@ -163,9 +163,10 @@ func TestWithoutWeather(t *testing.T) {
 	assert.NotEmpty(t, f.Starts)
 	assert.False(t, f.Recommended.Given())
 	assert.NotEmpty(t, f.Sunlit)
-	for _, word := range []string{"low and high", "humidity", "wind", "sky"} {
+	for _, word := range []string{"low and high", "humidity", "wind"} {
 		assert.Contains(t, strings.Join(f.Unknown, "\n"), word)
 	}
+	assert.Equal(t, []string{"sky (clear)"}, f.Assumed)
 	face := at(t, f, 9, model.Right)
 	assert.True(t, face.Sunlit)
 	assert.False(t, face.Dries.Given() || face.Dry.Given() || face.Section.Given())

@@ -39,7 +39,8 @@ type Forecast struct {
 
 	Limits  []Limit
 	Notes   []tag.Note // polar day or night, clocks that change
-	Unknown []string   // what was not known, and what that leaves open
+	Unknown []string   // what is needed and was not known, and what that leaves open
+	Assumed []string   // what was taken for what was not stated
 
 	hours  clock.Day
 	faces  []Face
@@ -90,6 +91,7 @@ func Day(in Input) (Forecast, error) {
 		Date:    in.Date,
 		Sun:     in.Place.Day(hours.Start(), hours.End()),
 		Unknown: in.unknown(),
+		Assumed: in.assumed(),
 		hours:   hours,
 		faces:   in.Faces,
 	}

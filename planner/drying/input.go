@@ -8,6 +8,7 @@ package drying
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 	"time"
 
@@ -18,7 +19,8 @@ import (
 )
 
 // Input is what is known of the day. Date, zone and place are needed; all else
-// may be left out, and the forecast then lists what it does not know.
+// may be left out, and the forecast then lists what it does not know and what it
+// took instead.
 type Input struct {
 	Date      model.Date
 	Zone      *time.Location
@@ -39,7 +41,7 @@ type Face struct {
 	Side   model.Side
 	Area   quantity.Opt[quantity.Area]
 	Film   quantity.Opt[quantity.Film] // after dripping
-	Colour model.Colour                // "" where not known
+	Colour model.Colour                // mid where ""
 
 	// Pace is the area a minute that is soaped, washed and rinsed, one after the
 	// other: what a section must keep to.
@@ -169,7 +171,7 @@ func (w Weather) atVehicle() (quantity.Speed, bool) {
 	return wind, given
 }
 
-// unknown lists what the forecast had to do without, in words.
+// unknown lists what the forecast needs and had to do without, in words.
 func (in Input) unknown() []string {
 	var words []string
 	miss := func(missing bool, word string) {
@@ -181,12 +183,26 @@ func (in Input) unknown() []string {
 	miss(!in.Heading.Given(), "heading: which sides stand in the sun")
 	miss(!w.Low.Given() || !w.High.Given(), "low and high of the day: how warm the air and the panels are")
 	miss(!w.DewPoint.Given() && !w.Humidity.Given(), "humidity: how fast water dries")
-	miss(!w.DewPoint.Given() && w.Humidity.Given() && !w.HumidityAt.Given(), "hour of the humidity: taken as the mean of the day")
 	miss(!w.Wind.Given(), "wind: how fast water dries")
-	miss(w.Sky == "", "sky: taken as clear, which dries soonest by day")
-	miss(!in.Elevation.Given(), "elevation: taken as the level of the sea")
 	miss(len(in.Faces) == 0, "faces: what is to be washed")
 	return append(words, in.unknownFaces()...)
+}
+
+// assumed lists what the forecast took for what was not stated, each with what was
+// taken in brackets.
+func (in Input) assumed() []string {
+	var words []string
+	take := func(missing bool, word string) {
+		if missing {
+			words = append(words, word)
+		}
+	}
+	w := in.Weather
+	take(!w.DewPoint.Given() && w.Humidity.Given() && !w.HumidityAt.Given(), "hour of the humidity (mean of the day)")
+	take(w.Sky == "", "sky (clear)")
+	take(!in.Elevation.Given(), "elevation (sea level)")
+	take(slices.ContainsFunc(in.Faces, func(f Face) bool { return f.Colour == "" }), "colour (mid)")
+	return words
 }
 
 func (in Input) unknownFaces() []string {
@@ -208,7 +224,6 @@ func (in Input) unknownFaces() []string {
 	}
 	each("area", "how long it takes", func(f Face) bool { return f.Area.Given() })
 	each("film", "how much water is to dry", func(f Face) bool { return f.Film.Given() })
-	each("colour", "how hot it gets in the sun", func(f Face) bool { return f.Colour != "" })
 	each("coverage rate", "how big a section may be", func(f Face) bool { return f.Pace.Given() })
 	each("time for a face", "when its turn is over", func(f Face) bool { return f.Rinse.Given() && f.Work.Given() })
 	return words

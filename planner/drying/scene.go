@@ -149,7 +149,7 @@ func (s *scene) face(m *FaceMoment, face Face, now *outdoors) {
 	share := now.light.On(heading.CosIncidence(s.heading, face.Side, now.altitude, now.azimuth), view, m.Shaded)
 	m.Sunlit = share.Beam > 0
 	m.Irradiance = share.Total()
-	if !s.weathered || face.Colour == "" {
+	if !s.weathered {
 		return
 	}
 	wet := now.wet(panel.Load{Absorbed: m.Irradiance * quantity.Irradiance(panel.Absorptance(face.Colour)), SkyView: view.Sky})

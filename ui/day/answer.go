@@ -92,9 +92,6 @@ func (m Model) headLines(d *planner.DayPlan, width int) []string {
 	}
 	lines = append(lines, ink.On(cells.Clip(mark+" "+words, width, m.th.Marks.More)))
 	lines = append(lines, m.th.Muted.On(cells.Clip(report.DayBest(d), width, m.th.Marks.More)))
-	if len(d.Unknown) > 0 && width >= roomy {
-		lines = append(lines, m.wrapped(unknownText(d.Unknown, width), m.th.Doubt, width)...)
-	}
 	return lines
 }
 
@@ -175,7 +172,15 @@ func (m Model) dripWords() string {
 	return words
 }
 
-// unknownText names what is not known, what that leaves open where there is
+// assumedText names what was taken for what is not stated, "" where that is nothing.
+func assumedText(assumed []string) string {
+	if len(assumed) == 0 {
+		return ""
+	}
+	return "Assumed: " + strings.Join(assumed, ", ") + "."
+}
+
+// unknownText names what is needed and not known, what that leaves open where there is
 // room, and where to fill it in.
 func unknownText(unknown []string, width int) string {
 	words := make([]string, len(unknown))
@@ -189,13 +194,11 @@ func unknownText(unknown []string, width int) string {
 		switch {
 		case name == keyHeading:
 			words[i] += ", which n types here"
-		case strings.HasPrefix(name, "colour"):
-			words[i] += ", under Vehicle in the plan"
 		default:
 			elsewhere = true
 		}
 	}
-	text := "Not known: " + strings.Join(words, "; ") + "."
+	text := "Needed: " + strings.Join(words, "; ") + "."
 	if elsewhere {
 		text += " Fill in under Day in the plan: esc, then d."
 	}
@@ -208,11 +211,9 @@ func mindText(d *planner.DayPlan, sys quantity.System) string {
 	for i, n := range d.Notes {
 		texts[i] = n.Text(sys)
 	}
-	if len(d.Unknown) > 0 && report.Foreseen(d) {
-		texts = append(texts, d.Unknown...)
+	words := assumedText(d.Assumed)
+	if len(texts) > 0 {
+		words = "Mind: " + strings.Join(texts, "; ") + ". " + words
 	}
-	if len(texts) == 0 {
-		return ""
-	}
-	return "Mind: " + strings.Join(texts, "; ") + "."
+	return strings.TrimSpace(words)
 }

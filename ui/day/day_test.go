@@ -131,10 +131,10 @@ func TestNoseTurns(t *testing.T) {
 	o := ours()
 	sample.Set(&o.Wash, map[string]string{"heading": ""})
 	p = play(t, o, "")
-	assert.Contains(t, p.Seen(), "Not known: heading, which n types here.")
+	assert.Contains(t, p.Seen(), "Needed: heading, which n types here.")
 	p.Keys(".")
 	assert.Equal(t, "N", p.nose())
-	assert.NotContains(t, p.Seen(), "Not known: heading")
+	assert.NotContains(t, p.Seen(), "Needed: heading")
 }
 
 func TestTypingIsChecked(t *testing.T) {

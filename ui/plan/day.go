@@ -2,6 +2,7 @@ package plan
 
 import (
 	"errors"
+	"strings"
 
 	tea "github.com/charmbracelet/bubbletea"
 
@@ -66,8 +67,11 @@ func (m *Model) dayRow() report.Row {
 	switch {
 	case d.Chosen.Given() || d.Recommended.Given():
 		row.Value = d.Start.Label
+	case len(d.Unknown) > 0:
+		what, _, _ := strings.Cut(d.Unknown[0], ":")
+		row.Note = "needs " + strings.TrimSuffix(what, " of the day") + ": d"
 	default:
-		row.Note = "weather not known: d"
+		row.Note = "no fit start: D"
 	}
 	if len(d.Start.Turns) == 0 || row.Value == "?" {
 		return row

@@ -36,7 +36,9 @@ func TestDayIsALineOfTheAnswer(t *testing.T) {
 	assert.Contains(t, play(t, ours(t), "").Seen(), "day not known: see d")
 	o := known(t)
 	sample.Set(&o.Wash, map[string]string{"wind": ""})
-	assert.Contains(t, play(t, o, "").Seen(), "weather not known: d")
+	assert.Contains(t, play(t, o, "").Seen(), "needs wind: d")
+	sample.Set(&o.Wash, map[string]string{"wind": "3 mph", "low": "-30 F", "high": "-20 F", "dew_point": "-40 F"})
+	assert.Contains(t, play(t, o, "").Seen(), "no fit start: D")
 }
 
 func TestDayStep(t *testing.T) {

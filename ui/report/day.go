@@ -19,6 +19,7 @@ type dayJSON struct {
 	Windows   []windowJSON          `json:"windows"`
 	Sections  map[model.Side]number `json:"sections_ft2"`
 	Unknown   []string              `json:"unknown"`
+	Assumed   []string              `json:"assumed"`
 }
 
 type windowJSON struct {
@@ -35,7 +36,7 @@ func dayDocument(d *planner.DayPlan) *dayJSON {
 	out := &dayJSON{
 		NotBefore: clockJSON(d.NotBefore), NotAfter: clockJSON(d.NotAfter),
 		Order: []model.Side{}, Windows: []windowJSON{}, Sections: map[model.Side]number{},
-		Unknown: append([]string{}, d.Unknown...),
+		Unknown: append([]string{}, d.Unknown...), Assumed: append([]string{}, d.Assumed...),
 	}
 	if d.Chosen.Given() || d.Recommended.Given() {
 		out.Start = &d.Start.Label
@@ -175,6 +176,9 @@ func (w *page) day(p planner.Plan, sys quantity.System) {
 		w.wrapped("  easy hours: ", "    ", windows)
 	}
 	for _, u := range d.Unknown {
-		w.wrapped("  not known: ", "    ", u)
+		w.wrapped("  needed, not known: ", "    ", u)
+	}
+	if len(d.Assumed) > 0 {
+		w.wrapped("  assumed: ", "    ", strings.Join(d.Assumed, ", "))
 	}
 }

@@ -2,6 +2,7 @@ package sheet
 
 import (
 	"fmt"
+	"strings"
 
 	"washeve/model"
 	"washeve/model/quantity"
@@ -38,6 +39,9 @@ func dayOf(p planner.Plan, sys quantity.System) Day {
 	d.Notes = append(d.Notes, notes(p.Day.Notes, sys)...)
 	for _, u := range p.Day.Unknown {
 		d.Notes = append(d.Notes, "Not known: "+cells.Safe(u))
+	}
+	if len(p.Day.Assumed) > 0 {
+		d.Notes = append(d.Notes, "Assumed: "+strings.Join(p.Day.Assumed, ", "))
 	}
 	return d
 }
