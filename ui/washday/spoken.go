@@ -122,6 +122,9 @@ func (m Model) summaryTold() []string {
 // asksWay offers the ways out, and says what is none.
 func (m Model) asksWay() *talk.Question {
 	q := &talk.Question{Ask: m.picker.Title, List: m.picker}
+	if m.odd {
+		q.More = append(q.More, m.oddWords())
+	}
 	for _, why := range m.noWays {
 		q.More = append(q.More, "No way out here: "+why)
 	}

@@ -140,6 +140,9 @@ func (m Model) towelsLeft(p planner.Plan) quantity.Area {
 func (m Model) wayLines(width, height int) []string {
 	lines := append(m.picker.Lines(m.th, width, min(len(m.ways)+1, height)), "")
 	add := func(ink theme.Ink, text string) { lines = append(lines, m.wrapped(ink, text, width)...) }
+	if m.odd {
+		add(m.th.Doubt, m.oddWords()+" esc, then r, reads again.")
+	}
 	if i := m.picker.At; i >= 0 && i < len(m.ways) {
 		add(m.th.Text, m.wayWords(&m.ways[i]))
 	}

@@ -15,6 +15,22 @@ import (
 	"washeve/ui/screen"
 )
 
+// A reading that no bed like this one would show is not believed, and the ways say so,
+// since their chances are those of the bed without it.
+func TestAReadingThatIsNotBelievedIsToldAmongTheWays(t *testing.T) {
+	b := &bay{}
+	o := b.options()
+	o.Rig.Beds[0].SoFar = quantity.Some(quantity.Volume(0))
+	p := play(t, b, o, "").to(model.Read).keys("r '40 ppm NaCl' enter")
+	assert.Contains(t, p.seen(), "40 ppm NaCl is not believed: no bed like this would show it")
+	assert.Contains(t, p.seen(), "chance over 99 %")
+	p.keys("esc")
+	assert.Contains(t, p.seen(), "w ways out   a go all the same   r reading", "the key of the next reading is at the foot")
+	assert.Contains(t, p.seen(), "No bed like this would show that: see to pen, scale and bypass, then r again.")
+	p.keys("r '3 ppm NaCl' enter w")
+	assert.NotContains(t, p.seen(), "is not believed")
+}
+
 func TestTheReadingDecides(t *testing.T) {
 	p := fresh(t, "").to(model.Read)
 	assert.Contains(t, p.keys("enter").seen(), "Not now: there is no reading yet")

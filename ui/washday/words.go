@@ -155,7 +155,7 @@ func (m Model) bedWords() string {
 // endWords is what the bed will give at the end, if this flow goes on.
 func (m Model) endWords() string {
 	if m.odd {
-		return "No bed like this would show that. See to pen, scale and bypass; then read again."
+		return "No bed like this would show that: see to pen, scale and bypass, then r again."
 	}
 	end, given := m.u.Outlook.End.Get()
 	if !given || m.state.ToRun().DI <= 0 {
@@ -166,6 +166,12 @@ func (m Model) endWords() string {
 		words += ", limit " + report.PPM(limit.Number)
 	}
 	return words + "; lasts: " + m.chanceWords()
+}
+
+// oddWords tell of a reading that no bed like this one would show.
+func (m Model) oddWords() string {
+	reading, _ := m.state.Reading.Get()
+	return reading.String() + " is not believed: no bed like this would show it, and the chances leave it out. See to pen, scale and bypass."
 }
 
 func (m Model) nextWords() string {
