@@ -88,8 +88,9 @@ type Model struct {
 	alarm    bool // the status tells of trouble
 	refused  bool // a digit was: what is typed behind it is let go by
 	question *form.Question[Model]
-	changed  bool  // the example was changed and is kept nowhere
-	unsaved  error // why the last save failed
+	changed  bool   // the example was changed and is kept nowhere
+	unsaved  error  // why the last save failed
+	underway string // the wash that is being done, in words; "" where none is
 }
 
 // addition is a new item that is not there before it has a name: the work with it, and

@@ -153,6 +153,9 @@ func (m Model) answerTold() []string {
 	if m.planErr != nil {
 		lines = append(lines, "This is the last plan that could be made: "+m.planErr.Error())
 	}
+	if m.underway != "" {
+		lines = append(lines, m.underway+"; wash goes on with it.")
+	}
 	if m.lag == entry.Unread {
 		lines = append(lines, entry.ReadingLog)
 	}

@@ -38,7 +38,10 @@ func (m Model) Update(msg tea.Msg) (screen.Screen, tea.Cmd) {
 		return m.tookWay(msg.Way), nil
 	case rig.Done:
 		return m.tookRig(msg)
-	case entry.Written, entry.Learned:
+	case entry.Written:
+		m.underway = m.washUnderway()
+		return m.replan(*m.shown()), nil
+	case entry.Learned:
 		return m.replan(*m.shown()), nil
 	}
 	return m, nil

@@ -86,6 +86,9 @@ func (m *Model) statusLines(width int) []string {
 	if text == "" && m.planErr != nil && m.planned {
 		text, ink = "The answer is the last one that could be planned: "+m.planErr.Error(), m.th.Doubt
 	}
+	if text == "" && m.underway != "" {
+		text, ink = m.underway+"; W goes on with it.", m.th.Accent
+	}
 	if text = cells.Safe(text); m.lag == entry.Behind {
 		text = entry.WhileReading(text)
 	}

@@ -1,8 +1,11 @@
 package plan
 
 import (
+	"fmt"
+
 	tea "github.com/charmbracelet/bubbletea"
 
+	doing "washeve/planner/washday"
 	"washeve/ui/refill"
 	"washeve/ui/screen"
 	"washeve/ui/washday"
@@ -17,6 +20,22 @@ func (m Model) openWashDay() tea.Cmd {
 
 func (m Model) washDay() washday.Options {
 	return washday.Options{Desk: m.desk(), Means: m.means, Rehearsal: m.now.example, Refill: refill.Open}
+}
+
+// washUnderway tells which wash is being done and where it stands, "" where none is.
+func (m Model) washUnderway() string {
+	if m.means.Left == nil || m.now.example {
+		return ""
+	}
+	u, there, err := m.means.Left()
+	if err != nil || !there {
+		return ""
+	}
+	s := doing.StandAtLast(&u)
+	if s.At >= len(s.Steps) {
+		return "A wash is under way: " + u.Plan.Vehicle
+	}
+	return fmt.Sprintf("A wash is under way: %s, step %d of %d, %s", u.Plan.Vehicle, s.At+1, len(s.Steps), s.Steps[s.At].Stage)
 }
 
 // LeftWash is the screen that offers to go on with a wash that was left under way;

@@ -37,6 +37,24 @@ func TestTheWashDayIsOneKeyAway(t *testing.T) {
 	require.True(t, ok)
 	assert.Contains(t, ansi.Strip(msg.To.View(play(t, o, "").S)), "step 1 of")
 
+	// What is under way is seen on the plan, until it is over.
+	o.Means.Left = func() (model.Underway, bool, error) {
+		u := model.Underway{ID: "abc", Plan: model.WashDone{Vehicle: "Old Goose"}, Steps: []model.DayStep{{Kind: model.SetUp, Stage: "set up"}, {Kind: model.PackUp, Stage: "drain and pack"}}}
+		u.Deeds = []model.Deed{{Does: model.GoOn, At: model.Instant{Wall: at}}}
+		return u, left == nil, nil
+	}
+	p := play(t, o, "")
+	assert.NotContains(t, p.Seen(), "under way")
+	p.Send(entry.Written{})
+	assert.Contains(t, p.Seen(), "A wash is under way: Old Goose, step 2 of 2, drain and pack; W goes on with it.")
+	p.Keys("v down")
+	assert.Contains(t, p.Seen(), "A wash is under way", "a key does not take it away")
+	left = errors.New("over")
+	p.Send(entry.Written{})
+	assert.NotContains(t, p.Seen(), "under way")
+	left = nil
+	o.Means.Left = func() (model.Underway, bool, error) { return model.Underway{}, false, left }
+
 	_, there := New(o).LeftWash()
 	assert.False(t, there, "nothing was left under way")
 	left = errors.New("underway.toml:3: something")

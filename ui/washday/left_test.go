@@ -3,6 +3,7 @@ package washday
 import (
 	"errors"
 	"testing"
+	"time"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -93,6 +94,13 @@ func TestAFileThatDoesNotReadIsSetAside(t *testing.T) {
 	assert.Contains(t, p.seen(), "underway.toml:3")
 	p.keys("k")
 	assert.Contains(t, p.seen(), "Kept as underway-kept.toml")
+}
+
+func TestAWashOfAnotherDayIsRemarkedOn(t *testing.T) {
+	assert.NotContains(t, fresh(t, "").seen(), "Planned for")
+	b := &bay{at: -24 * time.Hour}
+	p := play(t, b, b.options(), "")
+	assert.Contains(t, p.seen(), "Planned for 2026-05-16; today is 2026-05-15, and its weather may be another.")
 }
 
 func TestARehearsalIsKeptNowhere(t *testing.T) {

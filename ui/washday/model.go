@@ -119,7 +119,16 @@ func New(o Options) Model {
 		m.u, err = m.begin(plan)
 	}
 	m.err = err
-	return m.look()
+	return m.look().sayOtherDay()
+}
+
+// sayOtherDay remarks that the wash was planned for another day.
+func (m Model) sayOtherDay() Model {
+	today := m.now.Moment().Date()
+	if day, given := m.o.Wash.Date.Get(); given && day != today && m.err == nil && !m.o.Rehearsal {
+		return m.warn("Planned for " + day.String() + "; today is " + today.String() + ", and its weather may be another.")
+	}
+	return m
 }
 
 // GoOn offers to go on with a wash that was left.

@@ -206,7 +206,8 @@ func (m Model) leftWords() string {
 	if !known {
 		return ""
 	}
-	return fmt.Sprintf("about %s (%s to %s)", m.gallons(left.P50), m.gallons(left.P10), m.gallons(left.P90))
+	show := func(v quantity.Volume) string { return quantity.Show(v, m.sys) }
+	return fmt.Sprintf("about %s (%s to %s)", show(left.P50), show(left.P10), show(left.P90))
 }
 
 func (m Model) chanceWords() string {
