@@ -9,7 +9,6 @@ import (
 	"washeve/ui/entry"
 	"washeve/ui/picture"
 	"washeve/ui/report"
-	"washeve/ui/theme"
 )
 
 // mostPast is how many fills before this one are drawn.
@@ -101,7 +100,7 @@ func (m Model) verdictLine(width int) string {
 	if m.penInDoubt() {
 		return m.th.Bad.On(cells.Clip("!! THE PEN'S SCALE IS IN DOUBT: trust no figure below until it is settled (e)", width, m.th.Marks.More))
 	}
-	mark, ink := verdictLook(m.th, m.plan.Verdict)
+	mark, ink := picture.Verdict(m.th, m.plan.Verdict)
 	chance := m.plan.Bed.ChanceLasts
 	words := fmt.Sprintf("%s %s: chance %s (%s)", mark, nextWash(m.plan.Verdict), report.Chance(chance), report.Percent(chance))
 	learned := m.learned()
@@ -119,16 +118,6 @@ func nextWash(v planner.Verdict) string {
 		return "Tight: the next wash may be too much"
 	}
 	return "It will not last the next wash"
-}
-
-func verdictLook(th theme.Theme, v planner.Verdict) (string, theme.Ink) {
-	switch v {
-	case planner.Lasts:
-		return th.Marks.Good, th.Good
-	case planner.Tight:
-		return th.Marks.Doubt, th.Doubt
-	}
-	return th.Marks.Bad, th.Bad
 }
 
 // learned says what the readings have taught of this fill.

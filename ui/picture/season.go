@@ -7,7 +7,6 @@ import (
 
 	"washeve/model"
 	"washeve/model/quantity"
-	"washeve/planner"
 	"washeve/planner/trip"
 	"washeve/ui/cells"
 	"washeve/ui/layout"
@@ -136,15 +135,10 @@ func (s Season) axis(sh sheet, th theme.Theme) {
 
 // VerdictMark is how a wash is marked by its chance.
 func VerdictMark(th theme.Theme, w trip.WashPlan) (string, theme.Ink) {
-	switch {
-	case w.Barred:
+	if w.Barred {
 		return "x", th.Muted
-	case w.Verdict == planner.Lasts:
-		return th.Marks.Good, th.Good
-	case w.Verdict == planner.Tight:
-		return th.Marks.Doubt, th.Doubt
 	}
-	return th.Marks.Bad, th.Bad
+	return Verdict(th, w.Verdict)
 }
 
 // names writes the stops under their first days, as far as there is room, and where

@@ -83,7 +83,7 @@ func (m *Model) verdictLines(at layout.Rect) []string {
 	if m.lag == entry.Unread {
 		return []string{m.th.Strong.On(cells.Clip(m.th.Marks.Doubt+" "+entry.ReadingLog, at.W, "")), m.th.Muted.On(cells.Clip("the numbers below are by the rig alone", at.W, ""))}
 	}
-	mark, ink := verdictLook(m.th, m.plan.Verdict)
+	mark, ink := picture.Verdict(m.th, m.plan.Verdict)
 	chance := m.plan.Bed.ChanceLasts
 	words := fmt.Sprintf("%s (%s)", report.Chance(chance), report.Percent(chance))
 	meter := picture.Meter(m.th, float64(chance), ink, min(at.W-cells.Width(words)-2, 16))
@@ -95,16 +95,6 @@ func (m *Model) verdictLines(at layout.Rect) []string {
 	head := mark + " " + report.Judged(&m.plan)
 	head = cells.Clip(head, at.W, m.th.Marks.More)
 	return []string{ink.On(head) + m.pointer(at.W-cells.Width(head)), meter + m.th.Text.On(words)}
-}
-
-func verdictLook(th theme.Theme, v planner.Verdict) (string, theme.Ink) {
-	switch v {
-	case planner.Lasts:
-		return th.Marks.Good, th.Good
-	case planner.Tight:
-		return th.Marks.Doubt, th.Doubt
-	}
-	return th.Marks.Bad, th.Bad
 }
 
 // numberLines is the answer in seven lines.

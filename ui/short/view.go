@@ -57,7 +57,7 @@ func (m Model) titleLine(width int) string {
 
 // verdictLines say how the share ends, and what there is to share out.
 func (m Model) verdictLines(width int) []string {
-	mark, ink := m.look(m.share.Verdict)
+	mark, ink := picture.Verdict(m.th, m.share.Verdict)
 	head := "With this share: " + report.Verdict(m.share.Verdict) + ", " + report.Percent(m.share.Chance)
 	if m.share.Short > 0 {
 		mark, ink, head = m.th.Marks.Bad, m.th.Bad, report.ShareSays(&m.share, m.sys)
@@ -66,16 +66,6 @@ func (m Model) verdictLines(width int) []string {
 		ink.On(cells.Clip(mark+" "+head, width, m.th.Marks.More)),
 		m.th.Text.On(cells.Clip(m.gives(), width, m.th.Marks.More)),
 	}
-}
-
-func (m Model) look(v planner.Verdict) (string, theme.Ink) {
-	switch v {
-	case planner.Lasts:
-		return m.th.Marks.Good, m.th.Good
-	case planner.Tight:
-		return m.th.Marks.Doubt, m.th.Doubt
-	}
-	return m.th.Marks.Bad, m.th.Bad
 }
 
 func (m Model) saysLine(width int) string {
