@@ -8,7 +8,7 @@ import (
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
 
-	"washeve/internal/reference"
+	"washeve/planner/internal/reference"
 )
 
 // Source: testdata/reference/bed-breakthrough.csv, solved on 600 and 1200 cells

@@ -6,7 +6,7 @@ import (
 
 	"github.com/stretchr/testify/assert"
 
-	"washeve/internal/reference"
+	"washeve/planner/internal/reference"
 	"washeve/model/quantity"
 )
 

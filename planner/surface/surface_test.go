@@ -8,7 +8,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"pgregory.net/rapid"
 
-	"washeve/internal/reference"
+	"washeve/planner/internal/reference"
 	"washeve/model"
 	"washeve/model/quantity"
 	"washeve/planner/water"

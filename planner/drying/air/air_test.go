@@ -8,7 +8,7 @@ import (
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
 
-	"washeve/internal/reference"
+	"washeve/planner/internal/reference"
 	"washeve/model/quantity"
 	"washeve/planner/drying/air"
 	"washeve/planner/drying/sun"

@@ -9,7 +9,7 @@ import (
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
 
-	"washeve/internal/reference"
+	"washeve/planner/internal/reference"
 	"washeve/model/quantity"
 	"washeve/planner/drying/sun"
 )
