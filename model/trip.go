@@ -63,6 +63,8 @@ type Trip struct {
 	Pause   quantity.Opt[quantity.Duration]
 	Target  quantity.Opt[quantity.Reading]
 
+	Fill Answer // is the tank still to be filled, with resin that is ordered for the trip
+
 	Stops   []Stop
 	Washes  []TripWash
 	Changes []ResinChange
@@ -82,6 +84,7 @@ func (t *Trip) Fields() []Field {
 		name("di_sprayer", "sprayer of the DI water", "of all washes of this trip; left out, as each wash has it", "small pressure washer", &t.Sprayer).refersTo("sprayer"),
 		measure("pause", "drip before final rinse", "of all washes of this trip: how long the vehicle drips; left out, as each wash has it", "2 min", "0 s", "30 min", &t.Pause),
 		reading("target", "target in the film", "of all washes of this trip: what the water left on the faces may carry", 200, &t.Target),
+		choice("fill_first", "tank still to be filled", "yes: it is bought empty, and its resin ordered for this trip, until the log holds a fill of it", []Answer{Yes, No}, &t.Fill),
 	}
 }
 

@@ -58,7 +58,7 @@ func doubled(base Case, f Figures) Way {
 		return w
 	}
 	if base.Trip != nil {
-		w.Tells = []string{"The money and the day count the resin that it is filled with. Once it is in the rig it counts as filled: note the day shown here."}
+		w.Tells = []string{"The money and the day count the resin that it is filled with, until the log holds a fill of it."}
 	}
 	bed := twice(base.Rig.Beds[at], f.Plan)
 	bed.Name = unused(base.Rig.Names("bed"), "twice "+base.Rig.Beds[at].Name)
@@ -67,6 +67,9 @@ func doubled(base Case, f Figures) Way {
 	w.change = func(c *Case) {
 		c.Rig.Beds = append(c.Rig.Beds, bed)
 		*c.bed() = bed.Name
+		if c.Trip != nil {
+			c.Trip.Fill = model.Yes
+		}
 	}
 	return w
 }

@@ -68,10 +68,10 @@ func (t *tripping) cost() {
 	}
 }
 
-// bought tells that a tank is filled for the trip: a second one behind the first, or
-// another one than the bed that the trip had.
+// bought tells that a tank is filled for the trip: one that is still to be filled, a second
+// one behind the first, or another one than the bed that the trip had.
 func (t *tripping) bought() bool {
-	return t.in.Setting.Behind || t.in.As != nil && !strings.EqualFold(t.in.As.Bed, t.season.Bed.Name)
+	return t.plan.ToFill || t.in.Setting.Behind || t.in.As != nil && !strings.EqualFold(t.in.As.Bed, t.season.Bed.Name)
 }
 
 // carry works out what to take along, and the day to order by: resin must be there
@@ -148,6 +148,9 @@ func (t *tripping) tell() {
 		if c := &p.Changes[i]; c.Before >= len(p.Washes) {
 			note("change-unused", "The change of "+c.Date.String()+" comes after the last wash: nothing of this trip uses that resin.")
 		}
+	}
+	if p.ToFill {
+		note("to-fill", plain(p.Bed)+" is still to be filled: its resin is ordered for this trip, until the log holds a fill of it.")
 	}
 	if otherwise := t.in.Trip.Otherwise(); len(otherwise) > 0 {
 		note("otherwise", "All washes of this trip, whatever they say themselves: "+plain(strings.Join(otherwise, ", "))+".")

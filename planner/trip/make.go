@@ -60,6 +60,8 @@ func (t *tripping) begin() {
 	p.Name, p.Bed, p.FirstAtRisk = trip.Name, t.season.Bed.Name, -1
 	p.First, p.Last, _ = trip.Days()
 	p.Over = t.in.Today != model.Date{} && p.Last != model.Date{} && p.Last.Compare(t.in.Today) < 0
+	past := t.in.Past.Bed(p.Bed)
+	p.ToFill = trip.Fill == model.Yes && (past == nil || !past.Present().Began.Given())
 	p.Lead = trip.Lead.Or(planner.LeadTime)
 	for _, i := range t.stops {
 		s := &trip.Stops[i]

@@ -2,6 +2,7 @@ package trip
 
 import (
 	"testing"
+	"time"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -9,6 +10,7 @@ import (
 
 	"washeve/model"
 	"washeve/model/quantity"
+	"washeve/planner"
 )
 
 func money(t require.TestingT, text string) quantity.Opt[quantity.Money] {
@@ -76,4 +78,24 @@ func TestMoneyOfATrip(t *testing.T) {
 	assert.Contains(t, p.Used.String(), "at least")
 	assert.Contains(t, p.Used.String(), "EUR")
 	assert.Equal(t, "at least 150.00 EUR", p.Buy.String())
+}
+
+// A tank that is bought for the trip is ordered for, until the log holds a fill of it.
+func TestATankStillToBeFilledIsOrderedFor(t *testing.T) {
+	in := example()
+	in.Rig.Beds[0].SoFar = quantity.Some(quantity.Volume(0))
+	in.Trip.Washes = in.Trip.Washes[:2]
+	require.False(t, mustMake(t, in).OrderBy.Given())
+	in.Trip.Fill = model.Yes
+	p := mustMake(t, in)
+	assert.True(t, p.ToFill)
+	order, given := p.OrderBy.Get()
+	require.True(t, given)
+	assert.Equal(t, planner.OrderBy(p.First, planner.LeadTime), order, "it must be full when the trip begins")
+	assert.Equal(t, Sum{}.add(in.Rig.Beds[0].Price), p.Buy)
+	fill := model.Entry{ID: "1", At: model.MomentOf(time.Date(2026, 5, 20, 9, 0, 0, 0, time.UTC)), Body: &model.Refill{Bed: p.Bed}}
+	in.Past = planner.Recall(model.NewLog([]model.Entry{fill}), in.Rig, in.Places)
+	p = mustMake(t, in)
+	assert.False(t, p.ToFill)
+	assert.False(t, p.OrderBy.Given())
 }

@@ -46,6 +46,7 @@ type Plan struct {
 	AllAdvised  quantity.Fraction        // the same with the advised changes
 	Once        quantity.Opt[model.Date] // where one change more than is planned brings most; not given where no wash is at risk
 
+	ToFill   bool // the tank is, with resin that is ordered for the trip: the log has no fill of it
 	Carry    Carry
 	Lead     quantity.Duration
 	NeededBy quantity.Opt[model.Date] // the day on which resin must be at hand

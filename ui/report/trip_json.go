@@ -24,6 +24,7 @@ type tripJSON struct {
 	NeededBy    *string          `json:"needed_by"`
 	Late        bool             `json:"late"`
 	Over        bool             `json:"over"`
+	ToFill      bool             `json:"to_fill"`
 	Lead        number           `json:"lead_days"`
 	Life        bandJSON         `json:"life_at_start"`
 	Stops       []stopJSON       `json:"stops"`
@@ -119,7 +120,7 @@ func TripJSON(p trip.Plan) ([]byte, error) {
 func tripDocument(p trip.Plan) tripJSON {
 	doc := tripJSON{
 		Format: Format, Trip: p.Name, Bed: p.Bed, Scale: p.Scale.String(),
-		Chance: number(p.AllOnSpec), Advised: number(p.AllAdvised), Late: p.Late, Over: p.Over, Lead: number(p.Lead / quantity.Day),
+		Chance: number(p.AllOnSpec), Advised: number(p.AllAdvised), Late: p.Late, Over: p.Over, ToFill: p.ToFill, Lead: number(p.Lead / quantity.Day),
 		Life: fractions(p.Start), OrderBy: dayText(p.OrderBy), NeededBy: dayText(p.NeededBy),
 		Stops: []stopJSON{}, Washes: []tripWashJSON{}, Changes: []changeJSON{},
 		Carry: carryJSON{

@@ -212,7 +212,7 @@ func (m Model) lineText(l line, here bool, width int) string {
 		day = fmt.Sprintf("%02d-%02d", d.Month, d.Day)
 	}
 	if l.kind == theTrip {
-		return ink.On(mark+" ") + m.th.Strong.On(cells.Clip(cells.Safe(m.settings()), width-2, m.th.Marks.More))
+		return ink.On(mark+" ") + m.th.Strong.On(strings.Join(cells.Clauses(cells.Safe(m.settings()), width-2, 1, m.th.Marks.More), ""))
 	}
 	head := mark + " " + cells.Fit(day, 8)
 	room := max(width-nameWidth-10, 0)
@@ -237,7 +237,11 @@ func (m *Model) settings() string {
 	if m.now.Carry == model.No {
 		carried = "comes along the way"
 	}
-	return m.now.Name + ": " + strings.Join(append(m.now.Otherwise(), lead, carried), ", ")
+	words := append(m.now.Otherwise(), lead, carried)
+	if m.plan.ToFill {
+		words = append([]string{"tank still to be filled"}, words...)
+	}
+	return m.now.Name + ": " + strings.Join(words, ", ")
 }
 
 func split(text string) []string { return strings.Split(strings.TrimRight(text, "\n"), "\n") }
