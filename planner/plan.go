@@ -218,6 +218,8 @@ type FacePlan struct {
 
 	dirty float64         // ppm in the film from the last water but DI
 	since quantity.Volume // DI that has gone over it after that
+
+	rinsed, ample bool // it has a final rinse of DI water; which covers it with more than the target asks for
 }
 
 // SurfaceShare is a part of a face.

@@ -98,6 +98,7 @@ type Demand struct {
 	Limit      float64         // ppm
 	Scale      quantity.Scale
 	LoadSpread float64 // of ln(load)
+	Ample      bool    // covering the faces takes more DI water than the target asks for, on all that get a final rinse of it
 	Part       float64 // of a fresh fill of resin that the wash uses up; +Inf where none keeps the limit
 
 	Softener *SoftenerDemand // nil where there is none
@@ -123,6 +124,7 @@ func (s *Season) Demand(rig model.Rig, places model.Places, wash model.Wash) (De
 	}
 	d := m.demand()
 	d.DI, d.Soft, d.Untreated = m.done.totals()
+	d.Ample = m.done.ample()
 	if len(m.done.di) > 0 {
 		d.Flush = Use{Volume: m.flush, Duration: m.ask.main.Time(m.flush)}
 	}

@@ -116,7 +116,7 @@ func (f *FacePlan) wet(sp *StagePlan, s model.Stage, r rinser) {
 		f.Governs = ByCoverage
 		if s.Final {
 			need, possible := rinse.ToReach(r.target, f.film(r.clean, r.mixing), r.clean, area, f.Film, r.mixing)
-			f.ToDilute = need
+			f.ToDilute, f.rinsed, f.ample = need, true, possible && need <= volume
 			if possible && need > volume && sp.Flow > 0 {
 				volume, duration = need, sp.Flow.Time(need)
 				f.Governs = ByDilution
@@ -142,6 +142,20 @@ func (f *FacePlan) film(clean, mixing float64) float64 {
 		return f.dirty
 	}
 	return rinse.PPMAfter(f.dirty, clean, f.since, f.Area*quantity.Area(f.DIPart), f.Film, mixing)
+}
+
+// ample tells that the target sets no gallons: each face with a final rinse of DI water
+// gets more by being covered. It is false where there is none.
+func (p program) ample() bool {
+	any := false
+	for i := range p.faces {
+		f := &p.faces[i]
+		if f.rinsed && !f.ample {
+			return false
+		}
+		any = any || f.rinsed
+	}
+	return any
 }
 
 // totals adds the stages up by water.

@@ -124,6 +124,9 @@ func (t *tripping) tell() {
 	note := func(code, format string, values ...quantity.Value) {
 		p.Notes = append(p.Notes, tag.Note{Code: code, Format: format, Values: values})
 	}
+	if target, given := t.in.Trip.Target.Get(); given && t.idleTarget() {
+		note(IdleTarget, "The target of "+plain(target.String())+" changes no gallons: going over each face once with DI water does better than that already.")
+	}
 	for i := range p.Stops {
 		s := &p.Stops[i]
 		name := plain(s.Name)
@@ -158,6 +161,28 @@ func (t *tripping) tell() {
 	if lost := len(t.in.Trip.Washes) - len(t.legs); lost > 0 {
 		note("not-placed", "Some washes have no date yet, or are before the first stop: they are not counted.")
 	}
+}
+
+// IdleTarget is the code of the note that the target of a trip sets no gallons.
+const IdleTarget = "target-idle"
+
+// idleTarget tells that the target sets the gallons of no wash, whatever the water of its
+// stop is.
+func (t *tripping) idleTarget() bool {
+	washes := 0
+	for k := range t.legs {
+		l := &t.legs[k]
+		if l.barred || l.other {
+			continue
+		}
+		for i := range l.demands {
+			if d := &l.demands[i]; d.DI.Volume > 0 && !d.Ample {
+				return false
+			}
+		}
+		washes++
+	}
+	return washes > 0
 }
 
 // bandNote tells what is taken of a water that is not stated at both ends.

@@ -252,5 +252,13 @@ func (t *tripping) assumptions() []tag.Assumption {
 	if !t.in.Trip.Lead.Given() {
 		source = tag.FromPractice("how long resin takes to come")
 	}
-	return append([]tag.Assumption{tag.Quantity("lead time", t.plan.Lead, source)}, Constants()...)
+	all := []tag.Assumption{tag.Quantity("lead time", t.plan.Lead, source)}
+	if target, given := t.in.Trip.Target.Get(); given {
+		words := target.String()
+		if t.idleTarget() {
+			words += ", which sets no gallons: covering each face once takes more than reaching it"
+		}
+		all = append(all, tag.Assumption{Name: "target in the film", Words: words, Source: tag.Source{Tag: tag.Yours, Text: "you stated it"}})
+	}
+	return append(all, Constants()...)
 }

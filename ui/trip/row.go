@@ -5,6 +5,7 @@ import (
 
 	"washeve/model"
 	"washeve/model/quantity"
+	"washeve/planner/trip"
 	"washeve/ui/picture"
 	"washeve/ui/report"
 	"washeve/ui/theme"
@@ -83,4 +84,14 @@ func (m *Model) washWords(index int) (name string, details []string, tone theme.
 		chance + then + "; " + report.TripDI(*p, m.sys) + first, chance + then + "; " + report.TripDIBrief(*p, m.sys) + first,
 		chance + then + first, chance + first,
 	}, ink
+}
+
+// saidOfTarget tells a target that was just stated and changes nothing.
+func (m Model) saidOfTarget() Model {
+	for _, n := range m.plan.Notes {
+		if n.Code == trip.IdleTarget {
+			return m.say(n.Text(m.sys))
+		}
+	}
+	return m
 }

@@ -145,7 +145,11 @@ func (m Model) state(key, text string) Model {
 		return m.warn(err.Error())
 	}
 	of := m.sheet.of
-	return m.commit(t).onto(of.kind, of.index)
+	m = m.commit(t).onto(of.kind, of.index)
+	if key == "target" && !m.alarm && m.question == nil {
+		m = m.saidOfTarget()
+	}
+	return m
 }
 
 func (m Model) target() (model.Field, bool) {

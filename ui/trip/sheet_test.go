@@ -1,6 +1,7 @@
 package trip
 
 import (
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -71,4 +72,13 @@ func TestANumberBelowZeroIsRefusedAndSaid(t *testing.T) {
 	p := play(t, o, "enter down down down down '-5' enter")
 	assert.Contains(t, p.Seen(), "Not taken: is below zero")
 	assert.Equal(t, was, k.trips[0].Lead)
+}
+
+func TestATargetThatChangesNothingIsTold(t *testing.T) {
+	o, _ := ours()
+	p := play(t, o, "enter"+strings.Repeat(" down", 10)+" '100' enter")
+	assert.Contains(t, p.Says(), "The target of 100 ppm NaCl changes no gallons: going over each face once with DI water does better than that already.")
+	p.Keys("esc")
+	assert.Contains(t, p.Seen(), "June loop: target 100 ppm NaCl")
+	assert.Contains(t, strings.Join(strings.Fields(p.Page("y")), " "), "target in the film: 100 ppm NaCl, which sets no gallons")
 }
