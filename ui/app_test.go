@@ -32,7 +32,7 @@ type full struct{ err error }
 
 func (f *full) Save(model.Rig, model.Places, model.Wash) error { return f.err }
 
-func (f *full) Adopt() error { return f.err }
+func (f *full) Adopt() (was, is model.Date, err error) { return was, is, f.err }
 
 func app(keeper plan.Keeper) tea.Model {
 	th := theme.New(theme.Options{Plain: true})

@@ -15,7 +15,7 @@ func (p *program) initCommand() *cobra.Command {
 		Short: "Write a commented rig, places, wash and trip to start from",
 		Args:  noArguments,
 		RunE: func(*cobra.Command, []string) error {
-			written, err := store.WriteExample(store.Locate(p.dir, p.env("WASHEVE_DIR")))
+			written, err := store.WriteExampleOn(store.Locate(p.dir, p.env("WASHEVE_DIR")), p.today())
 			for _, path := range written {
 				fmt.Fprintf(p.out, "wrote %s\n", path)
 			}
@@ -28,6 +28,8 @@ func (p *program) initCommand() *cobra.Command {
 			}
 			if len(written) == 0 {
 				fmt.Fprintln(p.out, "Nothing written: the files are there already.")
+			} else if was, is := store.ExampleOn(p.today()); is != was {
+				fmt.Fprintf(p.out, "Its days are the coming ones: the wash is on %s. Its weather is made up, so state yours.\n", is)
 			}
 			return nil
 		},

@@ -141,18 +141,19 @@ func (k *keeper) Save(rig model.Rig, places model.Places, wash model.Wash) error
 	return nil
 }
 
-// Adopt writes the built-in example out as the user's own.
-func (k *keeper) Adopt() error {
-	written, err := store.WriteExample(k.store.Dir())
+// Adopt writes the built-in example out as the user's own, on the coming days.
+func (k *keeper) Adopt() (was, is model.Date, err error) {
+	today := k.book.today()
+	written, err := store.WriteExampleOn(k.store.Dir(), today)
 	if err != nil {
-		return err
+		return was, is, err
 	}
 	if len(written) == 0 {
-		return errors.New("the files are there already; leave and start again to work on them")
+		return was, is, errors.New("the files are there already; leave and start again to work on them")
 	}
 	lib, faults := k.store.Load()
 	if fault.HasErrors(faults) || len(lib.Washes) == 0 {
-		return fmt.Errorf("the example was written to %s but does not read well; run washeve check on its files", k.store.Dir())
+		return was, is, fmt.Errorf("the example was written to %s but does not read well; run washeve check on its files", k.store.Dir())
 	}
 	k.file, k.book.example = lib.Washes[0].File, false
 	k.named = namedOf(lib.Rig, lib.Places, lib.Washes[0].Wash)
@@ -160,5 +161,6 @@ func (k *keeper) Adopt() error {
 	if k.adopted != nil {
 		k.adopted(lib)
 	}
-	return nil
+	was, is = store.ExampleOn(today)
+	return was, is, nil
 }

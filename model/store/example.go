@@ -56,6 +56,14 @@ func (e *OwnFileError) Error() string {
 // rig or the places are not the example's it writes nothing and gives an
 // [OwnFileError]; what an earlier call left half done is completed.
 func WriteExample(dir string) (written []string, err error) {
+	return WriteExampleOn(dir, model.Date{})
+}
+
+// WriteExampleOn is [WriteExample] on a day, which is not known where zero: where the days
+// of the example are past by then, they are the coming ones of the same weekdays, as far
+// apart; see [ExampleOn].
+func WriteExampleOn(dir string, today model.Date) (written []string, err error) {
+	days := exampleMoves(today)
 	err = locked(dir, func() error {
 		for _, file := range []string{rigFile, placesFile} {
 			if err := exampleOrMissing(dir, file); err != nil {
@@ -71,7 +79,7 @@ func WriteExample(dir string) (written []string, err error) {
 				return err
 			}
 			file := filepath.FromSlash(strings.TrimPrefix(name, exampleFolder+"/"))
-			made, err := create(filepath.Join(dir, file), data)
+			made, err := create(filepath.Join(dir, file), moved(data, days))
 			if made && err == nil {
 				written = append(written, file)
 			}

@@ -23,6 +23,7 @@ type book struct {
 	places  model.Places
 	wash    model.Wash
 	fail    error
+	was, is model.Date // the day of the example's wash, before and after it is adopted
 }
 
 func (b *book) Save(r model.Rig, p model.Places, w model.Wash) error {
@@ -34,12 +35,12 @@ func (b *book) Save(r model.Rig, p model.Places, w model.Wash) error {
 	return nil
 }
 
-func (b *book) Adopt() error {
+func (b *book) Adopt() (was, is model.Date, err error) {
 	if b.fail != nil {
-		return b.fail
+		return was, is, b.fail
 	}
 	b.adopted++
-	return nil
+	return b.was, b.is, nil
 }
 
 func set(t testing.TB, item model.Item, values map[string]string) {

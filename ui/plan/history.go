@@ -2,6 +2,7 @@ package plan
 
 import (
 	"washeve/model"
+	"washeve/model/quantity"
 	"washeve/ui/form"
 	"washeve/ui/history"
 	"washeve/ui/keeping"
@@ -76,21 +77,31 @@ func (m Model) rewrite(r keeping.Rewriter) Model {
 
 // adopt makes the example the person's own.
 func (m Model) adopt() Model {
-	if err := m.keeper.Adopt(); err != nil {
+	was, is, err := m.keeper.Adopt()
+	if err != nil {
 		return m.warn("Could not write it out: " + err.Error())
 	}
-	m.now.example = false
-	m.history = m.history.Map(owned)
+	owned := func(w work) work { return owned(w, was, is) }
+	m.now, m.history = owned(m.now), m.history.Map(owned)
+	m = m.replan(m.now)
 	if m.changed {
 		if m = m.save(); m.unsaved != nil {
 			return m
 		}
 	}
-	return m.say("It is yours now: change what is not so, line by line.")
+	words := "It is yours now: change what is not so, line by line."
+	if is != was {
+		words += " Its days are the coming ones; its weather is made up, so state yours (d)."
+	}
+	return m.say(words)
 }
 
-func owned(w work) work {
+// owned is the example as the person's own, with the day that its wash has now.
+func owned(w work, was, is model.Date) work {
 	w.example = false
+	if w.wash.Date.Or(model.Date{}) == was && is != was {
+		w.wash.Date = quantity.Typed(is, is.String())
+	}
 	return w
 }
 

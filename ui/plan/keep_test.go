@@ -12,6 +12,8 @@ import (
 	"github.com/stretchr/testify/assert"
 	"pgregory.net/rapid"
 
+	"washeve/model"
+	"washeve/model/quantity"
 	"washeve/planner"
 	"washeve/ui/form"
 	"washeve/ui/internal/hands"
@@ -39,6 +41,23 @@ func TestExampleIsKeptOnlyWhenAdopted(t *testing.T) {
 	assert.Contains(t, p.Seen(), "this is your own already")
 	p.Keys("u")
 	assert.Equal(t, "Willow Bend", kept.wash.Place, "undo is saved as well")
+}
+
+// The days of the example are past some day: as a person's own it has the coming ones, a
+// day that the person stated being kept.
+func TestAnAdoptedExampleIsOfTheComingDays(t *testing.T) {
+	o := ours(t)
+	o.Example = true
+	kept := o.Keeper.(*book)
+	kept.was, kept.is = model.Date{Year: 2026, Month: 5, Day: 16}, model.Date{Year: 2026, Month: 11, Day: 28}
+	o.Wash.Date = quantity.Some(kept.was)
+	p := play(t, o, "p 2 a")
+	assert.Contains(t, p.Says(), "It is yours now: change what is not so, line by line. Its days are the coming ones; its weather is made up, so state yours (d).")
+	assert.Equal(t, "2026-11-28", kept.wash.Date.Words())
+	p.Keys("u")
+	assert.Equal(t, "2026-11-28", kept.wash.Date.Words(), "what is taken back has that day, too")
+	p = play(t, o, "d '2026-12-05' enter a")
+	assert.Equal(t, "2026-12-05", kept.wash.Date.Words())
 }
 
 // A new user types four values, and has a plan that is saved. The planner is

@@ -28,8 +28,9 @@ type Keeper interface {
 	// Save keeps everything. An error that is a [washeve/ui/keeping.Rewriter] can be settled by
 	// asking the person.
 	Save(model.Rig, model.Places, model.Wash) error
-	// Adopt writes the built-in example out as the person's own.
-	Adopt() error
+	// Adopt writes the built-in example out as the person's own. The day of its wash
+	// was one, and is another where that was past.
+	Adopt() (was, is model.Date, err error)
 }
 
 // Options is what the screen is made from.
