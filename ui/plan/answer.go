@@ -2,6 +2,7 @@ package plan
 
 import (
 	"fmt"
+	"strings"
 
 	"washeve/model"
 	"washeve/model/quantity"
@@ -255,7 +256,8 @@ func (m *Model) noteLines(at layout.Rect) []string {
 		if len(lines) == 0 {
 			parts = cells.Clauses(cells.Safe(text), at.W-2, room, m.th.Marks.More)
 		}
-		if left > 0 || len(parts) > room {
+		cut := len(parts) > 0 && strings.HasSuffix(parts[len(parts)-1], m.th.Marks.More)
+		if left > 0 || len(parts) > room || cut {
 			left++
 			return
 		}
@@ -274,7 +276,11 @@ func (m *Model) noteLines(at layout.Rect) []string {
 		add(m.th.Marks.Dot, m.th.Muted, n.Text(m.sys), len(m.plan.Warnings)+i == all-1)
 	}
 	if left > 0 {
-		lines = append(lines, m.th.Text.On(cells.Clip(fmt.Sprintf("%d more to heed: f shows all", left), at.W, "")))
+		more := "%d more to heed: f shows all"
+		if len(lines) == 0 {
+			more = "%d to heed: f shows all"
+		}
+		lines = append(lines, m.th.Text.On(cells.Clip(fmt.Sprintf(more, left), at.W, "")))
 	}
 	return lines
 }

@@ -89,11 +89,10 @@ func (m Model) adopt() Model {
 			return m
 		}
 	}
-	words := "It is yours now: change what is not so, line by line."
 	if is != was {
-		words += " Its days are the coming ones; its weather is made up, so state yours (d)."
+		return m.say("It is yours now, on the coming days. Its weather is made up: d states yours.")
 	}
-	return m.say(words)
+	return m.say("It is yours now: change what is not so, line by line.")
 }
 
 // owned is the example as the person's own, with the day that its wash has now.

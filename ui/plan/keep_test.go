@@ -52,7 +52,7 @@ func TestAnAdoptedExampleIsOfTheComingDays(t *testing.T) {
 	kept.was, kept.is = model.Date{Year: 2026, Month: 5, Day: 16}, model.Date{Year: 2026, Month: 11, Day: 28}
 	o.Wash.Date = quantity.Some(kept.was)
 	p := play(t, o, "p 2 a")
-	assert.Contains(t, p.Says(), "It is yours now: change what is not so, line by line. Its days are the coming ones; its weather is made up, so state yours (d).")
+	assert.Contains(t, p.Says(), "It is yours now, on the coming days. Its weather is made up: d states yours.")
 	assert.Equal(t, "2026-11-28", kept.wash.Date.Words())
 	p.Keys("u")
 	assert.Equal(t, "2026-11-28", kept.wash.Date.Words(), "what is taken back has that day, too")
