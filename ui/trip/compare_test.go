@@ -41,7 +41,7 @@ func TestAWayBecomesTheTripAsOneEdit(t *testing.T) {
 	assert.Nil(t, aside(p, "di-all"))
 	assert.Contains(t, p.Seen(), "The trip is now: DI for all. u takes it back.")
 	assert.Equal(t, model.DIForAll, k.trips[0].DIFor, "it is kept")
-	assert.Contains(t, p.Seen(), "June loop: DI water for every stage, ordered resin takes 10 d")
+	assert.Contains(t, p.Seen(), "June loop: DI water for every stage, resin takes 10 d")
 	assert.Less(t, float64(p.M.plan.AllOnSpec), float64(before))
 	p.Keys("u")
 	assert.Empty(t, k.trips[0].DIFor)

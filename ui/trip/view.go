@@ -232,7 +232,7 @@ const nameWidth = 24
 
 // settings is the line about the trip as a whole.
 func (m *Model) settings() string {
-	lead := "ordered resin takes " + report.Days(m.plan.Lead, m.sys)
+	lead := "resin takes " + report.Days(m.plan.Lead, m.sys)
 	carried := "carried from the start"
 	if m.now.Carry == model.No {
 		carried = "comes along the way"
