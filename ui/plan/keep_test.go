@@ -101,7 +101,10 @@ func TestFailedSaveKeepsTheWorkAndSaysSo(t *testing.T) {
 }
 
 // stubborn is an error of saving that a yes settles.
-type stubborn struct{ kept *book }
+type stubborn struct {
+	kept *book
+	out  bool // it is only about what was taken away
+}
 
 func (s stubborn) Error() string { return "places.toml would have to be written anew." }
 
@@ -110,10 +113,24 @@ func (s stubborn) Rewrite() (string, error) {
 	return "places.toml.bak-1", nil
 }
 
+func (s stubborn) TakesOut() bool { return s.out }
+
+// What is taken away here is asked for by what it is: the file loses nothing else.
+func TestTakingOutOfAFileIsAskedPlainly(t *testing.T) {
+	o := ours(t)
+	kept := o.Keeper.(*book)
+	kept.fail = fmt.Errorf("save: %w", stubborn{kept, true})
+	p := play(t, o, "p 2")
+	assert.Contains(t, p.Seen(), "Take it out of the file too, and keep a copy of the file as it was? y or n")
+	assert.Contains(t, p.Keys("n").Says(), "Not saved. It is as you see it here; s tries again, u takes the change back.")
+	p.Keys("s y")
+	assert.NoError(t, p.M.Leave())
+}
+
 func TestRewritingAFileIsAsked(t *testing.T) {
 	o := ours(t)
 	kept := o.Keeper.(*book)
-	kept.fail = fmt.Errorf("save: %w", stubborn{kept})
+	kept.fail = fmt.Errorf("save: %w", stubborn{kept, false})
 	p := play(t, o, "p 2")
 	assert.Contains(t, p.Seen(), "Write it anew, and keep the old file aside? y or n")
 	for _, word := range strings.Fields("Not saved: save: places.toml would have to be written anew.") {
@@ -207,7 +224,7 @@ func TestRandomKeysNeverPanicOrOverflow(t *testing.T) {
 		o.Theme = themes[rapid.IntRange(0, 1).Draw(rt, "theme")]
 		kept := &book{}
 		if rapid.Bool().Draw(rt, "disk full") {
-			kept.fail = stubborn{kept}
+			kept.fail = stubborn{kept, false}
 		}
 		o.Keeper = kept
 		play(t, o, "").AnyKeys(rt, all, 40)

@@ -175,7 +175,7 @@ func (m Model) answer(does keys.Action) Model {
 	if does == form.Yes {
 		return q.Yes(m)
 	}
-	return m.warn("Left as it was.")
+	return m.warn("Not saved. It is as you see it here; s tries again, u takes the change back.")
 }
 
 // mouse puts the hand where it clicks, and scrolls.
