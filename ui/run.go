@@ -21,6 +21,8 @@ type Options struct {
 	plan.Options
 	In  io.Reader
 	Out io.Writer
+	// Columns is how wide the terminal is now, 0 where that is not known; it may be nil.
+	Columns func() int
 	// Rest is called when a key has been answered, beside all else; it may be nil.
 	Rest func()
 }
@@ -74,6 +76,9 @@ func byLines(ctx context.Context, o Options) error {
 	o.Means.Tick, o.Rest, o.Theme.Words = 0, nil, true
 	ctx, done := signalled(ctx)
 	defer done()
+	if o.Columns != nil {
+		o.Out = talk.Wrapped(o.Out, o.Columns)
+	}
 	return talk.Run(ctx, Open(o), o.In, o.Out)
 }
 

@@ -139,29 +139,39 @@ func Blank(n int) string { return strings.Repeat(" ", max(n, 0)) }
 func Repeat(mark string, n int) string { return strings.Repeat(mark, max(n, 0)) }
 
 // Wrap breaks plain text into lines of at most width cells, at blanks where
-// there are any. A number and its unit stay together.
+// there are any. A number and its unit stay together, and so does a date.
 func Wrap(text string, width int) []string {
 	if width <= 0 {
 		return nil
 	}
 	lines := strings.Split(ansi.Wrap(bound(text), width, ""), "\n")
 	for i, line := range lines {
-		lines[i] = strings.ReplaceAll(line, noBreak, " ")
+		lines[i] = unbound.Replace(line)
 	}
 	return lines
 }
 
-const noBreak = "\u00a0"
+// The blank and the dash that no line is broken at.
+const (
+	noBreak = "\u00a0"
+	dash    = "\u2011"
+)
 
-// bound puts a blank that does not break behind every number.
+var unbound = strings.NewReplacer(noBreak, " ", dash, "-")
+
+// bound puts a blank that does not break behind every number, and such a dash into a date.
 func bound(text string) string {
 	var b strings.Builder
+	digit := func(i int) bool { return i >= 0 && i < len(text) && text[i] >= '0' && text[i] <= '9' }
 	for i := range len(text) {
-		if text[i] == ' ' && i > 0 && text[i-1] >= '0' && text[i-1] <= '9' && i+1 < len(text) && text[i+1] > '9' {
+		switch {
+		case text[i] == ' ' && digit(i-1) && i+1 < len(text) && text[i+1] > '9':
 			b.WriteString(noBreak)
-			continue
+		case text[i] == '-' && digit(i-1) && digit(i+1):
+			b.WriteString(dash)
+		default:
+			b.WriteByte(text[i])
 		}
-		b.WriteByte(text[i])
 	}
 	return b.String()
 }

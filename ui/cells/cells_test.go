@@ -62,6 +62,8 @@ func TestWrapMost(t *testing.T) {
 
 func TestWrapKeepsNumberAndUnitTogether(t *testing.T) {
 	assert.Equal(t, []string{"it takes", "24 s or so"}, cells.Wrap("it takes 24 s or so", 11))
+	assert.Equal(t, []string{"home by", "2026-06-12"}, cells.Wrap("home by 2026-06-12", 14))
+	assert.Equal(t, []string{"a half-", "foot tank"}, cells.Wrap("a half-foot tank", 9), "other words break at their dash")
 }
 
 func TestRight(t *testing.T) {

@@ -1,0 +1,25 @@
+package main
+
+import (
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+
+	"washeve/ui/cells"
+)
+
+// On a terminal no word is cut at the edge, also when the window has changed since.
+func TestTheTalkKeepsToTheWidthOfTheWindow(t *testing.T) {
+	s := start(t, setup{width: 50, height: 40, args: []string{"--plain"}})
+	s.sees("help:")
+	for _, line := range strings.Split(s.output(), "\r\n") {
+		assert.LessOrEqual(t, cells.Width(line), 50, line)
+	}
+	assert.Contains(t, s.output(), "takes 24 s\r\nor longer to fill.")
+	s.resize(90, 40)
+	s.press("tell\n")
+	s.sees("Cap 2.49 gpm (contact time): a gallon takes 24 s or longer to fill.")
+	s.press("quit\n")
+	assert.Equal(t, done, s.ends())
+}
