@@ -152,4 +152,7 @@ func Stated[Q quantity.Quantity](v Q, sys quantity.System) quantity.Opt[Q] {
 }
 
 // Written tells a screen that is seen again that the log has grown.
-type Written struct{}
+type Written struct {
+	// IDs are what was written, in the order of the deeds: each can be undone.
+	IDs [][]string
+}

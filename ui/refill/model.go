@@ -40,6 +40,7 @@ type Model struct {
 	touched    bool       // something of it was typed
 	written    bool
 	reading    *entry.Reading
+	wrote      [][]string    // what was written, deed by deed
 	readings   []string      // what was read of the new fill
 	last       *model.Sample // of the readings
 

@@ -120,7 +120,8 @@ func TestTheNewFillIsWritten(t *testing.T) {
 	assert.Contains(t, p.Seen(), "Read: 0 ppm NaCl, a first cup, not used.")
 	assert.Len(t, p.M.past.Present().Readings, 2)
 	back := p.Send(hands.Key("esc")).(screen.Back)
-	assert.Equal(t, entry.Written{}, back.With)
+	written, _ := back.With.(entry.Written)
+	assert.Len(t, written.IDs, 3, "the fill and two readings, each to be undone by itself")
 }
 
 func TestFailedAppendKeepsTheFill(t *testing.T) {

@@ -2,6 +2,7 @@ package refill
 
 import (
 	"fmt"
+	"strings"
 
 	"washeve/ui/entry"
 	"washeve/ui/screen"
@@ -20,7 +21,7 @@ func (m Model) Spoken() talk.Page {
 			m.fill = f
 			return m
 		})
-		p.Title, p.Like = title, "write"
+		p.Title, p.Like, p.Tell = title, "change when 2026-06-12, or write", m.fillTold(p.Things())
 		if p.Words != nil {
 			p.Words = append(p.Words, m.stepWords()...)
 		}
@@ -40,6 +41,25 @@ func (m Model) Spoken() talk.Page {
 		p.Said = m.status
 	}
 	return p
+}
+
+// fillTold is what goes into the log as it stands, and what else can be stated of it.
+func (m Model) fillTold(lines []talk.Thing) func() []string {
+	var told, open []string
+	for _, th := range lines {
+		switch {
+		case th.Text == "":
+			open = append(open, th.Name)
+		case th.Name != "identifier":
+			told = append(told, th.Name+": "+th.Text)
+		}
+	}
+	return func() []string {
+		if m.written {
+			return []string{"The new fill is in the log. On the Bed page undo strikes it out."}
+		}
+		return append(told, "write puts it into the log so. If it was done on another day, say so first, like change when 2026-06-12. Not stated yet, and no need: "+strings.Join(open, ", ")+".")
+	}
 }
 
 func (m Model) stepWords() []talk.Word {

@@ -214,7 +214,10 @@ func (m Model) firstWater() []line {
 
 func (m Model) logged() []line {
 	if m.written {
-		return []line{{text: "The new fill is in the log. What follows counts from here.", head: true}}
+		return []line{
+			{text: "The new fill is in the log. What follows counts from here.", head: true},
+			do(m.th.Key("u", "undo") + " on the Bed screen strikes it out again."),
+		}
 	}
 	return nil
 }
