@@ -193,3 +193,24 @@ func TestMessagesNameWordsAndNotKeys(t *testing.T) {
 	assert.Contains(t, said, "undo takes it back.")
 	assert.NotRegexp(t, `(^|[ .;])(u|w|e|esc) (takes|brings|adds|tells|leaves)`, said)
 }
+
+// What an answer says can be asked where it comes from, by the name that it says.
+func TestEveryNumberThatIsSaidCanBeAskedFor(t *testing.T) {
+	said := saidIn(t, mine(t), "trip", "why order by", "why chance", "why changes", "why cost", "why to carry", "back",
+		"bed", "why left", "why ends", "why order by", "why cost", "back", "why chance of lasting", "why flow cap", "day", "why recommended start")
+	assert.NotContains(t, said, "no such number")
+	assert.Contains(t, said, "order by: 2026-05-22. Order resin")
+	assert.Contains(t, said, "The lead time is taken off that day.")
+	assert.Contains(t, said, "order by: no date yet (10 days before it ends)")
+}
+
+// A trip and a wash whose days are over are told as such, before all that was.
+func TestWhatIsPastIsSaidFirst(t *testing.T) {
+	dir := mine(t)
+	var out, errs bytes.Buffer
+	s := atTerminal(&out, &errs, "trip", "back")
+	s.clock = stopped{noon.AddDate(1, 0, 0)}
+	require.Zero(t, run([]string{"--plain", "--dir", dir}, s), errs.String())
+	assert.Regexp(t, `Saturday wash: .*, 2026-05-16\. This day is past: \d+ days ago\.\n`, out.String())
+	assert.Contains(t, out.String(), "This trip is over: its last day was 2026-06-27.")
+}

@@ -1,8 +1,10 @@
 package bed
 
 import (
+	"slices"
 	"strings"
 
+	"washeve/ui/cells"
 	"washeve/ui/entry"
 	"washeve/ui/report"
 	"washeve/ui/screen"
@@ -99,6 +101,26 @@ func (m Model) things() []talk.Thing {
 	return all
 }
 
-func (m Model) numbers() []talk.Number { return talk.Reasons(m.th, m.sys, m.reasons()) }
+// numbers are those with their reasons, and under the name by which the answer tells it
+// whatever has none yet, with what it waits for.
+func (m Model) numbers() []talk.Number {
+	all := talk.Reasons(m.th, m.sys, m.reasons())
+	named := func(name string) int {
+		return slices.IndexFunc(all, func(n talk.Number) bool { return n.Name == name })
+	}
+	for _, r := range m.rowsTold() {
+		reasoned := map[string]string{"left": "remaining gallons", "cost": "cost so far", "ends": "end of the fill"}[r.Label]
+		switch i := named(reasoned); {
+		case named(r.Label) >= 0:
+		case i >= 0:
+			all = append(all, talk.Number{Name: r.Label, Value: r.Value, Lines: all[i].Lines})
+		default:
+			all = append(all, talk.Number{Name: r.Label, Value: r.Value, Lines: func(width int) []string {
+				return cells.Wrap(cells.Safe(r.Label+": "+r.Value+" ("+r.Note+")"), width)
+			}})
+		}
+	}
+	return all
+}
 
 var _ talk.Speaker = Model{}

@@ -6,6 +6,7 @@ import (
 
 	"washeve/model"
 	"washeve/model/quantity"
+	"washeve/planner"
 	"washeve/ui/entry"
 	"washeve/ui/report"
 	"washeve/ui/screen"
@@ -142,16 +143,16 @@ func (m Model) answerTold() []string {
 		return []string{"No plan yet. It needs: " + strings.Join(words, ", ") + ". walk needed asks for each."}
 	}
 	plan := m.plan
-	lines := []string{
-		report.Heading(plan), report.Judged(&plan) + ", chance " + report.Chance(plan.Bed.ChanceLasts) + ".",
-		"DI water " + quantity.Show(plan.DI.Volume, m.sys) + " in " + report.Time(plan.DI.Duration) + ".",
-		report.Cap(plan, m.sys) + ".",
+	lines := []string{report.Heading(plan) + pastWords(plan)}
+	if m.planErr != nil {
+		lines = append(lines, "Mind: this is the last plan that could be made: "+m.planErr.Error()+".")
 	}
+	lines = append(lines,
+		report.Judged(&plan)+", chance "+report.Chance(plan.Bed.ChanceLasts)+".",
+		"DI water "+quantity.Show(plan.DI.Volume, m.sys)+" in "+report.Time(plan.DI.Duration)+".",
+		report.Cap(plan, m.sys)+".")
 	if plan.Day != nil {
 		lines = append(lines, report.DayStart(plan.Day)+".")
-	}
-	if m.planErr != nil {
-		lines = append(lines, "This is the last plan that could be made: "+m.planErr.Error())
 	}
 	if m.underway != "" {
 		lines = append(lines, m.underway+"; wash goes on with it.")
@@ -160,6 +161,17 @@ func (m Model) answerTold() []string {
 		lines = append(lines, entry.ReadingLog)
 	}
 	return lines
+}
+
+// pastWords end the heading of a plan whose day is over: all that follows is about a
+// wash that was.
+func pastWords(plan planner.Plan) string {
+	for _, n := range plan.Warnings {
+		if n.Code == planner.PastDay {
+			return ". " + n.Format
+		}
+	}
+	return ""
 }
 
 func (m Model) numbers() []talk.Number {

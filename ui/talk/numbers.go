@@ -45,6 +45,10 @@ func (t *talk) why(name string) {
 		return
 	}
 	numbers := p.Numbers()
+	if len(numbers) == 0 {
+		t.say("There is no number here to explain yet.")
+		return
+	}
 	if name == "" {
 		t.numbers(numbers)
 		return
@@ -73,14 +77,7 @@ func (t *talk) numbers(all []Number) {
 	for _, g := range groups {
 		t.say("why " + g + " tells the " + g + " as well.")
 	}
-	t.say("Say why and a name, like why " + example(all) + "; why all explains each.")
-}
-
-func example(numbers []Number) string {
-	if len(numbers) == 0 {
-		return "flow cap"
-	}
-	return numbers[0].Name
+	t.say("Say why and a name, like why " + all[0].Name + "; why all explains each.")
 }
 
 // matching finds numbers by their name: that one, or else all that hold the words.

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"washeve/model"
+	"washeve/ui/cells"
 	"washeve/ui/report"
 	"washeve/ui/screen"
 	"washeve/ui/talk"
@@ -50,7 +51,11 @@ func (m Model) told() []string {
 	if !m.begun {
 		return []string{"There is no trip yet. A trip is a list of stops and washes by date: it says before you leave whether the resin lasts, where to change it, what to carry, and the day to order by. begin starts one, two weeks from today, with a stop and a wash to change."}
 	}
-	lines := append([]string{m.now.Name + "."}, m.answerTold()...)
+	lines := []string{m.now.Name + "."}
+	if m.plan.Over {
+		lines = []string{m.now.Name + ". This trip is over: its last day was " + m.plan.Last.String() + "."}
+	}
+	lines = append(lines, m.answerTold()...)
 	for _, n := range m.plan.Notes {
 		lines = append(lines, n.Text(m.sys))
 	}
@@ -166,6 +171,31 @@ func (m *Model) from(f model.Field) []string {
 	return m.names(f.Refers)
 }
 
-func (m Model) numbers() []talk.Number { return talk.Assumptions("", m.th, m.sys, m.plan.Assumptions) }
+// numbers are those of the answer, then what was stated or taken for them.
+func (m Model) numbers() []talk.Number {
+	if m.planErr != nil || len(m.plan.Washes) == 0 {
+		return talk.Assumptions("", m.th, m.sys, m.plan.Assumptions)
+	}
+	p := m.plan
+	order, changes := "no resin is needed", strings.Join(report.TripChanges(p), " ")
+	if day, given := p.OrderBy.Get(); given {
+		order = day.String()
+	}
+	if changes == "" {
+		changes = "none is planned, and none advised"
+	}
+	said := func(name, value string, why ...string) talk.Number {
+		return talk.Number{Name: name, Value: value, Lines: func(width int) []string {
+			return cells.Wrap(cells.Safe(name+": "+value+". "+strings.Join(why, " ")), width)
+		}}
+	}
+	return append([]talk.Number{
+		said("chance that every wash ends on spec", report.Percent(p.AllOnSpec), chanceWords),
+		said("changes of resin", strings.TrimSuffix(changes, "."), "What is thrown out is the life left in the bed on that day, on average over the thousand ways."),
+		said("order by", order, report.TripOrder(p, m.sys), "Resin must be at hand by the first change, or by the first wash at risk where no change is to be; and by the first day where it is carried from the start. The lead time is taken off that day."),
+		said("to carry", strings.TrimSuffix(report.TripCarry(p, m.sys), "."), "One fill for each change; or one as a spare, where a wash is at risk and no change is to be."),
+		said("cost", strings.TrimSuffix(report.TripCost(p), "."), "Each wash uses up a share of the fill, by the price of that fill; what is to buy is the fills to carry."),
+	}, talk.Assumptions("", m.th, m.sys, p.Assumptions)...)
+}
 
 var _ talk.Speaker = Model{}

@@ -129,9 +129,12 @@ func (m Model) read(title string, lines func(width int) []string) tea.Cmd {
 	return func() tea.Msg { return screen.Go{To: page} }
 }
 
+// chanceWords say how the chances of a trip are worked out.
+const chanceWords = "One bed goes through all washes: a thousand ways in which it may be, with its capacity, its contact, the load of each place's water and, where a water is unknown, its place in the band, go through the whole trip. The chance of a wash is the share of them that end under the limit; the chance of all is the share that do so every time, and no product."
+
 // whyLines lists what was stated or assumed, and how the answer is worked out.
 func (m Model) whyLines(width int) []string {
-	lines := cells.Wrap("One bed goes through all washes: a thousand ways in which it may be, with its capacity, its contact, the load of each place's water and, where a water is unknown, its place in the band, go through the whole trip. The chance of a wash is the share of them that end under the limit; the chance of all is the share that do so every time, and no product.", width)
+	lines := cells.Wrap(chanceWords, width)
 	lines = append(lines, "")
 	for _, a := range m.plan.Assumptions {
 		text := a.Name + ": " + report.Value(a, m.sys) + " (" + string(a.Source.Tag) + ": " + a.Source.Text + ")"
