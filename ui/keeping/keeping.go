@@ -13,6 +13,8 @@ import (
 type Rewriter interface {
 	error
 	Rewrite() (backup string, err error)
+	// TakesOut tells that nothing is lost but items that are taken out.
+	TakesOut() bool
 }
 
 // Saved is said of work that is kept.
@@ -31,8 +33,12 @@ func Question[M any](err error, answers string, rewrite func(M, Rewriter) M) *fo
 	if !errors.As(err, &r) {
 		return nil
 	}
+	text := "Write it anew, and keep the old file aside? "
+	if r.TakesOut() {
+		text = "Take it out of the file too, and keep a copy of the file as it was? "
+	}
 	return &form.Question[M]{
-		Text: "Write it anew, and keep the old file aside? " + answers,
+		Text: text + answers,
 		Why:  "Not saved: " + err.Error(),
 		Yes:  func(m M) M { return rewrite(m, r) },
 	}

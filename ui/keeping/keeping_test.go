@@ -11,9 +11,10 @@ import (
 	"washeve/ui/keeping"
 )
 
-type changed struct{}
+type changed struct{ takesOut bool }
 
 func (changed) Error() string            { return "rig.toml was changed by another hand" }
+func (c changed) TakesOut() bool         { return c.takesOut }
 func (changed) Rewrite() (string, error) { return "rig.toml.1", nil }
 
 func rewritten(m string, r keeping.Rewriter) string {
@@ -28,4 +29,5 @@ func TestOnlyWhatAYesSettlesIsAsked(t *testing.T) {
 	require.NotNil(t, q)
 	assert.Equal(t, "Not saved: the rig: rig.toml was changed by another hand. Write it anew, and keep the old file aside? y or n", q.Spoken())
 	assert.Equal(t, "the rig, beside rig.toml.1", q.Yes("the rig"))
+	assert.Equal(t, "Take it out of the file too, and keep a copy of the file as it was? y or n", keeping.Question(changed{takesOut: true}, "y or n", rewritten).Text)
 }

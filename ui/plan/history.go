@@ -55,17 +55,8 @@ func (m Model) save() Model {
 		m.changed = false
 		return m.say(keeping.Saved)
 	}
-	var rewriter Rewriter
-	if errors.As(m.unsaved, &rewriter) {
-		text := "Write it anew, and keep the old file aside? y or n"
-		if rewriter.TakesOut() {
-			text = "Take it out of the file too, and keep a copy of the file as it was? y or n"
-		}
-		m.question = &question{
-			text: text,
-			why:  "Not saved: " + m.unsaved.Error(),
-			yes:  func(m Model) Model { return m.rewrite(rewriter) },
-		}
+	if q := keeping.Question(m.unsaved, m.th.YesOrNo(), Model.rewrite); q != nil {
+		m.question = q
 		return m
 	}
 	return m.warn(keeping.NotSaved(m.unsaved))

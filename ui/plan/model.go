@@ -33,15 +33,6 @@ type Keeper interface {
 	Adopt() (was, is model.Date, err error)
 }
 
-// Rewriter is an error of saving that a yes settles: the file is written anew,
-// and what stood in it is kept aside.
-type Rewriter interface {
-	error
-	Rewrite() (backup string, err error)
-	// TakesOut tells that nothing is lost but what was taken away here.
-	TakesOut() bool
-}
-
 // Options is what the screen is made from.
 type Options struct {
 	Rig     model.Rig

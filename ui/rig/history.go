@@ -43,7 +43,7 @@ func (m Model) kept() Model {
 	backup := ""
 	for range 4 + len(*m.now.Others) { // every file once
 		m.unsaved = m.save(m.now)
-		var r Rewriter
+		var r keeping.Rewriter
 		switch {
 		case m.unsaved == nil:
 			return m.said(backup)

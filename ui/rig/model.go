@@ -13,7 +13,6 @@ import (
 	"washeve/planner"
 	"washeve/ui/form"
 	"washeve/ui/history"
-	"washeve/ui/keeping"
 	"washeve/ui/layout"
 	"washeve/ui/screen"
 	"washeve/ui/theme"
@@ -24,7 +23,7 @@ type Options struct {
 	Stock   stock.Stock
 	Example bool // the built-in example, which is kept nowhere
 	Changed bool // and it was changed already
-	// Save keeps everything. An error that is a [Rewriter] can be settled.
+	// Save keeps everything. An error that is a [washeve/ui/keeping.Rewriter] can be settled.
 	Save func(stock.Stock) error
 	// Make plans a wash, to see what is assumed of the chosen item.
 	Make  func(model.Rig, model.Places, model.Wash) (planner.Plan, error)
@@ -33,13 +32,6 @@ type Options struct {
 	Units quantity.System
 	Size  layout.Size
 	At    Spot // what is chosen first; the zero value is the first item
-}
-
-// Rewriter is an error of saving that can be settled.
-type Rewriter interface {
-	keeping.Rewriter
-	// TakesOut tells that nothing is lost but the items that are taken out.
-	TakesOut() bool
 }
 
 // Done tells the screen below what the stock has become.
