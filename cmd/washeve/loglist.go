@@ -131,6 +131,9 @@ func (p *program) listSystem() quantity.System {
 func entryLine(row model.Row, tail, stages int, sys quantity.System) string {
 	id := row.Entry.ID
 	says := report.EntrySays(&row, sys)
+	if c, corrects := row.Entry.Body.(*model.Correction); corrects { // as the list shows it
+		says = strings.Replace(says, c.Of, c.Of[max(len(c.Of)-tail, 0):], 1)
+	}
 	switch {
 	case stages == 1:
 		says += ", 1 stage"

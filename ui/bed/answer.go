@@ -153,6 +153,9 @@ func (m Model) numberRows(width int) []string {
 func (m Model) leftRow() report.Row {
 	left, run := m.plan.Bed.Remaining, m.ahead.Running
 	note := report.EightInTen(left, m.sys)
+	if left.P90 <= 0 {
+		note = "the limit is reached"
+	}
 	if run.Job > 0 {
 		note += "; the next wash takes " + quantity.Show(run.Job, m.sys)
 	}

@@ -22,24 +22,17 @@ type Curve struct {
 // Draw plots the curve: the median, the band of eight in ten, the limit, and
 // under the axis the job. The scale of ppm is by powers of ten.
 func (c Curve) Draw(th theme.Theme, size layout.Size) []string {
-	const margin = 6
 	if th.Plain || size.W < 30 || size.H < 6 || len(c.Points) < 2 {
 		return c.words(th, size)
 	}
 	s := newSheet(size)
-	plot := layout.Rect{X: margin, Y: 0, W: size.W - margin, H: size.H - 2}
+	plot := layout.Rect{X: curveMargin, Y: 0, W: size.W - curveMargin, H: size.H - 2}
 	low, high := c.range10()
 	row := func(ppm float64) int {
 		part := (math.Log10(math.Max(tame(ppm), 1e-3)) - low) / (high - low)
 		return plot.H - 1 - int(math.Round(math.Min(math.Max(part, 0), 1)*float64(plot.H-1)))
 	}
-	for decade := math.Ceil(low); decade <= high; decade++ {
-		y := row(math.Pow(10, decade))
-		s.write(0, y, cells.Right(quantity.Round(math.Pow(10, decade)), margin-1), th.Muted)
-	}
-	for y := range plot.H {
-		s.set(margin-1, y, th.Marks.Wall, th.Edge)
-	}
+	s.scale(th, plot, low, high, row)
 	limitRow := row(c.Limit)
 	s.fill(layout.Rect{X: plot.X, Y: limitRow, W: plot.W, H: 1}, th.Marks.Limit, th.Bad)
 	for x := range plot.W {
@@ -76,7 +69,36 @@ func (c Curve) axis(th theme.Theme, s sheet, plot layout.Rect) {
 	s.write(plot.X, y+1, quantity.Show(first, c.System), th.Muted)
 	end := quantity.Show(last, c.System)
 	s.write(plot.X+plot.W-len(end), y+1, end, th.Muted)
-	s.centre(layout.Rect{X: plot.X + 6, W: plot.W - 6 - len(end)}, y+1, "next wash "+th.Marks.Full+th.Marks.Full, th.Accent)
+	wash := "next wash " + th.Marks.Full + th.Marks.Full
+	middle := layout.Rect{X: plot.X + 6, W: plot.W - 6 - len(end)}
+	s.centre(middle, y+1, wash, th.Accent)
+	c.legend(th, s, y+1, plot.X+6, middle.X+(middle.W-cells.Width(wash))/2, cells.Width(wash), plot.X+plot.W-len(end))
+}
+
+// legend says under the axis what the line and the band are: left and right of the words
+// about the next wash, which begin at a cell and are so wide.
+func (c Curve) legend(th theme.Theme, s sheet, y, left, words, wide, right int) {
+	const apart = 2
+	s.centre(layout.Rect{X: left + 1, W: words - apart - left - 1}, y, th.Marks.Median+" middle", th.DI)
+	s.centre(layout.Rect{X: words + wide + apart, W: right - words - wide - 2*apart}, y, th.Marks.Band+" 8 in 10", th.Muted)
+}
+
+// scale writes the powers of ten beside a plot, and over them what they count.
+func (s sheet) scale(th theme.Theme, plot layout.Rect, low, high float64, row func(ppm float64) int) {
+	free := 0
+	for decade := math.Floor(high); decade >= math.Ceil(low); decade-- {
+		y := row(math.Pow(10, decade))
+		s.write(0, y, cells.Right(quantity.Round(math.Pow(10, decade)), curveMargin-1), th.Muted)
+		if y == free {
+			free++
+		}
+	}
+	if free < plot.H {
+		s.write(0, free, cells.Right("ppm", curveMargin-1), th.Muted)
+	}
+	for y := range plot.H {
+		s.set(curveMargin-1, y, th.Marks.Wall, th.Edge)
+	}
 }
 
 // volume is the volume that a cell of the axis stands for.

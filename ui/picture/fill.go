@@ -72,12 +72,7 @@ func (f Fill) frame(th theme.Theme, s sheet, plot layout.Rect) func(ppm float64)
 		part := (math.Log10(math.Max(tame(ppm), 1e-3)) - low) / (high - low)
 		return plot.H - 1 - int(math.Round(math.Min(math.Max(part, 0), 1)*float64(plot.H-1)))
 	}
-	for decade := math.Ceil(low); decade <= high; decade++ {
-		s.write(0, row(math.Pow(10, decade)), cells.Right(quantity.Round(math.Pow(10, decade)), curveMargin-1), th.Muted)
-	}
-	for y := range plot.H {
-		s.set(curveMargin-1, y, th.Marks.Wall, th.Edge)
-	}
+	s.scale(th, plot, low, high, row)
 	limit := row(f.Limit)
 	s.fill(layout.Rect{X: plot.X, Y: limit, W: plot.W, H: 1}, th.Marks.Limit, th.Bad)
 	s.write(plot.X+1, limit, " limit ", th.Bad)

@@ -18,5 +18,5 @@ func (m Model) bedLeftWords(plan planner.Plan) string {
 	case left.P50 <= 0:
 		return "Left in the bed: as likely as not nothing, one time in ten " + show(left.P90) + " or more" + again
 	}
-	return fmt.Sprintf("Left in the bed: about %s (%s to %s)%s", show(left.P50), show(left.P10), show(left.P90), again)
+	return fmt.Sprintf("Left in the bed: about %s (%s)%s", show(left.P50), report.EightInTen(left, m.sys), again)
 }

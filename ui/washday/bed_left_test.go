@@ -10,6 +10,10 @@ import (
 )
 
 func TestABedWithNothingLeftSaysSo(t *testing.T) {
+	m := fresh(t, "").m
+	assert.Contains(t, m.leftWords(), "8 in 10: ")
+	m.u.Outlook.Low, m.u.Outlook.Mid, m.u.Outlook.High = quantity.Some(quantity.Volume(0)), quantity.Some(quantity.Volume(0)), quantity.Some(quantity.Volume(0))
+	assert.Equal(t, "most likely nothing", m.leftWords())
 	var p planner.Plan
 	p.Bed.ChanceLasts = 0.05
 	assert.Equal(t, "Left in the bed: most likely nothing; a wash like this again: chance 5 %.", Model{}.bedLeftWords(p))

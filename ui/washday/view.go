@@ -200,14 +200,16 @@ func begun(u *model.Underway) string {
 	return u.Deeds[0].At.Wall.Format("2006-01-02 15:04")
 }
 
-// percentLeft is a band as words.
+// leftWords are what is left, with how sure that is.
 func (m Model) leftWords() string {
 	left, known := m.state.Left(&m.u)
-	if !known {
+	switch {
+	case !known:
 		return ""
+	case left.P90 <= 0:
+		return "most likely nothing"
 	}
-	show := func(v quantity.Volume) string { return quantity.Show(v, m.sys) }
-	return fmt.Sprintf("about %s (%s to %s)", show(left.P50), show(left.P10), show(left.P90))
+	return fmt.Sprintf("about %s (%s)", quantity.Show(left.P50, m.sys), report.EightInTen(left, m.sys))
 }
 
 func (m Model) chanceWords() string {
