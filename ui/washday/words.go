@@ -165,7 +165,7 @@ func (m Model) endWords() string {
 	if limit, given := m.u.Limit.Get(); given {
 		words += ", limit " + report.PPM(limit.Number)
 	}
-	return words + "; chance that it lasts: " + m.chanceWords()
+	return words + "; lasts: chance " + m.chanceWords()
 }
 
 // oddWords tell of a reading that no bed like this one would show.
