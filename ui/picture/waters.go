@@ -77,30 +77,38 @@ func spotMark(th theme.Theme, s planner.Spots) (mark string, every int) {
 }
 
 // FaceLegend says in a line what is strewn over some faces of a vehicle and what they are
-// filled in with. What has no room is left out, the spots last; in words there is nothing
-// to say.
+// filled in with. What has no room is left out; in words there is nothing to say.
 func FaceLegend(th theme.Theme, c Coach, width int, sides ...model.Side) string {
-	if th.Plain {
-		return ""
-	}
-	line := ""
-	add := func(mark string, ink theme.Ink, words string) {
-		if cells.Width(line)+cells.Width(mark+" "+words) <= width {
-			line += ink.On(mark+" "+words) + " "
-		}
-	}
-	on := func(is func(Face) bool) bool {
-		return slices.ContainsFunc(sides, func(s model.Side) bool { f, known := c.Faces[s]; return known && is(f) })
-	}
-	for _, spots := range []planner.Spots{planner.Towel, planner.Seen, planner.Faint} {
-		if mark, _ := spotMark(th, spots); on(func(f Face) bool { return f.Spots == spots }) {
-			add(mark, SpotInk(th, spots), report.SpotWords(spots))
-		}
-	}
+	line := SpotLegend(th, c, width, sides...)
 	for _, w := range []model.Water{model.Raw, model.Softened} {
-		if on(func(f Face) bool { return f.Water == w }) {
-			add(WaterFill(th, w), WaterInk(th, w), report.WaterName(w))
+		if c.any(sides, func(f Face) bool { return f.Water == w }) {
+			line += legendPart(th, WaterFill(th, w), WaterInk(th, w), report.WaterName(w), width-cells.Width(line))
 		}
 	}
 	return line
+}
+
+// SpotLegend says in a line what is strewn over some faces, as [FaceLegend] does.
+func SpotLegend(th theme.Theme, c Coach, width int, sides ...model.Side) string {
+	line := ""
+	for _, spots := range []planner.Spots{planner.Towel, planner.Seen, planner.Faint} {
+		if mark, _ := spotMark(th, spots); c.any(sides, func(f Face) bool { return f.Spots == spots }) {
+			line += legendPart(th, mark, SpotInk(th, spots), report.SpotWords(spots), width-cells.Width(line))
+		}
+	}
+	return line
+}
+
+// any tells whether something holds of any of some faces.
+func (c Coach) any(sides []model.Side, is func(Face) bool) bool {
+	return slices.ContainsFunc(sides, func(s model.Side) bool { f, known := c.Faces[s]; return known && is(f) })
+}
+
+// legendPart is a mark with its words, and nothing where there is no room for it or
+// nothing is drawn.
+func legendPart(th theme.Theme, mark string, ink theme.Ink, words string, room int) string {
+	if text := mark + " " + words; !th.Plain && cells.Width(text) <= room {
+		return ink.On(text) + " "
+	}
+	return ""
 }

@@ -51,7 +51,11 @@ func (m *Model) pictureBlocks(r layout.PlanRects, coach picture.Coach) []layout.
 	}
 	if !r.Legend.Empty() {
 		line := picture.TankLegend(m.th, before, after, r.Legend.W)
-		line += picture.FaceLegend(m.th, coach, r.Legend.W-cells.Width(line), model.Left)
+		sides := []model.Side{model.Left, model.Roof}
+		if r.Above.Empty() {
+			sides = sides[:1]
+		}
+		line += picture.SpotLegend(m.th, coach, r.Legend.W-cells.Width(line), sides...)
 		blocks = append(blocks, layout.Placed{At: r.Legend, Lines: []string{line}})
 	}
 	if !r.Faces.Empty() {
