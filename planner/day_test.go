@@ -62,7 +62,7 @@ func TestWithoutWeatherOnlyTheSunIsTold(t *testing.T) {
 		assert.Contains(t, strings.Join(d.Unknown, "\n"), word)
 	}
 	assert.Len(t, d.Unknown, 3, "what is needed, and no more")
-	assert.Equal(t, []string{"sky (clear)", "colour (mid)"}, d.Assumed)
+	assert.Equal(t, []string{"colour (mid)", "sky (clear)"}, d.Assumed)
 	assert.Empty(t, d.Windows)
 	assert.False(t, d.Recommended.Given() || d.Chosen.Given())
 	assert.Len(t, d.Start.Turns, 5, "the order needs only the sun")

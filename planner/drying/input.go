@@ -198,10 +198,10 @@ func (in Input) assumed() []string {
 		}
 	}
 	w := in.Weather
-	take(!w.DewPoint.Given() && w.Humidity.Given() && !w.HumidityAt.Given(), "hour of the humidity (mean of the day)")
+	take(slices.ContainsFunc(in.Faces, func(f Face) bool { return f.Colour == "" }), "colour (mid)")
 	take(w.Sky == "", "sky (clear)")
 	take(!in.Elevation.Given(), "elevation (sea level)")
-	take(slices.ContainsFunc(in.Faces, func(f Face) bool { return f.Colour == "" }), "colour (mid)")
+	take(!w.DewPoint.Given() && w.Humidity.Given() && !w.HumidityAt.Given(), "hour of the humidity (day's mean)")
 	return words
 }
 

@@ -90,7 +90,7 @@ func DayStart(d *planner.DayPlan) string {
 	case d.NotAfter.Given():
 		words += "; " + easyStarts(d)
 	case recommended:
-		words += "; no start is easy, at " + best.Label + " the fewest faces hurry"
+		words += "; no start is easy: at " + best.Label + " the fewest faces hurry (" + Faces(best.Hurried()) + ")"
 	}
 	return words
 }
@@ -113,7 +113,7 @@ func DayBest(d *planner.DayPlan) string {
 	case d.NotAfter.Given():
 		return "recommended (R) " + best.Label + "; " + easyStarts(d)
 	}
-	return "recommended (R) " + best.Label + ": fewest faces hurry, " + Faces(best.Hurried())
+	return "recommended (R) " + best.Label + ": fewest faces hurry: " + Faces(best.Hurried())
 }
 
 // DayOrder lists the faces in order, each with its reason.

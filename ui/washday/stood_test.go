@@ -43,6 +43,12 @@ func TestAFlushCutShortIsToldAndAsked(t *testing.T) {
 	assert.Equal(t, model.Work, p.m.step().Kind)
 }
 
+func TestAFlushThatIsLeftOutIsAskedAboutToo(t *testing.T) {
+	p := fresh(t, "").to(model.Flush).keys("s")
+	assert.Contains(t, p.seen(), "The flush was left out: b goes back and runs it.")
+	assert.Contains(t, p.keys("r '1 ppm NaCl' enter").seen(), "Only 0.0 gal of 6.1 gal were run out")
+}
+
 // The rest of the flush is run, and then the reading counts without a question.
 func TestTheRestOfTheFlushIsRun(t *testing.T) {
 	p := short(t).keys("r '1 ppm NaCl' enter n b space 300s enter r '1 ppm NaCl' enter")

@@ -170,6 +170,8 @@ func (m Model) leaveStep(how model.DeedKind) Model {
 	}
 	switch {
 	case m.state.Over:
+	case left.Kind == model.Flush && how == model.Skip:
+		return m.warn("The flush was left out: b goes back and runs it.")
 	case left.Kind == model.Flush && m.state.Stands():
 		return m.warn("The flush was cut short: b goes back and runs the rest.")
 	case left.Kind == model.Flush:
