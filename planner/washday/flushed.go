@@ -28,5 +28,5 @@ func (s State) Flushed() (ran, asked quantity.Volume) {
 // be too low.
 func (s State) Stands() bool {
 	ran, asked := s.Flushed()
-	return ran < enough*asked
+	return !s.Vouched && ran < enough*asked
 }

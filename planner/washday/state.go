@@ -28,6 +28,7 @@ type State struct {
 	Reading  quantity.Opt[quantity.Reading]
 	Accepted bool
 	FirstCup bool
+	Vouched  bool // the person said that the bed was flushed all the same, since the last flush was come to
 }
 
 // Done is what was done of a step.
@@ -112,6 +113,7 @@ func (f *folding) deed(n int) {
 		f.back()
 	case model.TakeRead:
 		f.Reading, f.Accepted, f.FirstCup = d.Reading, false, d.Flushed == model.No
+		f.Vouched = f.Vouched || d.Flushed == model.Yes
 	case model.Measure:
 		f.Steps = measured(f.u.Steps, f.State, n, d.Flow.Or(0))
 	case model.TakeWay:
@@ -171,9 +173,13 @@ func (f *folding) back() {
 	f.unread()
 }
 
-// unread forgets the reading: the water is another from here on.
+// unread forgets the reading: the water is another from here on. At a flush so is the
+// water that stands.
 func (f *folding) unread() {
 	f.Reading, f.Accepted, f.FirstCup = quantity.Opt[quantity.Reading]{}, false, false
+	if s := f.step(); s != nil && s.Kind == model.Flush {
+		f.Vouched = false
+	}
 }
 
 // way takes a way out. One that makes the bed read lower asks for a new reading;

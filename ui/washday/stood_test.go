@@ -7,6 +7,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"washeve/model"
+	"washeve/ui/theme"
 )
 
 // short is a wash whose flush was ended after a second.
@@ -43,6 +44,19 @@ func TestAFlushCutShortIsToldAndAsked(t *testing.T) {
 	assert.Equal(t, model.Work, p.m.step().Kind)
 }
 
+// By words the question is answered by yes or no, and the hints name words.
+func TestTheQuestionByWords(t *testing.T) {
+	b := &bay{}
+	o := b.options()
+	o.Theme = theme.New(theme.Options{Plain: true})
+	said := talked(t, o, "next", "next", "next", "next", "next", "skip", "reading 1 ppm NaCl", "no", "before", "next", "reading 1 ppm NaCl", "back")
+	assert.Contains(t, said, "The flush was left out: before goes back and runs it.")
+	assert.Contains(t, said, "Was the bed flushed all the same? yes, or no for a first cup")
+	assert.Contains(t, said, "A FIRST CUP, no go yet")
+	assert.Contains(t, said, "GO: the pen shows no more than")
+	assert.NotContains(t, said, "b goes back")
+}
+
 func TestAFlushThatIsLeftOutIsAskedAboutToo(t *testing.T) {
 	p := fresh(t, "").to(model.Flush).keys("s")
 	assert.Contains(t, p.seen(), "The flush was left out: b goes back and runs it.")
@@ -60,6 +74,10 @@ func TestThePersonMaySayThatItWasFlushed(t *testing.T) {
 	p := short(t).keys("r '1 ppm NaCl' enter y")
 	assert.Contains(t, p.seen(), "GO: the pen shows no more than the limit")
 	assert.Equal(t, model.Yes, sampleOf(t, p).Flushed)
+	p.keys("r '2 ppm NaCl' enter")
+	assert.Contains(t, p.seen(), "GO: the pen shows no more than the limit", "said once, it is not asked again")
+	p.keys("b enter r '2 ppm NaCl' enter")
+	assert.Contains(t, p.seen(), "Was the bed", "another flush is another question")
 }
 
 // Of a flush that runs still, little is out.
