@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 	"testing"
+	"time"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -177,6 +178,37 @@ func TestOnlyWhatIsWashedIsInTheDay(t *testing.T) {
 	d := dayOf(t, rig, places, wash)
 	assert.Len(t, d.Start.Turns, 2)
 	assert.Len(t, d.Steps[0].Faces, 2)
+}
+
+// On a day without an easy start the recommended one is not called bad when it is chosen,
+// and any other is told which is better.
+func TestTheRecommendedStartIsNotWarnedAgainst(t *testing.T) {
+	rig, places, wash := aDay(t)
+	set(t, &rig.Vehicles[0], "colour", "black")
+	set(t, &wash, "high", "95 F", "low", "70 F", "dew_point", "30 F", "wind", "12 mph")
+	p := mustMake(t, rig, places, wash)
+	best, given := p.Day.Recommended.Get()
+	require.True(t, given)
+	require.False(t, best.Easy)
+	said := func(at time.Time) string {
+		wash.Start = quantity.Some(model.TimeOfDayAt(at))
+		var words []string
+		for _, n := range mustMake(t, rig, places, wash).Warnings {
+			if n.Code == "start-hurries" || n.Code == "no-easy-start" {
+				words = append(words, n.Format)
+			}
+		}
+		return strings.Join(words, "\n")
+	}
+	assert.Contains(t, said(best.At), "No start on this day is easy: at "+best.Label+", the best,")
+	assert.NotContains(t, said(best.At), "not good")
+	for _, s := range p.Day.Starts {
+		if best.Better(s) {
+			assert.Contains(t, said(s.At), "A start at "+s.Label+" is not good:")
+			assert.Contains(t, said(s.At), best.Label+" is the best:")
+			break
+		}
+	}
 }
 
 // A vehicle of no stated colour is taken for a mid one, and the plan says so.
