@@ -185,6 +185,20 @@ func TestAWordIsHeardWhereAValueIsAskedFor(t *testing.T) {
 	assert.NotContains(t, said, `Read: "start 7:45"`)
 }
 
+// Where nothing was stated, what is asked for is told again, and why.
+func TestNoNumberIsNoReading(t *testing.T) {
+	assert.Contains(t, saidIn(t, mine(t), "bed", "reading", "yes", "-", "", "back"), "A number is needed, like 6 ppm NaCl.")
+}
+
+// What a person wrote is said as it was written, also where it reads like a message that
+// names a key.
+func TestWhatAPersonWroteIsSaidAsItIs(t *testing.T) {
+	const name = "old dock. u brings it back; esc leaves it"
+	said := saidIn(t, mine(t), "rig", "rename Fernwater to "+name, "back", "list dock", "take out "+name, "yes", "undo")
+	assert.Contains(t, said, " "+name+": ")
+	assert.Contains(t, said, name+" is taken out; undo brings it back.")
+}
+
 // A message that names keys of a screen names the words by which they are had here.
 func TestMessagesNameWordsAndNotKeys(t *testing.T) {
 	said := saidIn(t, mine(t), "bed", "resin", "back", "back", "compare", "take 2")

@@ -3,12 +3,15 @@
 package entry
 
 import (
+	"errors"
 	"fmt"
+	"strings"
 	"time"
 
 	tea "github.com/charmbracelet/bubbletea"
 
 	"washeve/model"
+	"washeve/model/quantity"
 	"washeve/ui/form"
 	"washeve/ui/keys"
 )
@@ -163,18 +166,32 @@ func (f Form) with(key, text string) (model.Entry, error) {
 	if !ok {
 		return e, fmt.Errorf("there is no %s here", key)
 	}
-	return e, field.Set(f.moment(key, text))
+	text, err := f.moment(key, text)
+	if err != nil {
+		return e, err
+	}
+	return e, field.Set(text)
+}
+
+// dayAndHour is a moment as a person writes it, where the zone is known.
+const dayAndHour = "2026-06-12 08:15"
+
+// isMoment tells that a field may be typed without its hours from UTC.
+func (f Form) isMoment(key string) bool {
+	return f.known.Zone != nil && (key == "at" || key == "new_at")
 }
 
 // moment completes a moment that was typed without its hours from UTC.
-func (f Form) moment(key, text string) string {
-	if key != "at" && key != "new_at" {
-		return text
+func (f Form) moment(key, text string) (string, error) {
+	if !f.isMoment(key) || strings.TrimSpace(text) == "" {
+		return text, nil
 	}
-	if m, err := model.ParseMoment(text, f.known.Zone); err == nil {
-		return m.String()
+	m, err := model.ParseMoment(text, f.known.Zone)
+	if wrong := new(quantity.ParseError); errors.As(err, &wrong) {
+		wrong.Example = dayAndHour
+		return text, wrong
 	}
-	return text
+	return m.String(), err
 }
 
 // State sets a field, as if it had been typed; what is wrong is told.

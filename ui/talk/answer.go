@@ -54,6 +54,9 @@ func (t *talk) answers(text string) {
 		default:
 			t.picked(q, text)
 		}
+		if p := t.page(); p.Asks != nil {
+			t.say(p.Said)
+		}
 		text = ""
 	}
 }

@@ -39,5 +39,6 @@ func broken(line string, width int) string {
 		in = ""
 	}
 	bare := strings.TrimRight(text, " ")
-	return in + strings.Join(cells.Wrap(bare, width-len(in)), "\n"+in) + text[len(bare):]
+	whole := strings.ReplaceAll(bare, " %", "\u00a0%")
+	return in + strings.Join(cells.Wrap(whole, width-len(in)), "\n"+in) + text[len(bare):]
 }

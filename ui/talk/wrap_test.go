@@ -23,6 +23,7 @@ func onTerminal(t *testing.T, width int, text string) string {
 
 func TestLongLinesAreBrokenAtWords(t *testing.T) {
 	assert.Equal(t, "It takes\n24 gal or\n36 gal a\nwash.\nNext.\n", onTerminal(t, 12, "It takes 24 gal or 36 gal a wash.\nNext.\n"), "a number keeps its unit")
+	assert.Equal(t, "It is 93 or\n100 %.\n", onTerminal(t, 15, "It is 93 or 100 %.\n"), "and so does a share")
 	assert.Equal(t, "  one two three four\n  five six seven\n", onTerminal(t, 22, "  one two three four five six seven\n"), "a line stays as far in as it was")
 	assert.Equal(t, "a long question,\nand help: ", onTerminal(t, 17, "a long question, and help: "), "the blank behind a question stays")
 	assert.Equal(t, strings.Repeat("word ", 40)+"\n", onTerminal(t, 0, strings.Repeat("word ", 40)+"\n"), "no width is known")
