@@ -144,6 +144,8 @@ type asks struct {
 	k *memory
 }
 
+func (a asks) TakesOut() bool { return false }
+
 func (a asks) Rewrite() (string, error) {
 	a.k.fails = nil
 	return "trips/june.toml.bak-1", nil

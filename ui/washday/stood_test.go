@@ -48,7 +48,7 @@ func TestAFlushCutShortIsToldAndAsked(t *testing.T) {
 func TestTheQuestionByWords(t *testing.T) {
 	b := &bay{}
 	o := b.options()
-	o.Theme = theme.New(theme.Options{Plain: true})
+	o.Theme = theme.New(theme.Options{Plain: true, Words: true})
 	said := talked(t, o, "next", "next", "next", "next", "next", "skip", "reading 1 ppm NaCl", "no", "before", "next", "reading 1 ppm NaCl", "back")
 	assert.Contains(t, said, "The flush was left out: before goes back and runs it.")
 	assert.Contains(t, said, "Was the bed flushed all the same? yes, or no for a first cup")
