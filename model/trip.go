@@ -89,7 +89,7 @@ func (t *Trip) Fields() []Field {
 }
 
 // Otherwise lists in words what all washes of the trip do otherwise than they say
-// themselves.
+// themselves. Minutes and ppm are the same in US and metric units.
 func (t *Trip) Otherwise() []string {
 	var words []string
 	if t.DIFor != "" {

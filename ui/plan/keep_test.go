@@ -56,7 +56,7 @@ func TestAnAdoptedExampleIsOfTheComingDays(t *testing.T) {
 	assert.Equal(t, "2026-11-28", kept.wash.Date.Words())
 	p.Keys("u")
 	assert.Equal(t, "2026-11-28", kept.wash.Date.Words(), "what is taken back has that day, too")
-	p = play(t, o, "d '2026-12-05' enter a")
+	play(t, o, "d '2026-12-05' enter a")
 	assert.Equal(t, "2026-12-05", kept.wash.Date.Words())
 }
 
