@@ -32,7 +32,7 @@ func pictures() []picture {
 		{file: "refill.svg", season: true, keys: []string{"B", "c"}, see: "Old resin out"},
 		{file: "washday.svg", keys: []string{"W", "enter", "space"}, see: "the time runs"},
 		{file: "short.svg", keys: []string{"S"}, see: "two fills"},
-		{file: "trip.svg", keys: []string{"T"}, see: "order"},
+		{file: "trip.svg", keys: []string{"T"}, see: "Order resin"},
 		{file: "rig.svg", keys: []string{"R"}, see: "What you own"},
 		{file: "compare.svg", keys: []string{"C"}, see: "as planned"},
 		{file: "ways.svg", keys: []string{"T", "C", "G", "left", "left"}, see: "Instead: state the water"},
