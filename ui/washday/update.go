@@ -171,9 +171,9 @@ func (m Model) leaveStep(how model.DeedKind) Model {
 	switch {
 	case m.state.Over:
 	case left.Kind == model.Flush && how == model.Skip:
-		return m.warn("The flush was left out: b goes back and runs it.")
+		return m.warn("The flush was left out: " + m.th.Key("b", "before") + " goes back and runs it.")
 	case left.Kind == model.Flush && m.state.Stands():
-		return m.warn("The flush was cut short: b goes back and runs the rest.")
+		return m.warn("The flush was cut short: " + m.th.Key("b", "before") + " goes back and runs the rest.")
 	case left.Kind == model.Flush:
 		return m.say("Read the pen in the stream, then " + m.th.Key("r", "reading") + ".")
 	case how == model.GoOn && done.Spent == 0 && left.Volume.Given():

@@ -8,10 +8,10 @@ import (
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
 
-	"washeve/planner/internal/reference"
 	"washeve/model/quantity"
 	"washeve/planner/drying/air"
 	"washeve/planner/drying/sun"
+	"washeve/planner/internal/reference"
 )
 
 // testdata/reference/psychrometrics.csv: PsychroLib 1.1.1, the formulae of the

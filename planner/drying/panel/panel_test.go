@@ -10,12 +10,12 @@ import (
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
 
-	"washeve/planner/internal/reference"
 	"washeve/model"
 	"washeve/model/quantity"
 	"washeve/planner/drying/air"
 	"washeve/planner/drying/panel"
 	"washeve/planner/drying/sky"
+	"washeve/planner/internal/reference"
 )
 
 const sea = quantity.Pressure(101325)

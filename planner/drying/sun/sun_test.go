@@ -9,9 +9,9 @@ import (
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
 
-	"washeve/planner/internal/reference"
 	"washeve/model/quantity"
 	"washeve/planner/drying/sun"
+	"washeve/planner/internal/reference"
 )
 
 const deg = quantity.Degree
