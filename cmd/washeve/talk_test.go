@@ -225,6 +225,6 @@ func TestWhatIsPastIsSaidFirst(t *testing.T) {
 	s := atTerminal(&out, &errs, "trip", "back")
 	s.clock = stopped{noon.AddDate(1, 0, 0)}
 	require.Zero(t, run([]string{"--plain", "--dir", dir}, s), errs.String())
-	assert.Regexp(t, `Saturday wash: .*, 2026-05-16\. This day is past: \d+ days ago\.\n`, out.String())
+	assert.Regexp(t, `Saturday wash: .*, 2026-05-16\. This day is past: \d+ days ago\. State the day of the wash\.\n`, out.String())
 	assert.Contains(t, out.String(), "This trip is over: its last day was 2026-06-27.")
 }

@@ -91,7 +91,7 @@ func (m Model) headLines(d *planner.DayPlan, width int) []string {
 		mark, ink, words = m.th.Marks.Good, m.th.Good, "easy: no face hurries"
 	}
 	lines = append(lines, ink.On(cells.Clip(mark+" "+words, width, m.th.Marks.More)))
-	lines = append(lines, m.th.Muted.On(cells.Clip(report.DayBest(d), width, m.th.Marks.More)))
+	lines = append(lines, m.th.Muted.On(cells.Clip(report.DayBest(d, m.th.Key("recommended (R)", "recommended")), width, m.th.Marks.More)))
 	return lines
 }
 

@@ -145,7 +145,9 @@ func TestTypingIsChecked(t *testing.T) {
 	assert.Contains(t, p.Seen(), "is neither a compass word nor degrees")
 	p.Keys("enter")
 	assert.Contains(t, p.Seen(), "Not taken:")
-	assert.Equal(t, "north", p.nose(), "the last right text holds")
+	assert.True(t, p.M.Typing(), "what is typed next is meant for it, too")
+	p.Keys("backspace enter")
+	assert.Equal(t, "north", p.nose())
 	p.Keys("s '9:00' esc")
 	assert.Empty(t, p.start())
 }

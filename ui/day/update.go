@@ -78,6 +78,9 @@ func (m Model) keep(does keys.Action) Model {
 	case redo:
 		return m.redone()
 	case accept:
+		if m.edit.Holds(does) {
+			return m.warn(m.edit.NotTaken())
+		}
 		return m.finishEdit()
 	case abandon:
 		m.edit = nil

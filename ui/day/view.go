@@ -132,7 +132,10 @@ func (m Model) editLine(width int) string {
 	room := min(width-cells.Width(head), 28)
 	line := m.th.Accent.On(head) + m.edit.View(m.th, room)
 	says, ink := "like "+f.Example, m.th.Muted
-	if m.edit.Says() != "" {
+	switch {
+	case m.alarm:
+		says, ink = m.status, m.th.Doubt
+	case m.edit.Says() != "":
 		says, ink = m.edit.Says(), m.edit.Ink(m.th)
 	}
 	used := cells.Width(line)

@@ -124,6 +124,10 @@ func (f Form) check(text string) error {
 }
 
 func (f Form) typed(does keys.Action) Form {
+	if f.edit.Holds(does) {
+		f.status = f.edit.NotTaken()
+		return f
+	}
 	switch does {
 	case form.Accept:
 		return f.finish().onto(f.hand + 1)

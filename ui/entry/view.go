@@ -50,11 +50,11 @@ func (f Form) help(th theme.Theme, width, most int) []string {
 	if len(field.Choices) == 0 {
 		text += ", like " + field.Example
 	}
-	if f.status != "" {
-		text, ink = f.status, th.Doubt
-	}
 	if f.edit != nil && f.edit.Says() != "" {
 		text, ink = f.edit.Says(), f.edit.Ink(th)
+	}
+	if f.status != "" {
+		text, ink = f.status, th.Doubt
 	}
 	var lines []string
 	for _, line := range cells.Clauses(cells.Safe(text), width, most, th.Marks.More) {

@@ -13,6 +13,7 @@ import (
 
 	"washeve/model/quantity"
 	"washeve/ui/cells"
+	"washeve/ui/keys"
 	"washeve/ui/theme"
 )
 
@@ -85,7 +86,13 @@ func (e Edit) Offered(try Try) Edit {
 	return e.With(e.Offer, try)
 }
 
-// NotTaken says why a text that is wrong was dropped.
+// Holds tells that a text which is wrong stays under the hand, whatever key is to end it
+// but esc: what is typed next is meant for it, too.
+func (e Edit) Holds(does keys.Action) bool {
+	return does != Abandon && e.Problem != nil && e.Offer == "" && strings.TrimSpace(e.Text()) != ""
+}
+
+// NotTaken says why a text that is wrong is not taken.
 func (e Edit) NotTaken() string { return "Not taken: " + strings.TrimSuffix(e.Says(), ".") + "." }
 
 func (e Edit) check(try Try) Edit {

@@ -50,6 +50,9 @@ func (m Model) withEdit(e form.Edit) Model {
 
 // typing does what a key means while a value is typed.
 func (m Model) typing(does keys.Action) Model {
+	if m.edit.Holds(does) {
+		return m.warn(m.edit.NotTaken())
+	}
 	switch does {
 	case form.Accept:
 		return m.offered().finishEdit().toLacking()

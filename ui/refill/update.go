@@ -152,6 +152,9 @@ func checkResin(text string) error {
 
 func (m Model) typing(does keys.Action) Model {
 	e := *m.edit
+	if e.Holds(does) {
+		return m.warn(e.NotTaken())
+	}
 	m.edit = nil
 	if does == abandon {
 		return m

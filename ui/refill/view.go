@@ -130,7 +130,7 @@ func (m Model) statusLine(width int) string {
 	if m.alarm {
 		ink = m.th.Doubt
 	}
-	if m.edit != nil && m.edit.Says() != "" {
+	if m.edit != nil && m.edit.Says() != "" && !m.alarm {
 		text, ink = m.edit.Says(), m.edit.Ink(m.th)
 	}
 	return ink.On(cells.Clip(cells.Safe(text), width, m.th.Marks.More))

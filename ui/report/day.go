@@ -104,16 +104,16 @@ func easyStarts(d *planner.DayPlan) string {
 	return "easy starts from " + from + " to " + to
 }
 
-// DayBest is the recommended start, and what is good about it.
-func DayBest(d *planner.DayPlan) string {
+// DayBest is the start that is called recommended, and what is good about it.
+func DayBest(d *planner.DayPlan, recommended string) string {
 	best, given := d.Recommended.Get()
 	switch {
 	case !given:
 		return "no start on this day is fit for a wash"
 	case d.NotAfter.Given():
-		return "recommended (R) " + best.Label + "; " + easyStarts(d)
+		return recommended + " " + best.Label + "; " + easyStarts(d)
 	}
-	return "recommended (R) " + best.Label + ": fewest faces hurry: " + Faces(best.Hurried())
+	return recommended + " " + best.Label + ": fewest faces hurry: " + Faces(best.Hurried())
 }
 
 // DayOrder lists the faces in order, each with its reason.

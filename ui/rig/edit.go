@@ -87,6 +87,9 @@ func (m Model) withEdit(e form.Edit) Model {
 
 // types does what a key means while a value is typed.
 func (m Model) types(does keys.Action) Model {
+	if m.typing.Holds(does) {
+		return m.warn(m.typing.NotTaken())
+	}
 	fresh := m.typing.fresh
 	switch does {
 	case form.Accept:

@@ -171,7 +171,7 @@ func TestWrongInputSaysWhatWouldBeRight(t *testing.T) {
 	p.Keys("enter")
 	assert.Contains(t, p.Says(), "Not taken: is outside 5 ft to 75 ft")
 	assert.Zero(t, kept.saves)
-	p.Keys("esc pgdown pgdown e ctrl+u 'none'")
+	p.Keys("esc esc pgdown pgdown e ctrl+u 'none'")
 	assert.Contains(t, p.Says(), `"none" stands for no softener at all`)
 	p.Keys("esc pgdown down e ctrl+u 'small pressure washer'")
 	assert.Contains(t, p.Says(), `is the name of another sprayer already; give each its own`)

@@ -253,6 +253,9 @@ func (m Model) check(text string) error {
 
 // typing does what a key means while a value is typed.
 func (m Model) typing(does keys.Action) Model {
+	if m.edit.Holds(does) {
+		return m.warn(m.edit.NotTaken())
+	}
 	switch does {
 	case form.Abandon:
 		m.edit = nil

@@ -122,7 +122,7 @@ func TestWrongTextIsNotTaken(t *testing.T) {
 	p := play(t, o, "down enter enter ctrl+u 'soon' enter")
 	assert.Contains(t, p.Seen(), "Not taken")
 	assert.Equal(t, "2026-06-01", k.trips[0].Stops[0].Date.Or(model.Date{}).String())
-	p.Keys("esc end up up up enter down down down enter ctrl+u '900 ppm NaCl' enter")
+	p.Keys("esc esc end up up up enter down down down enter ctrl+u '900 ppm NaCl' enter")
 	assert.Contains(t, p.Seen(), "Not taken")
 	assert.Contains(t, p.Seen(), "is under tds_low")
 }

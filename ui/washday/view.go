@@ -156,7 +156,7 @@ func (m Model) statusLine(width int) string {
 }
 
 func (m Model) unsureWords() string {
-	return "A clock went back: a stretch of time could not be counted. " + m.th.Key("b", "before") + " and the times are yours to set right."
+	return "A clock went back, so some time is not counted: " + m.th.Key("b", "before") + " and the times set it right."
 }
 
 func (m Model) offerLines(width int) []string {
