@@ -6,8 +6,8 @@ import (
 
 	"github.com/stretchr/testify/assert"
 
-	"washeve/planner/internal/reference"
 	"washeve/model/quantity"
+	"washeve/planner/internal/reference"
 )
 
 // Head loss read from EPANET 2.3.5, and Darcy-Weisbach with Colebrook's

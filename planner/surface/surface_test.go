@@ -8,9 +8,9 @@ import (
 	"github.com/stretchr/testify/assert"
 	"pgregory.net/rapid"
 
-	"washeve/planner/internal/reference"
 	"washeve/model"
 	"washeve/model/quantity"
+	"washeve/planner/internal/reference"
 	"washeve/planner/water"
 )
 
