@@ -103,6 +103,19 @@ func TestLearningOfSeveralRigsEnds(t *testing.T) {
 	assert.NotEqual(t, b.past(lib.Rig, lib.Places), b.past(other, lib.Places))
 }
 
+// A list that was emptied is learned for as one that never held anything.
+func TestLearningOfARigWithoutItsSoftenerEnds(t *testing.T) {
+	b, lib := seasonBook(t)
+	rig := lib.Rig
+	rig.Softeners = rig.Softeners[:0]
+	b.past(rig, lib.Places)
+	learns(t, b, func() { b.past(rig, lib.Places) })
+	assert.Equal(t, entry.UpToDate, b.lag())
+	rig.Softeners = nil
+	b.past(rig, lib.Places)
+	assert.Equal(t, entry.UpToDate, b.lag())
+}
+
 func TestALogThatCannotBeUsedIsToldOnce(t *testing.T) {
 	dir := t.TempDir()
 	require.NoError(t, os.WriteFile(filepath.Join(dir, logFile), []byte("format = 99\n"), 0o600))

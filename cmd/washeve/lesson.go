@@ -24,12 +24,19 @@ func lessonsOf(rig model.Rig, places model.Places) lessons {
 	return lessons{rig.Beds, rig.Softeners, rig.Pens, rig.Defaults, places}
 }
 
-func (l lessons) equal(other lessons) bool { return reflect.DeepEqual(l, other) }
+func (l lessons) equal(other lessons) bool {
+	return same(l.beds, other.beds) && same(l.softeners, other.softeners) && same(l.pens, other.pens) &&
+		same(l.places, other.places) && reflect.DeepEqual(l.defaults, other.defaults)
+}
+
+// same does not tell a list that was emptied from one that never held anything.
+func same[T any](a, b []T) bool {
+	return len(a) == 0 && len(b) == 0 || reflect.DeepEqual(a, b)
+}
 
 // kept is a copy that later edits do not reach.
 func (l lessons) kept() lessons {
-	l.beds, l.softeners = append([]model.Bed(nil), l.beds...), append([]model.Softener(nil), l.softeners...)
-	l.pens, l.places = append([]model.Pen(nil), l.pens...), append(model.Places(nil), l.places...)
+	l.beds, l.softeners, l.pens, l.places = slices.Clone(l.beds), slices.Clone(l.softeners), slices.Clone(l.pens), slices.Clone(l.places)
 	return l
 }
 
