@@ -157,11 +157,13 @@ func (w *work) stageRows() []row {
 // stated, for the items that the wash uses.
 func (w *work) lacking() []ref {
 	var out []ref
-	for _, section := range []string{"vehicle", "bed", "place"} {
+	for _, section := range []string{"vehicle", "bed", "place", "softener"} {
 		index := w.chosen(section)
 		item := w.item(section, index)
 		if item == nil {
-			out = append(out, ref{section: "wash", key: section})
+			if section != "softener" { // a wash does without
+				out = append(out, ref{section: "wash", key: section})
+			}
 			continue
 		}
 		for _, f := range item.Fields() {

@@ -9,6 +9,7 @@ import (
 	"washeve/ui/cells"
 	"washeve/ui/entry"
 	"washeve/ui/form"
+	"washeve/ui/keeping"
 	"washeve/ui/keys"
 	"washeve/ui/layout"
 	"washeve/ui/report"
@@ -83,7 +84,7 @@ func (m *Model) statusLines(width int) []string {
 	if m.question != nil {
 		text, ink = m.question.Text, m.th.Doubt
 	}
-	if text == "" && m.planErr != nil && m.planned {
+	if (text == "" || text == keeping.Saved) && m.planErr != nil && m.planned {
 		text, ink = "The answer is the last one that could be planned: "+m.planErr.Error(), m.th.Doubt
 	}
 	if text == "" && m.underway != "" {
