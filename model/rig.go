@@ -38,7 +38,7 @@ func (s *Softener) Fields() []Field {
 		measure("diameter", "tank diameter", "inside diameter of the tank", "8 in", "2 in", "36 in", &s.Diameter),
 		measure("salt", "salt per regeneration", "salt used per volume of resin at each regeneration; it sets the capacity", "8 lb/ft3", "2 lb/ft3", "30 lb/ft3", &s.Salt),
 		measure("capacity", "capacity", "grains it takes out between regenerations, where the maker states it", "12000 gr", "100 gr", "400000 gr", &s.Capacity),
-		measure("gallons_so_far", "gallons since regeneration", "water that has passed since the last regeneration", "120 gal", "0 gal", "100000 gal", &s.SoFar),
+		measure("gallons_so_far", "gallons since salt", "water that has passed since the last regeneration", "120 gal", "0 gal", "100000 gal", &s.SoFar),
 		field("price", "price of a regeneration", "what the salt of one regeneration costs you", "$6", &s.Price, quantity.ParseMoney, quantity.Money.String),
 	}
 }

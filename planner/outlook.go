@@ -196,7 +196,7 @@ func lookAtSoftener(l *ledger, c chosen, raw water.Analysis, takes quantity.Volu
 		capacity = bed.SoftenerCapacity(salt).Of(resin)
 		l.assume(Assumption{Name: "softener capacity", Value: quantity.ValueOf(capacity), Source: practice("20000 gr/ft3 at 6 lb/ft3 of salt, 24000 at 8, 27000 at 10, 30000 at 15")})
 	}
-	soFar := take(l, "softener gallons since regeneration", s.SoFar, 0, practice("freshly regenerated"))
+	soFar := take(l, "softener gallons since salt", s.SoFar, 0, practice("freshly regenerated"))
 	hardness := quantity.Load(raw.Hardness())
 	whole := hardness.Supply(capacity)
 	left := max(whole-soFar, 0)

@@ -164,7 +164,7 @@ func (p *page) together() {
 		return
 	}
 	part := func(b planner.Band[float64]) string {
-		return fmt.Sprintf("%s (%s to %s)", report.Percent(quantity.Fraction(b.P50)), report.Percent(quantity.Fraction(b.P10)), report.Percent(quantity.Fraction(b.P90)))
+		return fmt.Sprintf("%s (%s to %s)", report.Times(b.P50), report.Times(b.P10), report.Times(b.P90))
 	}
 	readings := "readings"
 	if a.Used == 1 {

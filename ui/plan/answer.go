@@ -148,16 +148,18 @@ func (m *Model) jugRow() report.Row {
 	return row
 }
 
-// otherNote is which other waters there are, without their unit where there is no room.
+// otherNote is which other waters there are, in as many words as there is room for.
 func (m *Model) otherNote(room int) string {
 	p := m.plan
 	switch {
 	case p.Soft.Volume > 0 && p.Untreated.Volume > 0:
 		soft, raw := quantity.Show(p.Soft.Volume, m.sys), quantity.Show(p.Untreated.Volume, m.sys)
-		if words := "softened " + soft + ", raw " + raw; cells.Width(words) <= room {
-			return words
+		for _, words := range []string{"softened " + soft + ", raw " + raw, withoutUnit(soft) + " softened, " + withoutUnit(raw) + " raw"} {
+			if cells.Width(words) <= room {
+				return words
+			}
 		}
-		return withoutUnit(soft) + " softened, " + withoutUnit(raw) + " raw"
+		return "raw " + raw + " of it"
 	case p.Soft.Volume > 0:
 		return "softened water"
 	}

@@ -201,6 +201,9 @@ func Percent(f quantity.Fraction) string {
 	}
 }
 
+// Times writes a ratio of what may be more than a whole, in per cent.
+func Times(ratio float64) string { return fmt.Sprintf("%.0f %%", 100*ratio) }
+
 // Heading names the wash: what is washed, where, when.
 func Heading(p planner.Plan) string {
 	words := p.Wash

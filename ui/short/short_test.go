@@ -12,6 +12,7 @@ import (
 	"pgregory.net/rapid"
 
 	"washeve/model"
+	"washeve/model/quantity"
 	"washeve/planner"
 	"washeve/planner/split"
 	"washeve/ui/internal/golden"
@@ -69,6 +70,17 @@ func TestPins(t *testing.T) {
 	p.Keys("x")
 	assert.Empty(t, p.M.now.DIFaces)
 	assert.Equal(t, order, p.M.share.Order())
+}
+
+// A bed that lasts since nothing is asked of it is not called lasting.
+func TestAShareOfNothingSaysSo(t *testing.T) {
+	o := ours()
+	o.Rig.Beds[0].Resin = quantity.Some(0.02 * quantity.CubicFoot)
+	p := play(t, o, "")
+	assert.Empty(t, p.M.share.Order())
+	assert.Contains(t, p.Seen(), "With this share no face gets DI water")
+	assert.Contains(t, p.M.shareTold(), "With this share no face gets DI water.")
+	assert.NotContains(t, p.Seen(), "lasts this wash")
 }
 
 func TestPinsThatDoNotFitSaySo(t *testing.T) {

@@ -65,7 +65,7 @@ func (m Model) shareTold() []string {
 	s := &m.share
 	return []string{
 		report.ShareGives(s, m.sys), report.ShareSays(s, m.sys),
-		"With this share: " + report.Verdict(s.Verdict) + ", " + report.Percent(s.Chance) + ".",
+		m.ends() + ".",
 	}
 }
 

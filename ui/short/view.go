@@ -58,15 +58,29 @@ func (m Model) titleLine(width int) string {
 // verdictLines say how the share ends, and what there is to share out.
 func (m Model) verdictLines(width int) []string {
 	mark, ink := picture.Verdict(m.th, m.share.Verdict)
-	head := "With this share: " + report.Verdict(m.share.Verdict) + ", " + report.Percent(m.share.Chance)
-	if m.share.Short > 0 {
+	head := m.ends()
+	switch {
+	case m.share.Short > 0:
 		mark, ink, head = m.th.Marks.Bad, m.th.Bad, report.ShareSays(&m.share, m.sys)
+	case m.sharesNothing():
+		mark, ink = m.th.Marks.Bad, m.th.Bad
 	}
 	return []string{
 		ink.On(cells.Clip(mark+" "+head, width, m.th.Marks.More)),
 		m.th.Text.On(cells.Clip(m.gives(), width, m.th.Marks.More)),
 	}
 }
+
+// ends says how the wash ends with the share.
+func (m Model) ends() string {
+	if m.sharesNothing() {
+		return "With this share no face gets DI water"
+	}
+	return "With this share: " + report.Verdict(m.share.Verdict) + ", " + report.Percent(m.share.Chance)
+}
+
+// sharesNothing tells of a bed that lasts only since nothing is asked of it.
+func (m Model) sharesNothing() bool { return m.share.Needs > 0 && len(m.share.Order()) == 0 }
 
 func (m Model) saysLine(width int) string {
 	if m.share.Short > 0 {
