@@ -21,6 +21,9 @@ func (p *Plan) tell(l *ledger, c chosen, r resin, chain plumbing, raw water.Anal
 }
 
 func (p *Plan) tellBed(l *ledger, c chosen, r resin, a asked) {
+	if !p.Sprayer.WithinCap && p.Sprayer.Flow > 0 {
+		p.tellOverCap(l) // first, since all that follows holds at the cap's flow or under it
+	}
 	switch {
 	case len(a.uses) == 0:
 		l.warn("no-di", "No stage of this wash uses DI water: nothing is asked of the bed.")
@@ -48,9 +51,6 @@ func (p *Plan) tellBed(l *ledger, c chosen, r resin, a asked) {
 }
 
 func (p *Plan) tellFlow(l *ledger, c chosen, chain plumbing, at flow.Operating) {
-	if !p.Sprayer.WithinCap && p.Sprayer.Flow > 0 {
-		p.tellOverCap(l)
-	}
 	if held := p.Cap.Held(); p.Sprayer.OpenHose > held.Flow {
 		l.warn("open-hose", "An open hose would push %s through the bed, over the cap of %s: never fill buckets from it wide open.", quantity.ValueOf(p.Sprayer.OpenHose), quantity.ValueOf(held.Flow))
 	}
