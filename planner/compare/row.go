@@ -46,7 +46,7 @@ func rows() []Row {
 		{Key: "fill", Label: "fill, as stated", More: true, near: close, of: func(f Figures) Cell { return measured(f.Fill) }},
 		{Key: "year", Label: "fills a year", near: close, of: yearly},
 		{Key: "resin-year", Label: "resin a year", near: close, of: resinYearly},
-		{Key: "weight", Label: "carried", near: close, of: weighed},
+		{Key: "weight", Label: "carried in all", near: close, of: weighed},
 		{Key: "soft", Label: "soft water left", More: true, near: close, of: softLeft},
 	}
 }

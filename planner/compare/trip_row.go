@@ -25,7 +25,7 @@ func tripRows() []Row {
 		{Key: "resin", Label: "resin used up", of: func(f Figures) Cell { return sum(f.Trip.Used, "a fill of resin") }},
 		{Key: "salt", Label: "salt used up", of: func(f Figures) Cell { return sum(f.Trip.Salt, "a regeneration's salt") }},
 		{Key: "buy", Label: "resin to buy", of: func(f Figures) Cell { return sum(f.Trip.Buy, "a fill of resin") }},
-		{Key: "weight", Label: "carried", near: close, of: weighed},
+		{Key: "weight", Label: "carried in all", near: close, of: weighed},
 		{Key: "order", Label: "order by", More: true, of: orderBy},
 	}
 }

@@ -252,7 +252,10 @@ func (t *tripping) assumptions() []tag.Assumption {
 	if !t.in.Trip.Lead.Given() {
 		source = tag.FromPractice("how long resin takes to come")
 	}
-	all := []tag.Assumption{tag.Quantity("lead time", t.plan.Lead, source)}
+	all := []tag.Assumption{
+		tag.Quantity("lead time", t.plan.Lead, source),
+		{Name: "bed at the start", Words: "as it stands today; a wash before the trip counts once it is logged, or as a line of the trip", Source: tag.FromPractice("only what is written down is counted")},
+	}
 	if target, given := t.in.Trip.Target.Get(); given {
 		words := target.String()
 		if t.idleTarget() {
