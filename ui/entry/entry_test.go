@@ -116,6 +116,10 @@ func TestWrongTextIsDroppedAndSaid(t *testing.T) {
 	f, _ = press(f, "'30 psi' enter")
 	assert.Contains(t, f.status, "Not taken")
 	assert.False(t, f.Entry().Body.(*model.WashDone).DI.Given())
+	f, _ = press(f, "backspace")
+	assert.NotContains(t, strings.Join(f.Lines(plain(), 60, 12), "\n"), "Not taken", "it is another text by now")
+	f, _ = press(f, "backspace backspace backspace")
+	assert.Contains(t, strings.Join(f.Lines(plain(), 60, 12), "\n"), "needs its unit")
 }
 
 // What is typed behind a digit that a line refused is of the same text: none of it acts,

@@ -210,7 +210,7 @@ func (f Form) Update(msg tea.KeyMsg) (Form, keys.Action) {
 	switch {
 	case !bound && f.edit != nil:
 		e := f.edit.Type(msg, f.check)
-		f.edit = &e
+		f.edit, f.status = &e, ""
 		return f, ""
 	case !bound && msg.Paste && f.picker == nil && !f.refused:
 		return f.overtyped(msg), ""
