@@ -77,7 +77,7 @@ func (m Model) end(by int) string {
 
 func (m Model) wayKeys(nothing string) []keys.Binding {
 	return []keys.Binding{
-		keys.New("Ways", take, "enter", "take it", "enter").Explained("make the way under the hand the plan, and go back; on a face, the share as it stands. u on the plan takes it back").Unless(m.cannotTake()),
+		keys.New("Ways", take, "enter", "take it", "enter").Explained("make the way under the hand the plan, and go back; on a face, the share as it stands. " + m.th.Key("u", "undo") + " on the plan takes it back").Unless(m.cannotTake()),
 		keys.New("See", back, "esc", "back", "esc", "backspace").Explained("back to the plan with these pins; there " + m.th.Key("u", "undo") + " takes them back"),
 		keys.New("See", why, "y", "where from", "y").Explained("where each number comes from").Unless(nothing),
 		keys.New("Share", undo, "u", "undo", "u", "ctrl+z").Unless(m.history.NoUndo()),

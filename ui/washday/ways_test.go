@@ -1,6 +1,7 @@
 package washday
 
 import (
+	"slices"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -13,6 +14,7 @@ import (
 	"washeve/ui/entry"
 	"washeve/ui/internal/hands"
 	"washeve/ui/screen"
+	"washeve/ui/theme"
 )
 
 // A reading that no bed like this one would show is not believed, and the ways say so,
@@ -29,6 +31,16 @@ func TestAReadingThatIsNotBelievedIsToldAmongTheWays(t *testing.T) {
 	assert.Contains(t, p.seen(), "No bed like this would show that: see to pen, scale and bypass, then r again.")
 	p.keys("r '3 ppm NaCl' enter w")
 	assert.NotContains(t, p.seen(), "is not believed")
+}
+
+// By words the next reading is asked for by its word.
+func TestAReadingThatIsNotBelievedByWords(t *testing.T) {
+	o := (&bay{}).options()
+	o.Rig.Beds[0].SoFar = quantity.Some(quantity.Volume(0))
+	o.Theme = theme.New(theme.Options{Plain: true, Words: true})
+	steps := slices.Repeat([]string{"next"}, 6)
+	said := talked(t, o, append(steps, "reading 40 ppm NaCl", "", "tell", "back")...)
+	assert.Contains(t, said, "see to pen, scale and bypass, then reading again.")
 }
 
 func TestTheReadingDecides(t *testing.T) {

@@ -155,7 +155,7 @@ func (m Model) bedWords() string {
 // endWords is what the bed will give at the end, if this flow goes on.
 func (m Model) endWords() string {
 	if m.odd {
-		return "No bed like this would show that: see to pen, scale and bypass, then r again."
+		return "No bed like this would show that: see to pen, scale and bypass, then " + m.th.Key("r", "reading") + " again."
 	}
 	end, given := m.u.Outlook.End.Get()
 	if !given || m.state.ToRun().DI <= 0 {
