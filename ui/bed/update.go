@@ -158,7 +158,7 @@ func (m Model) answer(does keys.Action) Model {
 	if does == form.Yes {
 		return q.Yes(m)
 	}
-	return m.say("Left as it was.")
+	return m.say(q.Declined())
 }
 
 func (m Model) typesSearch(msg tea.KeyMsg) Model {

@@ -1,6 +1,7 @@
 package form
 
 import (
+	"cmp"
 	"strings"
 
 	"washeve/ui/keys"
@@ -11,6 +12,7 @@ type Question[M any] struct {
 	Text string
 	Why  string // it is asked, shown apart where there is room for it; "" where the text says so
 	Yes  func(M) M
+	No   string // what is said of a no, where more is to be said than that all is as it was
 }
 
 // What the keys of a question say.
@@ -26,6 +28,9 @@ func AnswerKeys() []keys.Binding {
 		keys.New("Answer", No, "n", "no", "n", "N", "esc"),
 	}
 }
+
+// Declined is what is said of a no.
+func (q Question[M]) Declined() string { return cmp.Or(q.No, "Left as it was.") }
 
 // Spoken is the question where there is one line for all of it.
 func (q Question[M]) Spoken() string {

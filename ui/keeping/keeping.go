@@ -6,6 +6,7 @@ import (
 	"errors"
 
 	"washeve/ui/form"
+	"washeve/ui/theme"
 )
 
 // Rewriter is an error of keeping that a yes settles: the file is written anew, and
@@ -27,8 +28,8 @@ func SavedAnew(backup string) string { return "Saved. What stood there before is
 func NotSaved(err error) string { return "Not saved, but still here: " + err.Error() }
 
 // Question asks whether to write the file anew, where the error is a [Rewriter]; nil
-// where it is not. It tells which answers it takes.
-func Question[M any](err error, answers string, rewrite func(M, Rewriter) M) *form.Question[M] {
+// where it is not. It tells which answers it takes, and after a no what can be done.
+func Question[M any](err error, th theme.Theme, rewrite func(M, Rewriter) M) *form.Question[M] {
 	var r Rewriter
 	if !errors.As(err, &r) {
 		return nil
@@ -38,8 +39,9 @@ func Question[M any](err error, answers string, rewrite func(M, Rewriter) M) *fo
 		text = "Take it out of the file too, and keep a copy of the file as it was? "
 	}
 	return &form.Question[M]{
-		Text: text + answers,
+		Text: text + th.YesOrNo(),
 		Why:  "Not saved: " + err.Error(),
 		Yes:  func(m M) M { return rewrite(m, r) },
+		No:   "Not saved. It is as you see it here; " + th.Key("s", "save") + " tries again, " + th.Key("u", "undo") + " takes the change back.",
 	}
 }

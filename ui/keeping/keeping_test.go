@@ -9,6 +9,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"washeve/ui/keeping"
+	"washeve/ui/theme"
 )
 
 type changed struct{ takesOut bool }
@@ -23,11 +24,19 @@ func rewritten(m string, r keeping.Rewriter) string {
 }
 
 func TestOnlyWhatAYesSettlesIsAsked(t *testing.T) {
-	assert.Nil(t, keeping.Question(errors.New("the disk is full"), "y or n", rewritten))
-	assert.Nil(t, keeping.Question(nil, "y or n", rewritten))
-	q := keeping.Question(fmt.Errorf("the rig: %w", changed{}), "y or n", rewritten)
+	assert.Nil(t, keeping.Question(errors.New("the disk is full"), theme.Theme{}, rewritten))
+	assert.Nil(t, keeping.Question(nil, theme.Theme{}, rewritten))
+	q := keeping.Question(fmt.Errorf("the rig: %w", changed{}), theme.Theme{}, rewritten)
 	require.NotNil(t, q)
 	assert.Equal(t, "Not saved: the rig: rig.toml was changed by another hand. Write it anew, and keep the old file aside? y or n", q.Spoken())
 	assert.Equal(t, "the rig, beside rig.toml.1", q.Yes("the rig"))
-	assert.Equal(t, "Take it out of the file too, and keep a copy of the file as it was? y or n", keeping.Question(changed{takesOut: true}, "y or n", rewritten).Text)
+	assert.Equal(t, "Take it out of the file too, and keep a copy of the file as it was? y or n", keeping.Question(changed{takesOut: true}, theme.Theme{}, rewritten).Text)
+}
+
+// After a no the work is on the screen and nowhere else, and that is said with what to do.
+func TestANoSaysWhatCanBeDone(t *testing.T) {
+	q := keeping.Question(changed{}, theme.Theme{}, rewritten)
+	assert.Equal(t, "Not saved. It is as you see it here; s tries again, u takes the change back.", q.Declined())
+	q = keeping.Question(changed{}, theme.New(theme.Options{Words: true}), rewritten)
+	assert.Equal(t, "Not saved. It is as you see it here; save tries again, undo takes the change back.", q.Declined())
 }

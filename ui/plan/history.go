@@ -55,7 +55,7 @@ func (m Model) save() Model {
 		m.changed = false
 		return m.say(keeping.Saved)
 	}
-	if q := keeping.Question(m.unsaved, m.th.YesOrNo(), Model.rewrite); q != nil {
+	if q := keeping.Question(m.unsaved, m.th, Model.rewrite); q != nil {
 		m.question = q
 		return m
 	}

@@ -175,7 +175,7 @@ func (m Model) answer(does keys.Action) Model {
 	if does == form.Yes {
 		return q.Yes(m)
 	}
-	return m.warn("Not saved. It is as you see it here; s tries again, u takes the change back.")
+	return m.warn(q.Declined())
 }
 
 // mouse puts the hand where it clicks, and scrolls.

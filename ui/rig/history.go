@@ -76,7 +76,7 @@ func (m Model) said(backup string) Model {
 
 // asksRewrite asks where there is no room for the reason but behind the question.
 func (m Model) asksRewrite() Model {
-	q := keeping.Question(m.unsaved, m.th.YesOrNo(), Model.rewritten)
+	q := keeping.Question(m.unsaved, m.th, Model.rewritten)
 	q.Text, q.Why = q.Text+". "+q.Why, ""
 	m.ask = q
 	return m

@@ -47,6 +47,7 @@ func TestRewritingAFileIsAsked(t *testing.T) {
 	p := play(t, o, "enter down down '41 ft' enter")
 	assert.Contains(t, p.Says(), "Write it anew, and keep the old file aside? y or n. Not saved: save: rig.toml would have to be written anew.")
 	p.Keys("n")
+	assert.Contains(t, p.Says(), "Not saved. It is as you see it here; s tries again, u takes the change back.")
 	assert.Error(t, p.M.Leave())
 	p.Keys("s y")
 	assert.Contains(t, p.Says(), "rig.toml.bak-1")

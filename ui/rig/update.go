@@ -166,7 +166,7 @@ func (m Model) answer(does keys.Action) Model {
 	if does == form.Yes {
 		return q.Yes(m)
 	}
-	return m.warn("Left as it was.")
+	return m.warn(q.Declined())
 }
 
 // mouse puts the hand where it clicks, and scrolls.

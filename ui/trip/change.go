@@ -57,7 +57,7 @@ func (m Model) save() Model {
 		}
 		return m.say(keeping.Saved)
 	}
-	if q := keeping.Question(m.unsaved, m.th.YesOrNo(), Model.rewrite); q != nil {
+	if q := keeping.Question(m.unsaved, m.th, Model.rewrite); q != nil {
 		m.question = q
 		return m
 	}

@@ -157,7 +157,9 @@ func TestAFileThatWouldLoseSomethingIsAskedFor(t *testing.T) {
 	p := play(t, o, "down down X")
 	assert.Contains(t, p.Seen(), "Not saved: a comment would be lost")
 	assert.Contains(t, p.Seen(), "Write it anew, and keep the old file aside? y or n")
-	p.Keys("n s y")
+	p.Keys("n")
+	assert.Contains(t, p.Seen(), "Not saved. It is as you see it here; s tries again, u takes the change back.")
+	p.Keys("s y")
 	assert.Contains(t, p.Seen(), "trips/june.toml.bak-1")
 	assert.Len(t, k.trips[0].Washes, 4)
 }

@@ -183,7 +183,7 @@ func (m Model) answer(does keys.Action) Model {
 	if does == form.Yes {
 		return q.Yes(m)
 	}
-	return m.warn("Not saved. It is still here; " + m.th.Key("s", "save") + " tries again, " + m.th.Key("u", "undo") + " takes the change back.")
+	return m.warn(q.Declined())
 }
 
 // mouse puts the hand where it clicks, and scrolls.
