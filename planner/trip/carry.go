@@ -166,23 +166,27 @@ func (t *tripping) tell() {
 // IdleTarget is the code of the note that the target of a trip sets no gallons.
 const IdleTarget = "target-idle"
 
-// idleTarget tells that the target sets the gallons of no wash, whatever the water of its
-// stop is.
+// idleTarget tells that the target sets the gallons of no wash that takes DI water,
+// whatever the water of its stop is. It is false where none takes any.
 func (t *tripping) idleTarget() bool {
-	washes := 0
+	rinsed := false
 	for k := range t.legs {
 		l := &t.legs[k]
 		if l.barred || l.other {
 			continue
 		}
 		for i := range l.demands {
-			if d := &l.demands[i]; d.DI.Volume > 0 && !d.Ample {
+			d := &l.demands[i]
+			if d.DI.Volume <= 0 {
+				continue
+			}
+			if !d.Ample {
 				return false
 			}
+			rinsed = true
 		}
-		washes++
 	}
-	return washes > 0
+	return rinsed
 }
 
 // bandNote tells what is taken of a water that is not stated at both ends.

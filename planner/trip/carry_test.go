@@ -6,6 +6,7 @@ import (
 
 	"github.com/stretchr/testify/assert"
 
+	"washeve/model"
 	"washeve/model/quantity"
 )
 
@@ -44,4 +45,16 @@ func TestATargetThatChangesNothingIsTold(t *testing.T) {
 	more, p := gallons(0.5)
 	assert.Greater(t, more, usual)
 	assert.Empty(t, told(p))
+}
+
+// Where no wash takes DI water nothing is said of what going over a face with it does.
+func TestATargetOfATripWithoutDIWaterIsNotTold(t *testing.T) {
+	in := example()
+	in.Trip.Target = quantity.Some(quantity.PPM(100, quantity.ScaleNaCl))
+	for i := range in.Trip.Washes {
+		in.Trip.Washes[i].Stages = []model.Stage{{Name: "rinse", Water: model.Raw, Final: true}}
+	}
+	for _, n := range mustMake(t, in).Notes {
+		assert.NotEqual(t, IdleTarget, n.Code)
+	}
 }
