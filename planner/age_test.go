@@ -48,3 +48,29 @@ func TestALogWithoutABeginningIsToldAsSuch(t *testing.T) {
 	rig.Beds[0].SoFar = quantity.Some(20 * quantity.Gallon)
 	assert.False(t, told(), "the rig says it")
 }
+
+// What a reading in the middle of a wash says of the gallons is the program's own count:
+// how old the fill was before is as unknown as it was.
+func TestTheCountOfAWashIsNoMeter(t *testing.T) {
+	rig, places, wash := threeFacts()
+	told := func(soFar quantity.Volume) bool {
+		moment := func(text string) model.Moment {
+			at, err := model.ParseMoment(text, nil)
+			require.NoError(t, err)
+			return at
+		}
+		log := model.NewLog([]model.Entry{
+			{ID: "b234567890123456", At: moment("2026-05-02T09:00:00-06:00"), Body: &model.Sample{
+				Point: model.AfterBed, Bed: rig.Beds[0].Name, Place: places[0].Name, Flushed: model.Yes, Reading: quantity.Some(quantity.PPM(1, quantity.ScaleNaCl)), SoFar: quantity.Some(soFar),
+			}},
+			{ID: "c234567890123456", At: moment("2026-05-02T10:00:00-06:00"), Body: &model.WashDone{Bed: rig.Beds[0].Name, Place: places[0].Name, DI: quantity.Some(40 * quantity.Gallon)}},
+		})
+		memory := planner.Memory{Past: planner.Recall(log, rig, places)}
+		require.InDelta(t, max(40, soFar.Gallons()), memory.Past.Bed(rig.Beds[0].Name).Present().Gallons.Gallons(), 1e-9)
+		plan, err := memory.Make(rig, places, wash)
+		require.NoError(t, err)
+		return slices.ContainsFunc(plan.Assumptions, func(a planner.Assumption) bool { return a.Name == "bed age when the log began" })
+	}
+	assert.True(t, told(6*quantity.Gallon), "the flush of this wash")
+	assert.False(t, told(300*quantity.Gallon), "more than this wash has run")
+}

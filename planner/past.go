@@ -50,7 +50,7 @@ type FillPast struct {
 	given     []quantity.Volume // by the end of each of the fill's uses
 	posterior learning.Posterior
 	stand     stand // of the present fill
-	metered   bool  // a reading told what it had given
+	metered   int   // readings that told what it had given, by a meter
 }
 
 // PastReading is a reading after the bed, where it stands on the curve.

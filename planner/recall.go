@@ -51,7 +51,7 @@ func (m *making) stands(flow quantity.Flow) stand {
 	f := past.Present()
 	m.assume(Assumption{Name: "bed history", Words: f.words(), Source: fromLog})
 	m.assume(Assumption{Name: bedSoFar, Value: quantity.ValueOf(f.Gallons), Source: fromLog})
-	if !f.Began.Given() && !f.metered && !m.bed.SoFar.Given() {
+	if !f.Began.Given() && f.metered == 0 && !m.bed.SoFar.Given() {
 		m.assume(Assumption{Name: "bed age when the log began", Words: "freshly filled", Source: practice("the log has no resin entry and nobody said otherwise: state gallons_so_far")})
 	}
 	s := f.stand

@@ -28,6 +28,8 @@ type replay struct {
 
 	ahead   quantity.Volume // counted by a reading's meter before its wash was written down
 	aheadAt model.Moment
+	told    int // readings since the last wash that said what the fill had given
+	toldAt  model.Moment
 }
 
 // sameWash is how long after a reading the wash that it was taken in may be
@@ -105,7 +107,7 @@ func (r *replay) begin(at model.Moment, refill *model.Refill) {
 		r.refilled(refill)
 		fill.Lot, fill.Price = refill.Lot, r.bed.Price
 	}
-	fill.Resin, r.ahead = r.bed.Resin.Or(0), 0
+	fill.Resin, r.ahead, r.told = r.bed.Resin.Or(0), 0, 0
 	r.resin = decideResin(nil, r.bed, water.Analysis{}, r.penScale())
 	if refill == nil {
 		r.fills = append(r.fills, fill)
@@ -177,6 +179,7 @@ func (r *replay) use(e event) bool {
 	r.start(f)
 	f.Washes++
 	r.draws = append(r.draws, Draw{e.at, volume})
+	f.metered -= r.ownCount(e.at, volume)
 	if volume -= r.counted(e.at); volume > 0 {
 		f.add(r.with(feed).use(volume, r.flow), volume)
 	}
@@ -192,6 +195,18 @@ func (r *replay) counted(at model.Moment) quantity.Volume {
 		return 0
 	}
 	return ahead
+}
+
+// ownCount is how many of the readings since the wash before were taken in this wash and
+// say no more than what its own water comes to: their gallons are the program's count,
+// and no meter's.
+func (r *replay) ownCount(at model.Moment, volume quantity.Volume) int {
+	told := r.told
+	r.told = 0
+	if r.ahead > volume || quantity.Duration(at.Time().Sub(r.toldAt.Time()).Seconds()) > sameWash {
+		return 0
+	}
+	return told
 }
 
 // with is the resin under a feed.
@@ -228,7 +243,10 @@ func (r *replay) read(e event, s *model.Sample) bool {
 	r.start(f)
 	under := r.with(r.feed)
 	so, metered := s.SoFar.Get()
-	f.metered = f.metered || metered
+	if metered {
+		f.metered++
+		r.told, r.toldAt = r.told+1, e.at
+	}
 	if metered && so > f.Gallons {
 		r.ahead, r.aheadAt = r.ahead+so-f.Gallons, e.at
 		f.add(under.use(so-f.Gallons, s.Flow.Or(r.flow)), so-f.Gallons)
