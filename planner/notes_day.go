@@ -23,8 +23,8 @@ func assumeDay(l *ledger, c chosen) {
 	stated(l, "dew point", w.DewPoint)
 	if !w.DewPoint.Given() {
 		stated(l, "humidity", w.Humidity)
-		if hour, given := w.HumidityAt.Get(); w.Humidity.Given() {
-			takeWords(l, "hour of the humidity", map[bool]string{true: hour.String()}[given], "mean of the day", practice("forecasts give it for the day"))
+		if w.Humidity.Given() {
+			takeWords(l, "hour of the humidity", hourWords(w.HumidityAt), "mean of the day", practice("forecasts give it for the day"))
 		}
 	}
 	stated(l, "wind", w.Wind)
@@ -120,6 +120,15 @@ func sidesWords(sides []model.Side) string {
 		return strings.Join(words[:n-1], ", ") + " and " + words[n-1]
 	}
 	return strings.Join(words, "")
+}
+
+// hourWords is a time of day, "" where it is not given.
+func hourWords(hour quantity.Opt[model.TimeOfDay]) string {
+	at, given := hour.Get()
+	if !given {
+		return ""
+	}
+	return at.String()
 }
 
 // foreseen tells whether the weather is known well enough to speak of starts.

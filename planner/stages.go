@@ -147,15 +147,15 @@ func (f *FacePlan) film(clean, mixing float64) float64 {
 // ample tells that the target sets no gallons: each face with a final rinse of DI water
 // gets more by being covered. It is false where there is none.
 func (p program) ample() bool {
-	any := false
+	rinsed := false
 	for i := range p.faces {
 		f := &p.faces[i]
 		if f.rinsed && !f.ample {
 			return false
 		}
-		any = any || f.rinsed
+		rinsed = rinsed || f.rinsed
 	}
-	return any
+	return rinsed
 }
 
 // totals adds the stages up by water.

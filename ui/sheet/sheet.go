@@ -5,6 +5,7 @@ package sheet
 
 import (
 	"strings"
+
 	"washeve/model"
 	"washeve/model/quantity"
 	"washeve/planner"
