@@ -97,9 +97,9 @@ func (r *resin) statedAge(l *ledger, b model.Bed, pen quantity.Scale, flow quant
 const bedSoFar = "bed gallons so far"
 
 // TakenAsNew tells that the plan takes the bed as freshly filled since neither the rig nor
-// the log says how old the fill is.
+// the log says how old the fill is, and no wash has run water through it since.
 func (p *Plan) TakenAsNew() bool {
-	return slices.ContainsFunc(p.Assumptions, func(a Assumption) bool { return a.Name == bedSoFar && a.Source.Tag == tag.Practice })
+	return p.Bed.SoFar <= 0 && slices.ContainsFunc(p.Assumptions, func(a Assumption) bool { return a.Name == bedSoFar && a.Source.Tag == tag.Practice })
 }
 
 // overFeed is how far over the feed a reading is more than a pen's error.

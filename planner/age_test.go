@@ -39,7 +39,9 @@ func TestALogWithoutABeginningIsToldAsSuch(t *testing.T) {
 		require.NotNil(t, memory.Past.Bed(rig.Beds[0].Name))
 		plan, err := memory.Make(rig, places, wash)
 		require.NoError(t, err)
-		return slices.ContainsFunc(plan.Assumptions, func(a planner.Assumption) bool { return a.Name == "bed age when the log began" })
+		assumed := slices.ContainsFunc(plan.Assumptions, func(a planner.Assumption) bool { return a.Name == "bed age when the log began" })
+		assert.Equal(t, assumed, plan.TakenAsNew(), "a reading alone says nothing of the age")
+		return assumed
 	}
 	assert.True(t, told())
 	sample.SoFar = quantity.Some(20 * quantity.Gallon)
@@ -69,6 +71,7 @@ func TestTheCountOfAWashIsNoMeter(t *testing.T) {
 		require.InDelta(t, max(40, soFar.Gallons()), memory.Past.Bed(rig.Beds[0].Name).Present().Gallons.Gallons(), 1e-9)
 		plan, err := memory.Make(rig, places, wash)
 		require.NoError(t, err)
+		assert.False(t, plan.TakenAsNew(), "a wash has run")
 		return slices.ContainsFunc(plan.Assumptions, func(a planner.Assumption) bool { return a.Name == "bed age when the log began" })
 	}
 	assert.True(t, told(6*quantity.Gallon), "the flush of this wash")

@@ -50,10 +50,12 @@ func (m *making) stands(flow quantity.Flow) stand {
 	}
 	f := past.Present()
 	m.assume(Assumption{Name: "bed history", Words: f.words(), Source: fromLog})
-	m.assume(Assumption{Name: bedSoFar, Value: quantity.ValueOf(f.Gallons), Source: fromLog})
+	source := fromLog
 	if !f.Began.Given() && f.metered == 0 && !m.bed.SoFar.Given() {
 		m.assume(Assumption{Name: "bed age when the log began", Words: "freshly filled", Source: practice("the log has no resin entry and nobody said otherwise: state gallons_so_far")})
+		source = practice("your log, from a fresh fill on: nobody said how old it was")
 	}
+	m.assume(Assumption{Name: bedSoFar, Value: quantity.ValueOf(f.Gallons), Source: source})
 	s := f.stand
 	if n := len(f.Readings); n > 0 && f.Readings[n-1].Suspect != nil {
 		s.odd = f.Readings[n-1].PPM

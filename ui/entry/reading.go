@@ -184,7 +184,7 @@ func (r Reading) Lines(th theme.Theme, sys quantity.System, width int) []string 
 // given says at how many gallons the reading counts.
 func (r Reading) given(sys quantity.System) string {
 	if r.isNew {
-		return "It counts as of a fill that has given nothing yet. If yours has, state gallons so far, under Bed in the plan, before or after."
+		return "It counts at 0 gallons so far: if it gave more, say so in the plan, under Bed."
 	}
 	return "This fill has given " + quantity.Show(r.soFar, sys) + ", as far as is known."
 }
