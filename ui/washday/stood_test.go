@@ -57,6 +57,13 @@ func TestTheQuestionByWords(t *testing.T) {
 	assert.NotContains(t, said, "b goes back")
 }
 
+// A reading while the flush runs is no gate, and a first cup all the same.
+func TestAFirstCupWhileTheFlushRuns(t *testing.T) {
+	p := fresh(t, "").to(model.Flush).keys("r '1 ppm NaCl' enter n")
+	assert.Equal(t, model.No, sampleOf(t, p).Flushed)
+	assert.Contains(t, p.seen(), "Written as a first cup, and not used.")
+}
+
 func TestAFlushThatIsLeftOutIsAskedAboutToo(t *testing.T) {
 	p := fresh(t, "").to(model.Flush).keys("s")
 	assert.Contains(t, p.seen(), "The flush was left out: b goes back and runs it.")

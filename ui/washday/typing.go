@@ -137,7 +137,7 @@ func (m Model) takeReading(text string, flushed model.Answer) Model {
 		return m.listWays()
 	case m.state.Exceeds(&m.u):
 		return m.warn("OVER THE LIMIT: " + reading.String() + ". " + m.th.Key("w", "ways") + " lists the ways out, " + m.th.Key("a", "all the same") + " goes on all the same.")
-	case gate == washday.Cup:
+	case m.state.FirstCup:
 		return m.say("Written as a first cup, and not used.")
 	case m.endsOver():
 		return m.warn("GO for now, but at this flow it ends over the limit: " + m.th.Key("w", "ways") + " lists what there is to do.")
