@@ -102,7 +102,7 @@ func (m Model) verdictLine(width int) string {
 	}
 	mark, ink := picture.Verdict(m.th, m.plan.Verdict)
 	chance := m.plan.Bed.ChanceLasts
-	words := fmt.Sprintf("%s %s: chance %s (%s)", mark, nextWash(m.plan.Verdict), report.Chance(chance), report.Percent(chance))
+	words := fmt.Sprintf("%s %s: chance %s (%s)", mark, nextWash(&m.plan), report.Chance(chance), report.Percent(chance))
 	learned := m.learned()
 	if cells.Width(words)+cells.Width(learned) > width {
 		learned = ""
@@ -110,9 +110,14 @@ func (m Model) verdictLine(width int) string {
 	return ink.On(cells.Clip(words, width, m.th.Marks.More)) + m.th.Muted.On(learned)
 }
 
-func nextWash(v planner.Verdict) string {
-	switch v {
+// nextWash is the verdict. A good one says where it rests on nobody having said how old
+// the fill is.
+func nextWash(p *planner.Plan) string {
+	switch p.Verdict {
 	case planner.Lasts:
+		if p.TakenAsNew() {
+			return "It lasts the next wash, if just filled"
+		}
 		return "It lasts the next wash"
 	case planner.Tight:
 		return "Tight: the next wash may be too much"

@@ -10,6 +10,7 @@ import (
 	"washeve/model"
 	"washeve/model/quantity"
 	"washeve/planner"
+	"washeve/planner/tag"
 	"washeve/ui/entry"
 	"washeve/ui/internal/golden"
 	"washeve/ui/internal/hands"
@@ -161,6 +162,23 @@ func TestEmptyLog(t *testing.T) {
 	assert.Contains(t, p.Page("e"), "None yet: r adds one.")
 	p.Keys("r y 3 enter")
 	assert.Contains(t, p.Seen(), "Log: 1 of 1")
+}
+
+// Where nobody said how old the fill is, that it lasts rests on it being new.
+func TestAGoodVerdictSaysWhatItRestsOn(t *testing.T) {
+	o := options(nil)
+	answer := o.Answer
+	lasts := func(bed string) string {
+		o.Answer = func() (planner.Plan, *planner.Past, error) {
+			p, past, err := answer()
+			p.Verdict, p.Bed.SoFar = planner.Lasts, 0
+			p.Assumptions = []planner.Assumption{{Name: bed, Source: tag.FromPractice("taken so")}}
+			return p, past, err
+		}
+		return play(t, o, "").Seen()
+	}
+	assert.Contains(t, lasts("bed gallons so far"), "It lasts the next wash, if just filled: chance ")
+	assert.Contains(t, lasts("limit"), "It lasts the next wash: chance ")
 }
 
 func TestWithoutAPlanTheLogIsThere(t *testing.T) {
