@@ -65,6 +65,11 @@ func TestATankThatIsBoughtIsToldToAll(t *testing.T) {
 	assert.Equal(t, model.Yes, k.trips[0].Fill)
 	assert.Contains(t, p.Seen(), "tank still to be filled")
 	assert.Contains(t, p.Seen(), "Order resin by 2026-05-22", "it is not filled by being in the rig")
+	p.Keys("home enter down enter up enter") // the tank that the rig had
+	assert.Equal(t, "half-foot tank", k.trips[0].Bed)
+	assert.Empty(t, k.trips[0].Fill, "that one is filled")
+	p.Keys("u esc")
+	assert.Equal(t, model.Yes, k.trips[0].Fill)
 	hose := aside(p, "open-hose").(screen.Everyone).Msg.(Rigged)
 	assert.Equal(t, "open hose", hose.What)
 	assert.Equal(t, "open hose", k.trips[0].Sprayer)

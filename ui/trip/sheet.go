@@ -91,12 +91,16 @@ func (m *Model) yearOf(text string) string {
 }
 
 // agree makes the other values of a line fit one that was stated: a stop has the
-// water of a place or a band, a use of the bed is like a wash or so many gallons. What
-// contradicts still is an error.
+// water of a place or a band, a use of the bed is like a wash or so many gallons, another
+// tank is not the one that is still to be filled. What contradicts still is an error.
 func (m *Model) agree(t *model.Trip, f model.Field) error {
 	l := m.sheet.of
 	given := f.Given()
 	switch l.kind {
+	case theTrip:
+		if f.Key == "bed" && !strings.EqualFold(t.Bed, m.now.Bed) {
+			t.Fill = "" // it was said of the other tank
+		}
 	case stopLine:
 		s := &t.Stops[l.index]
 		if f.Key == "place" && given {
