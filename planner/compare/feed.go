@@ -19,7 +19,7 @@ func softenerWays(base Case, f Figures) []Way {
 	s := f.Plan.Softener
 	salted := Way{
 		Key: "salted", Name: "softener salted", Changes: "The softener is regenerated with salt before the " + base.noun() + ".", Tells: []string{sameLoad, softened},
-		Only: "salt goes into the log", Instead: "on the plan B opens the bed, and s there writes the salt down",
+		Only: "salt goes into the log", Instead: "write the salt down on the Bed screen, when the softener is regenerated",
 		change: func(c *Case) { c.Setting.Salted = true },
 	}
 	none := Way{

@@ -41,7 +41,7 @@ func freshened(base Case, f Figures) Way {
 		}
 		return w
 	}
-	w.Only, w.Instead = "new resin goes into the log", "on the plan B opens the bed, and c there changes the resin"
+	w.Only, w.Instead = "new resin goes into the log", "change the resin on the Bed screen, which writes it down"
 	w.change = func(c *Case) { c.Setting.Fresh = true }
 	return w
 }

@@ -260,7 +260,7 @@ func (m Model) stands(s *model.Sample) string {
 	if m.past != nil {
 		all := m.past.Present().Readings
 		if n := len(all); n > 0 && all[n-1].Suspect != nil {
-			words += "; it fits no bed: esc, then e on the Bed screen says what to check"
+			words += "; it fits no bed: " + m.th.Key("esc, then e on the Bed screen says", "back, then evidence on the Bed page says") + " what to check"
 		}
 	}
 	return words + "."
