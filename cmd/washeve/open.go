@@ -162,5 +162,5 @@ func (k *keeper) Adopt() (was, is model.Date, err error) {
 		k.adopted(lib)
 	}
 	was, is = store.ExampleOn(today)
-	return was, is, nil
+	return was, lib.Washes[0].Wash.Date.Or(is), nil // an earlier call may have written it, on another day
 }

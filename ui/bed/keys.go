@@ -57,7 +57,7 @@ func (m Model) Keys() []keys.Binding {
 func (m Model) addKeys() []keys.Binding {
 	nothing, noRefill, nothingDone := "", "", ""
 	if m.err != nil {
-		nothing = "there is no plan yet, so no flush can be told; n states any entry"
+		nothing = "there is no plan yet, so no flush can be told; " + m.th.Key("n", "new") + " states any entry"
 	}
 	if m.o.Refill == nil || m.err != nil {
 		noRefill = "there is no plan yet, so no amounts can be told"

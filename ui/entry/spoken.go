@@ -69,10 +69,14 @@ func (f Form) things(put func(Form) screen.Screen) []talk.Thing {
 // Spoken is the reading in words: first the flush, then the number.
 func (r Reading) Spoken(th theme.Theme, sys quantity.System) talk.Page {
 	lines := r.Lines(th, sys, unwrapped)
-	p := talk.Page{Title: lines[0], Said: r.problem, Tell: func() []string { return lines[1:2] }}
+	told := lines[1:2:2]
 	if r.quick {
-		p.Tell = func() []string { return lines[1:3] }
+		told = lines[1:3:3]
 	}
+	if r.isNew {
+		told = append(told, r.given(sys))
+	}
+	p := talk.Page{Title: lines[0], Said: r.problem, Tell: func() []string { return told }}
 	if r.Typing() {
 		p.Asks = &talk.Question{Ask: "It reads", Like: Bare("6", r.scale), Edit: r.edit}
 		return p

@@ -1,6 +1,7 @@
 package entry_test
 
 import (
+	"strings"
 	"testing"
 	"time"
 
@@ -8,7 +9,11 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"washeve/model"
+	"washeve/model/quantity"
+	"washeve/planner"
+	"washeve/planner/tag"
 	"washeve/ui/entry"
+	"washeve/ui/theme"
 )
 
 // A moment is asked for, and a wrong one answered, as a person writes it.
@@ -22,4 +27,16 @@ func TestAMomentIsWrittenAsADayAndAnHour(t *testing.T) {
 		assert.NoError(t, err, text)
 	}
 	assert.Equal(t, "2026-06-12 08:15", f.Spoken(nil).Things()[0].Like)
+}
+
+// Who has words is told as well that a reading counts at no gallons, where nobody said how
+// many the fill has given.
+func TestAReadingOfAFillOfUnknownAgeByWords(t *testing.T) {
+	told := func(assumed string) string {
+		plan := planner.Plan{Assumptions: []planner.Assumption{{Name: assumed, Source: tag.FromPractice("taken so")}}}
+		page := entry.Desk{Clock: func() time.Time { return time.Time{} }}.NewReading(plan, 1).Spoken(theme.New(theme.Options{Plain: true, Words: true}), quantity.US)
+		return strings.Join(page.Tell(), "\n")
+	}
+	assert.Contains(t, told("bed gallons so far"), "It counts at 0 gallons so far")
+	assert.NotContains(t, told("limit"), "so far")
 }

@@ -90,7 +90,7 @@ func (m Model) adopt() Model {
 		}
 	}
 	if is != was {
-		return m.say("It is yours now, on the coming days. Its weather is made up: d states yours.")
+		return m.say("It is yours now, on the coming days. Its weather is made up: " + m.th.Key("d", "walk day") + " states yours.")
 	}
 	return m.say("It is yours now: change what is not so, line by line.")
 }

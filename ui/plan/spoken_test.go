@@ -7,6 +7,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"washeve/model"
 	"washeve/planner"
 	"washeve/ui/internal/hands"
 	"washeve/ui/talk"
@@ -58,4 +59,13 @@ func TestALineIsFoundByItsNumberOrAllOfItsName(t *testing.T) {
 	assert.Contains(t, got, "The numbers go from 1 to ")
 	assert.Contains(t, got, "Not now: length cannot be left out.")
 	assert.Equal(t, "20 ft", o.Keeper.(*book).rig.Vehicles[0].Length.Words())
+}
+
+// What is to be done with the weather of an example that became one's own is named by its word.
+func TestTheExampleMadeOnesOwnByWords(t *testing.T) {
+	o := ours(t)
+	o.Example = true
+	kept := o.Keeper.(*book)
+	kept.was, kept.is = model.Date{Year: 2026, Month: 5, Day: 16}, model.Date{Year: 2026, Month: 11, Day: 28}
+	assert.Contains(t, said(t, o, "adopt"), "Its weather is made up: walk day states yours.")
 }

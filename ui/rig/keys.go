@@ -166,7 +166,7 @@ func (m Model) cannotDrop() string {
 	case onFace:
 		return ""
 	case m.at.Section == defaults:
-		return "the defaults stay; del takes one away"
+		return "the defaults stay; " + m.th.Key("del", "clear") + " takes one away"
 	case !m.isItem():
 		return "no " + m.noun() + " is under the hand"
 	case len(names) == 1 && (m.at.Section == "vehicle" || m.at.Section == "bed" || m.at.Section == "place"):
