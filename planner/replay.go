@@ -26,10 +26,7 @@ type replay struct {
 	known bool           // feed is known
 	flow  quantity.Flow  // of the last use
 
-	ahead   quantity.Volume // counted by a reading's meter before its wash was written down
-	aheadAt model.Moment
-	told    int // readings since the last wash that said what the fill had given
-	toldAt  model.Moment
+	within within // the wash that is to be written down
 }
 
 // usualFlow is the flow of a use whose flow nobody wrote down. PRACTICE: a small
@@ -103,7 +100,7 @@ func (r *replay) begin(at model.Moment, refill *model.Refill) {
 		r.refilled(refill)
 		fill.Lot, fill.Price = refill.Lot, r.bed.Price
 	}
-	fill.Resin, r.ahead, r.told = r.bed.Resin.Or(0), 0, 0
+	fill.Resin, r.within = r.bed.Resin.Or(0), within{}
 	r.resin = decideResin(nil, r.bed, water.Analysis{}, r.penScale())
 	if refill == nil {
 		r.fills = append(r.fills, fill)
@@ -186,14 +183,13 @@ func (r *replay) read(e event, s *model.Sample) bool {
 	f := r.present()
 	r.start(f)
 	under := r.with(r.feed)
-	so, metered := s.SoFar.Get()
-	if metered {
+	if so, metered := s.SoFar.Get(); metered {
+		ahead := max(so-f.Gallons, 0)
 		f.metered++
-		r.told, r.toldAt = r.told+1, e.at
-	}
-	if metered && so > f.Gallons {
-		r.ahead, r.aheadAt = r.ahead+so-f.Gallons, e.at
-		f.add(under.use(so-f.Gallons, s.Flow.Or(r.flow)), so-f.Gallons)
+		r.within = r.within.with(e.at, ahead)
+		if ahead > 0 {
+			f.add(under.use(ahead, s.Flow.Or(r.flow)), ahead)
+		}
 	}
 	scale := r.scale()
 	past := PastReading{

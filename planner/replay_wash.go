@@ -9,6 +9,37 @@ import (
 // written down. PRACTICE.
 const sameWash = 12 * quantity.Hour
 
+// within are the readings since the last wash that told what the fill had given, of the
+// wash that is to be written down.
+type within struct {
+	readings int
+	ahead    quantity.Volume // that they counted before it is
+	last     model.Moment
+}
+
+// with is one reading more, which counted so much. Readings of long before it are of no
+// wash that is to come.
+func (w within) with(at model.Moment, ahead quantity.Volume) within {
+	if w.past(at) {
+		w = within{}
+	}
+	return within{readings: w.readings + 1, ahead: w.ahead + ahead, last: at}
+}
+
+// of are those that were taken in a wash: none where they tell of more than it has run, but
+// for rounding, since that was given before it.
+func (w within) of(at model.Moment, volume quantity.Volume) within {
+	const rounding = 0.05 * quantity.Gallon
+	if w.past(at) || w.ahead > volume+rounding {
+		return within{}
+	}
+	return w
+}
+
+func (w within) past(at model.Moment) bool {
+	return quantity.Duration(at.Time().Sub(w.last.Time()).Seconds()) > sameWash
+}
+
 // use adds the DI water of a wash to the fill.
 func (r *replay) use(e event) bool {
 	w := e.wash.Wash
@@ -31,32 +62,12 @@ func (r *replay) use(e event) bool {
 	r.start(f)
 	f.Washes++
 	r.draws = append(r.draws, Draw{e.at, volume})
-	f.metered -= r.ownCount(e.at, volume)
-	if volume -= r.counted(e.at); volume > 0 {
+	own := r.within.of(e.at, volume)
+	r.within = within{}
+	f.metered -= own.readings // their gallons are the program's count, and no meter's
+	if volume -= own.ahead; volume > 0 {
 		f.add(r.with(feed).use(volume, r.flow), volume)
 	}
 	f.Last = e.at
 	return true
-}
-
-// counted is what a reading in the middle of this wash has counted already.
-func (r *replay) counted(at model.Moment) quantity.Volume {
-	ahead := r.ahead
-	r.ahead = 0
-	if quantity.Duration(at.Time().Sub(r.aheadAt.Time()).Seconds()) > sameWash {
-		return 0
-	}
-	return ahead
-}
-
-// ownCount is how many of the readings since the wash before were taken in this wash and
-// say no more than what its own water comes to: their gallons are the program's count,
-// and no meter's.
-func (r *replay) ownCount(at model.Moment, volume quantity.Volume) int {
-	told := r.told
-	r.told = 0
-	if r.ahead > volume || quantity.Duration(at.Time().Sub(r.toldAt.Time()).Seconds()) > sameWash {
-		return 0
-	}
-	return told
 }
