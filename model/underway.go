@@ -125,6 +125,7 @@ const (
 	Accept   DeedKind = "accept" // a reading over the limit is taken as good enough
 	EndEarly DeedKind = "end early"
 	Finish   DeedKind = "finish"
+	Seen     DeedKind = "seen" // the time still ran: the last deed, or none
 )
 
 // Deed is one thing that was done, and when.
@@ -141,7 +142,7 @@ type Deed struct {
 
 // Fields lists what the file holds of a deed.
 func (d *Deed) Fields() []Field {
-	kinds := []DeedKind{WaterOn, WaterOff, GoOn, Skip, GoBack, TakeRead, Measure, TakeWay, Accept, EndEarly, Finish}
+	kinds := []DeedKind{WaterOn, WaterOff, GoOn, Skip, GoBack, TakeRead, Measure, TakeWay, Accept, EndEarly, Finish, Seen}
 	return []Field{
 		choice("does", "deed", "what was done", kinds, &d.Does).required(),
 		instantField("at", "when", "moment of it", &d.At).required(),

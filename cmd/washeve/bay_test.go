@@ -65,12 +65,15 @@ func (b *bay) resume() {
 }
 
 // underway is the wash as its file has it, nil where there is none.
+// underway is the wash in its file, with what was done; how long it was seen to run is
+// no deed of a hand.
 func (b *bay) underway() *model.Underway {
 	u, there, faults := store.Open(b.dir()).Underway()
 	require.Empty(b.t, faults)
 	if !there {
 		return nil
 	}
+	u.Deeds = slices.DeleteFunc(u.Deeds, func(d model.Deed) bool { return d.Does == model.Seen })
 	return &u
 }
 

@@ -68,7 +68,7 @@ func (m Model) Keys() []keys.Binding {
 		}
 		return []keys.Binding{
 			keys.New("Go on", resume, "enter", "go on with it", "enter", " "),
-			keys.New("Go on", wasOff, "o", "it was off", "o").Explained("the water was turned off right after the last key: go on without the time since then").Unless(ran),
+			keys.New("Go on", wasOff, "o", "it was off", "o").Explained("the water was turned off when the program ended: go on without the time since then").Unless(ran),
 			keys.New("Go on", end, "x", "end it", "x").Explained("end it as it stands: what was done goes into the log"),
 			leave,
 		}

@@ -32,7 +32,7 @@ func TestAWashThatWasLeftIsOffered(t *testing.T) {
 	assert.Contains(t, again.seen(), "1:30 of 5:44")
 	p.b.at += 3 * 3600e9
 	asleep := play(t, p.b, p.b.options(), "o")
-	assert.Contains(t, asleep.seen(), "0:00 of 5:44", "the time since the last key is left out")
+	assert.Contains(t, asleep.seen(), "1:30 of 5:44", "what ran until the program was last seen counts, and no more")
 	assert.False(t, asleep.m.state.Running)
 	third := play(t, p.b, p.b.options(), "x")
 	assert.Contains(t, third.seen(), "End the wash here?")

@@ -34,7 +34,7 @@ func (m Model) Update(msg tea.Msg) (screen.Screen, tea.Cmd) {
 		if msg.of != m.ticks {
 			return m, nil
 		}
-		m, bell := m.look().ring()
+		m, bell := m.look().seen().ring()
 		return m, tea.Batch(bell, m.tick())
 	case screen.Again:
 		m.ticks++
@@ -49,6 +49,33 @@ func (m Model) Update(msg tea.Msg) (screen.Screen, tea.Cmd) {
 		return m.look().lookAtBed(), nil
 	}
 	return m, nil
+}
+
+// seenEvery is how much of a running time is lost at the most where the program is
+// killed, and the water was turned off by then.
+const seenEvery = time.Second
+
+// seen keeps up to when the time ran for certain.
+func (m Model) seen() Model {
+	n := len(m.u.Deeds)
+	if n == 0 || !m.state.Running || m.offered || m.o.Rehearsal {
+		return m
+	}
+	if d, sure := m.now.Since(m.u.Deeds[n-1].At); !sure || d < seenEvery {
+		return m
+	}
+	m.u.Deeds = append(unseen(m.u.Deeds), model.Deed{Does: model.Seen, At: m.now})
+	m.kept = m.o.Keep(m.u)
+	return m
+}
+
+// unseen is what was done, and nothing of how long the time ran since. What is appended
+// to it is not shared.
+func unseen(deeds []model.Deed) []model.Deed {
+	if n := len(deeds); n > 0 && deeds[n-1].Does == model.Seen {
+		deeds = deeds[:n-1]
+	}
+	return deeds[:len(deeds):len(deeds)]
 }
 
 // ring tells once when the time of a step is over: by the bell, unless the rig says
@@ -101,7 +128,7 @@ func (m Model) act(does keys.Action, msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 		if m.step() == nil {
 			return m.do(model.Deed{Does: model.Finish}), nil
 		}
-		return m.catchUp(), nil
+		return m.seen().catchUp(), nil
 	case wasOff:
 		m.offered = false
 		m.now = m.u.Deeds[len(m.u.Deeds)-1].At
@@ -185,7 +212,7 @@ func (m Model) leaveStep(how model.DeedKind) Model {
 // do does deeds at once: they are kept first, then shown, then what follows from them
 // goes into the log. What cannot be written is told, and tried again with the next.
 func (m Model) do(deeds ...model.Deed) Model {
-	m.u.Deeds = m.u.Deeds[:len(m.u.Deeds):len(m.u.Deeds)]
+	m.u.Deeds = unseen(m.u.Deeds)
 	for _, d := range deeds {
 		d.At = m.now
 		m.u.Deeds = append(m.u.Deeds, d)

@@ -187,7 +187,7 @@ func (m Model) offerWords() []string {
 	}
 	where := fmt.Sprintf("It stands at step %d of %d: %s %s, %s.", m.state.At+1, len(m.state.Steps), s.Stage, s.Face, m.clock())
 	if m.state.Running {
-		where = fmt.Sprintf("It stands at step %d of %d: %s %s, with the time still running: %s. If the water was turned off meanwhile, %s goes on without the time since %s.",
+		where = fmt.Sprintf("It stands at step %d of %d: %s %s, with the time still running; its clock shows %s. If the water was turned off when the program ended, %s goes on without the time since %s.",
 			m.state.At+1, len(m.state.Steps), s.Stage, s.Face, m.clock(), m.th.Key("o", "it was off"), m.u.Deeds[len(m.u.Deeds)-1].At.Wall.Format("15:04:05"))
 	}
 	return append(words, where)
