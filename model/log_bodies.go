@@ -115,6 +115,7 @@ type Sample struct {
 	Flushed     Answer // No is the first cup after standing
 	SoFar       quantity.Opt[quantity.Volume]
 	Anyway      Answer // use it although it was not flushed
+	Feed        Answer // was the bed fed through the softener
 }
 
 // Kind is [ReadingKind].
@@ -139,6 +140,7 @@ func (s *Sample) Fields() []Field {
 		choice("flushed", "flushed", "yes where the standing water was out; no for a first cup", []Answer{Yes, No}, &s.Flushed),
 		measure("gallons_so_far", "gallons so far", "DI water that this fill had given, by a meter", "300 gal", "0 gal", "1000000 gal", &s.SoFar),
 		choice("use_anyway", "use anyway", "yes to learn from it although it was not flushed", []Answer{Yes, No}, &s.Anyway),
+		choice("di_through_softener", "bed fed through softener", "was the softener in the line ahead of the DI bed", []Answer{Yes, No}, &s.Feed),
 	}
 }
 

@@ -98,3 +98,28 @@ func TestAMeterOfTheDayBeforeCountsApart(t *testing.T) {
 	})
 	assert.InDelta(t, 140, planner.Recall(log, rig, places).Bed(rig.Beds[0].Name).Present().Gallons.Gallons(), 1e-9)
 }
+
+// A softener that is bought later does not change what an older reading said.
+func TestAReadingSaysWhatTheBedWasFedWith(t *testing.T) {
+	rig, places, wash := threeFacts()
+	at, err := model.ParseMoment("2026-05-02T09:00:00-06:00", nil)
+	require.NoError(t, err)
+	sample := &model.Sample{
+		Point: model.AfterBed, Bed: rig.Beds[0].Name, Place: places[0].Name, Flushed: model.Yes, Feed: model.No,
+		Reading: quantity.Some(quantity.PPM(4, quantity.ScaleNaCl)), SoFar: quantity.Some(90 * quantity.Gallon),
+	}
+	left := func() planner.Band[quantity.Volume] {
+		log := model.NewLog([]model.Entry{{ID: "b234567890123456", At: at, Body: sample}})
+		memory := planner.Memory{Past: planner.Recall(log, rig, places)}
+		plan, err := memory.Make(rig, places, wash)
+		require.NoError(t, err)
+		assert.False(t, plan.BedBehind)
+		return plan.Bed.Remaining
+	}
+	before := left()
+	rig.Softeners = []model.Softener{{Name: "bay softener", Resin: quantity.Some(0.4 * quantity.CubicFoot)}}
+	wash.Softener = model.NoSoftener
+	assert.Equal(t, before, left())
+	sample.Feed = ""
+	assert.Greater(t, left().P50, before.P50, "where it is not said, the rig's softener is taken as in the line")
+}

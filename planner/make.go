@@ -135,7 +135,7 @@ func (m *making) answer() {
 	p.Wash, p.Date, p.Vehicle, p.Place, p.BedName = c.wash.Name, c.wash.Date, c.vehicle.Name, c.place.Name, c.bed.Name
 	p.Raw, p.Softened = waterOf(m.raw, m.aim.scale), waterOf(m.soft, m.aim.scale)
 	p.Limit, p.Target = quantity.PPM(m.aim.limit, m.aim.scale), quantity.PPM(m.aim.target, m.aim.scale)
-	p.stood = m.before
+	p.BedBehind, p.stood = c.softensFeed(), m.before
 	p.Stages, p.Faces, p.Claim = m.done.stages, m.done.faces, m.resin.claim
 	p.Bed = m.resin.foresee(m.before, m.ask)
 	p.Cap = m.resin.caps(l, bedLimits{c.bed.MaxFlow, c.bed.ContactTime}, m.before, m.ask, m.chain.pressureCap(m.main))
@@ -176,11 +176,13 @@ func (m *making) account() {
 
 // feedOf is the water that the bed is fed with.
 func feedOf(c chosen, raw, soft water.Analysis) water.Analysis {
-	if c.softener != nil && c.wash.Feed != model.No {
+	if c.softensFeed() {
 		return soft
 	}
 	return raw
 }
+
+func (c chosen) softensFeed() bool { return c.softener != nil && c.wash.Feed != model.No }
 
 // rinserOf is what the final rinse works against, the bed's outlet apart.
 func rinserOf(c chosen, raw, soft water.Analysis, aim aims) rinser {

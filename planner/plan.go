@@ -43,6 +43,7 @@ type Plan struct {
 	Sprayer   SprayerCheck
 	Bed       BedOutlook
 	Softener  *SoftenerOutlook // nil where there is none
+	BedBehind bool             // the bed is fed through it
 	Stages    []StagePlan
 	Faces     []FacePlan
 	Flush     Use // standing water to run out before a reading counts

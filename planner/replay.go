@@ -150,6 +150,15 @@ func (r *replay) penOf(s *model.Sample) quantity.Scale {
 	return r.penScale()
 }
 
+// softens tells whether a reading was of a bed that is fed through the softener: as it
+// says, else by what the rig has now.
+func (r *replay) softens(s *model.Sample) bool {
+	if s.Feed != "" {
+		return s.Feed == model.Yes
+	}
+	return softenerOf(model.WashDone{}, r.rig) != ""
+}
+
 // with is the resin under a feed.
 func (r *replay) with(feed water.Analysis) *resin {
 	under := r.resin.on(feed)
@@ -174,7 +183,7 @@ func (r *replay) read(e event, s *model.Sample) bool {
 	if !given {
 		return false
 	}
-	if feed, known := r.feedOf(s.Place, softenerOf(model.WashDone{}, r.rig) != "", s.Temperature); known && (s.Place != "" || !r.known) {
+	if feed, known := r.feedOf(s.Place, r.softens(s), s.Temperature); known && (s.Place != "" || !r.known) {
 		r.feed, r.known = feed, true
 	}
 	if !r.known {

@@ -108,7 +108,7 @@ func (p *program) writeEntry(kind model.Kind, texts map[string]*string) error {
 			fmt.Fprintf(p.errs, "note: --%s: %s is read as %s\n", strings.ReplaceAll(f.Key, "_", "-"), f.Text(), read)
 		}
 	}
-	usual(entry.Body, lib.Rig.Defaults)
+	usual(entry.Body, &lib.Rig)
 	if entry.ID, err = model.NewID(entry.At, rand.Reader); err != nil {
 		return err
 	}
@@ -128,7 +128,8 @@ func (p *program) writeEntry(kind model.Kind, texts map[string]*string) error {
 }
 
 // usual states what goes without saying: the rig's own defaults.
-func usual(body model.Body, d model.Defaults) {
+func usual(body model.Body, rig *model.Rig) {
+	d := &rig.Defaults
 	word := func(at *string, fallback string) {
 		if *at == "" {
 			*at = fallback
@@ -143,6 +144,9 @@ func usual(body model.Body, d model.Defaults) {
 		word(&b.Pen, d.Pen)
 		if b.Point == model.AfterBed {
 			word(&b.Bed, d.Bed)
+			if b.Feed == "" && len(rig.Softeners) == 0 {
+				b.Feed = model.No // one that is bought later was not there
+			}
 		}
 	case *model.WashDone:
 		word(&b.Place, d.Place)

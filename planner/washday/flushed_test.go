@@ -56,7 +56,9 @@ func TestAFirstCupIsNoGo(t *testing.T) {
 		s := washday.StandAtLast(&v)
 		log := washday.Lacks(&v, nil)
 		require.Len(t, log, 1)
-		return s.Gate(&v), log[0].Body.(*model.Sample).Flushed
+		sample := log[0].Body.(*model.Sample)
+		assert.Equal(t, model.Yes, sample.Feed, "the softener stands ahead of the bed")
+		return s.Gate(&v), sample.Flushed
 	}
 	for _, tried := range []struct {
 		ppm     float64

@@ -62,6 +62,7 @@ func TestReadingTakesAtMostFiveKeys(t *testing.T) {
 	s := o.last().Body.(*model.Sample)
 	assert.Equal(t, "12 ppm NaCl", s.Reading.Words())
 	assert.Equal(t, model.Yes, s.Flushed)
+	assert.Equal(t, model.No, s.Feed, "no softener is in the line")
 	assert.Equal(t, "1.4 gpm", s.Flow.Words())
 	assert.Equal(t, "Juniper Flats", s.Place)
 	assert.Equal(t, "yellow pen", s.Pen)

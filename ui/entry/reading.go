@@ -40,10 +40,17 @@ type Reading struct {
 // NewReading starts by telling the flush of a plan.
 func (d Desk) NewReading(plan planner.Plan, faster quantity.Flow) Reading {
 	return Reading{
-		sample: model.Sample{Point: model.AfterBed, Place: plan.Place, Bed: plan.BedName, Pen: d.Pen()},
+		sample: model.Sample{Point: model.AfterBed, Place: plan.Place, Bed: plan.BedName, Pen: d.Pen(), Feed: yesOrNo(plan.BedBehind)},
 		flow:   plan.Sprayer.Flow, faster: faster, flush: plan.Flush.Volume, scale: d.Known().Scale,
 		soFar: plan.Bed.SoFar, isNew: plan.TakenAsNew(),
 	}
+}
+
+func yesOrNo(yes bool) model.Answer {
+	if yes {
+		return model.Yes
+	}
+	return model.No
 }
 
 // Typing tells that the flush is settled and the number is typed.
