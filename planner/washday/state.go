@@ -55,6 +55,9 @@ func (s State) moment(since quantity.Duration) model.Moment {
 func Stand(u *model.Underway, now model.Instant) State {
 	f := folding{u: u, State: State{Steps: slices.Clone(u.Steps), Done: make([]Done, len(u.Steps)), Sure: true}}
 	for n := range u.Deeds {
+		if u.Deeds[n].Does == model.Seen {
+			continue // nobody did anything
+		}
 		f.pass(u.Deeds[n].At)
 		f.deed(n)
 	}
