@@ -133,3 +133,21 @@ func (s Stock) taken(section string, index int, name string) error {
 	}
 	return nil
 }
+
+// Telling is the key of the field that tells one item of a section from others of its
+// kind, "" where a section has none.
+func Telling(section string) string {
+	switch section {
+	case vehicle, hose:
+		return "length"
+	case bed, softener:
+		return "resin"
+	case sprayer:
+		return "flow"
+	case pen:
+		return "scale"
+	case place:
+		return "tds"
+	}
+	return ""
+}

@@ -55,7 +55,7 @@ func (m Model) typing(does keys.Action) Model {
 	}
 	switch does {
 	case form.Accept:
-		return m.offered().finishEdit().toLacking()
+		return m.offered().accepted()
 	case form.AddUnit:
 		if m.edit.Offer != "" {
 			return m.offered()
@@ -103,6 +103,16 @@ func (m Model) finishEdit() Model {
 		return m.warn(e.NotTaken())
 	}
 	return m
+}
+
+// accepted takes what was typed, and goes to what is to be stated next: of a new item
+// what it needs or what tells it from others, else what the plan lacks.
+func (m Model) accepted() Model {
+	if m.adding == nil {
+		return m.finishEdit().toLacking()
+	}
+	at := m.editAt
+	return m.finishEdit().toTelling(at)
 }
 
 // with is the work with one field stated.

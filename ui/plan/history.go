@@ -3,6 +3,7 @@ package plan
 import (
 	"washeve/model"
 	"washeve/model/quantity"
+	"washeve/model/stock"
 	"washeve/ui/form"
 	"washeve/ui/history"
 	"washeve/ui/keeping"
@@ -169,8 +170,7 @@ func (m Model) referred(section string) []form.Option {
 }
 
 func (m Model) noteOf(section string, index int) string {
-	key := map[string]string{"vehicle": "length", "bed": "resin", "place": "tds", "softener": "resin", "sprayer": "flow", "pen": "scale"}[section]
-	f, ok := m.now.field(ref{section, index, key})
+	f, ok := m.now.field(ref{section, index, stock.Telling(section)})
 	if !ok || !f.Given() {
 		return ""
 	}

@@ -152,6 +152,14 @@ func TestLeavingTakesWhatIsBeingTyped(t *testing.T) {
 	assert.Equal(t, "21 ft", o.Keeper.(*book).rig.Vehicles[0].Length.Words())
 }
 
+func TestLeavingLeavesOutWhatHasNoNameYet(t *testing.T) {
+	for _, script := range []string{"b n 'halfname'", "w n", "p 3 'halfname'", "d n"} {
+		o := ours(t)
+		assert.NoError(t, play(t, o, script).M.Leave())
+		assert.Zero(t, o.Keeper.(*book).saves, script)
+	}
+}
+
 // states are the ways the screen can stand, each with the keys that lead there.
 func states() map[string]string {
 	return map[string]string{

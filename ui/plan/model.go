@@ -124,8 +124,13 @@ func (m Model) Init() tea.Cmd { return nil }
 // Typing tells that letters are text just now.
 func (m Model) Typing() bool { return m.edit != nil || m.refused }
 
-// Leave takes what is being typed, and saves what is unsaved.
+// Leave takes what is being typed, but for the name of a new item, which is left out; and
+// saves what is unsaved.
 func (m Model) Leave() error {
+	if m.adding != nil {
+		m.edit = nil
+		m = m.leftOut()
+	}
 	m = m.finishEdit()
 	if m.now.example && m.changed {
 		return m.notKept()
@@ -200,6 +205,29 @@ func (m Model) toLacking() Model {
 		}
 	}
 	return m
+}
+
+// toTelling puts the hand, which is on the name of an item, on what the item needs, else on
+// what tells it from others, else on the next field: what is typed next is no other name.
+func (m Model) toTelling(name ref) Model {
+	telling := -1
+	for i, r := range m.rows() {
+		if !r.isField() || r.at.section != name.section || r.at.index != name.index {
+			continue
+		}
+		if r.field.Required && !r.field.Given() {
+			m.hand = i
+			return m
+		}
+		if r.at.key == stock.Telling(name.section) {
+			telling = i
+		}
+	}
+	if telling >= 0 {
+		m.hand = telling
+		return m
+	}
+	return m.onto(m.hand+1, 1)
 }
 
 // onto puts the hand on a row, or on the next field in a direction.

@@ -179,6 +179,21 @@ func TestANewThingIsThereOnceItIsNamed(t *testing.T) {
 	assert.Equal(t, "ana", p.M.now.wash.Bed, "what is typed takes the place of the name that is offered")
 }
 
+// What is typed behind a new name is what the item is, not another name.
+func TestANewThingIsNamedOnce(t *testing.T) {
+	p := play(t, ours(t), "g")
+	_, p.M.hand, _ = p.M.now.stepOf(ref{section: "wash", key: "sprayer"})
+	p.Keys("n 'Mist' enter")
+	assert.Contains(t, p.Seen(), "› flow")
+	p.Keys("'1.3' enter")
+	assert.Equal(t, []string{"small pressure washer", "Mist"}, p.M.now.names("sprayer"))
+	assert.Equal(t, "1.3 gpm", p.M.now.rig.Sprayers[1].Flow.Words())
+	p = play(t, ours(t), "g n 'Spare' enter")
+	assert.Contains(t, p.Seen(), "› resin volume", "what it needs goes first")
+	p = play(t, ours(t), "t n 'Wheels' enter")
+	assert.NotContains(t, p.Seen(), "› name", "else the next line")
+}
+
 func TestNewPlaceNeedsItsTDS(t *testing.T) {
 	p := play(t, ours(t), "w n 'x' enter")
 	assert.Contains(t, p.Seen(), "needs TDS")

@@ -95,9 +95,9 @@ func (m Model) types(does keys.Action) Model {
 	case form.Accept:
 		m = m.offered().finishTyping()
 		if fresh {
-			return m.toLacking()
+			m = m.toTelling()
 		}
-		return m
+		return m.toLacking()
 	case form.AddUnit:
 		if m.typing.Offer != "" {
 			return m.offered()
@@ -111,11 +111,16 @@ func (m Model) types(does keys.Action) Model {
 		m = m.offered().finishTyping()
 		return m.onto(m.hand-1, -1)
 	case form.Abandon:
-		from := m.typing.from
-		m.at, m.inForm, m.hand, m.typing = from.at, from.inForm, from.hand, nil
-		return m.looked()
+		return m.abandoned()
 	}
 	return m
+}
+
+// abandoned is the screen as it was before the typing.
+func (m Model) abandoned() Model {
+	from := m.typing.from
+	m.at, m.inForm, m.hand, m.typing = from.at, from.inForm, from.hand, nil
+	return m.looked()
 }
 
 // offered puts the example's unit behind a bare number.

@@ -56,10 +56,18 @@ func TestRewritingAFileIsAsked(t *testing.T) {
 
 func TestLeavingTakesWhatIsBeingTyped(t *testing.T) {
 	o, kept := ours()
-	p := play(t, o, "n 'Tin Box'")
+	p := play(t, o, "n 'Tin Box' enter '24 ft'")
 	assert.NoError(t, p.M.Leave())
-	assert.Equal(t, "Tin Box", kept.kept.Rig.Vehicles[1].Name)
+	assert.Equal(t, "24 ft", kept.kept.Rig.Vehicles[1].Length.Words())
 	assert.NoError(t, play(t, o, "enter down").M.Leave(), "nothing was changed")
+}
+
+func TestLeavingLeavesOutWhatHasNoNameYet(t *testing.T) {
+	for _, script := range []string{"n 'halfname'", "c 'halfname'", "n"} {
+		o, kept := ours()
+		assert.NoError(t, play(t, o, script).M.Leave())
+		assert.Zero(t, kept.saves, script)
+	}
 }
 
 func TestTheExampleIsKeptOnlyWhenAdopted(t *testing.T) {

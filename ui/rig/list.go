@@ -13,20 +13,19 @@ const defaults = "defaults"
 type kind struct {
 	section string
 	head    string
-	note    string // the key that tells one item from another
 }
 
 // kinds are the parts of the list, in their order.
 func kinds() []kind {
 	return []kind{
-		{"vehicle", "Vehicles", "length"},
-		{"bed", "DI beds", "resin"},
-		{"softener", "Softeners", "resin"},
-		{"sprayer", "Sprayers", "flow"},
-		{"hose", "Hoses", "length"},
-		{"pen", "Pens", "scale"},
-		{"place", "Places", "tds"},
-		{defaults, "Defaults", ""},
+		{"vehicle", "Vehicles"},
+		{"bed", "DI beds"},
+		{"softener", "Softeners"},
+		{"sprayer", "Sprayers"},
+		{"hose", "Hoses"},
+		{"pen", "Pens"},
+		{"place", "Places"},
+		{defaults, "Defaults"},
 	}
 }
 
@@ -156,4 +155,16 @@ func (m Model) toLacking() Model {
 		}
 	}
 	return m
+}
+
+// toTelling puts the hand, which is on the name of an item, on what tells the item from
+// others, else on the next field: what is typed next is no other name.
+func (m Model) toTelling() Model {
+	for i := range m.looks.rows {
+		if m.looks.rows[i].ref.Key == stock.Telling(m.at.Section) {
+			m.hand = i
+			return m
+		}
+	}
+	return m.onto(m.hand+1, 1)
 }

@@ -133,9 +133,13 @@ func (m Model) notKept() error {
 	return errors.New("you changed the example, and it is kept nowhere until " + m.th.Key("a", "adopt") + " makes it yours")
 }
 
-// Leave takes what is being typed, and saves. It saves again what is saved: the
-// screen below may have had older work to save meanwhile.
+// Leave takes what is being typed, but for the name of a new item, which is left out; and
+// saves. It saves again what is saved: the screen below may have had older work to save
+// meanwhile.
 func (m Model) Leave() error {
+	if m.typing != nil && m.typing.fresh {
+		m = m.abandoned()
+	}
 	m = m.finishTyping()
 	switch {
 	case !m.changed:

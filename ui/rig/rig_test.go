@@ -60,13 +60,31 @@ func TestASecondVehicleIsAddedAndUsed(t *testing.T) {
 	o, kept := ours()
 	p := play(t, o, "n 'Tin Box' enter")
 	assert.Contains(t, p.Seen(), "› length                  needed", "the hand is on what is lacking")
-	p.Keys("'24' enter down '10 ft' enter")
+	p.Keys("'24' enter")
+	assert.Contains(t, p.Seen(), "› height                  needed", "and goes on to what else is")
+	p.Keys("'10 ft' enter")
 	assert.Contains(t, p.Seen(), "(8 ft 6 in) PUBLISHED", "what is assumed of it is shown as soon as it can be")
 	p.Keys("t")
 	assert.Contains(t, p.Says(), "● Tin Box 24 ft")
 	assert.Equal(t, "Tin Box", kept.kept.Wash.Vehicle)
 	assert.Len(t, kept.kept.Rig.Vehicles, 2)
 	assert.Equal(t, "Tin Box", done(p.Keys("esc"), "esc").Stock.Wash.Vehicle)
+}
+
+// What is typed behind a new name is what the item is, not another name.
+func TestANewItemIsNamedOnce(t *testing.T) {
+	for script, want := range map[string]string{
+		"pgdown pgdown pgdown n 'Mist' enter '1.3' enter":          "flow",
+		"pgdown pgdown pgdown pgdown n 'Red' enter '5/8 in' enter": "length",
+		"pgdown n 'Spare' enter '0.4 ft3' enter":                   "resin volume",
+		"c 'Marigold II' enter '24 ft' enter":                      "length",
+		"pgdown pgdown pgdown pgdown pgdown n 'Red' enter 2 enter": "scale",
+	} {
+		o, _ := ours()
+		p := play(t, o, script)
+		assert.Regexp(t, "› "+want+" ", p.Seen(), script)
+		assert.NotContains(t, []string{"1.3", "5/8 in", "0.4 ft3", "24 ft"}, p.M.name(), script)
+	}
 }
 
 func TestANewItemIsThereOnlyWithItsName(t *testing.T) {

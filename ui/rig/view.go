@@ -150,7 +150,7 @@ func (m *Model) notes(spots []Spot) map[Spot]string {
 
 // noteOf tells an item from others of its kind.
 func (m *Model) noteOf(s Spot) string {
-	f, ok := m.shown().Field(stock.Ref{Section: s.Section, Index: s.Index, Key: kindOf(s.Section).note})
+	f, ok := m.shown().Field(stock.Ref{Section: s.Section, Index: s.Index, Key: stock.Telling(s.Section)})
 	switch {
 	case !ok:
 		return ""
