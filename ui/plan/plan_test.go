@@ -194,6 +194,19 @@ func TestANewThingIsNamedOnce(t *testing.T) {
 	assert.NotContains(t, p.Seen(), "› name", "else the next line")
 }
 
+// What the plan of the old softener was made with is nothing of the new one.
+func TestANewSoftenerHasNothingOfTheOldOne(t *testing.T) {
+	o := ours(t)
+	o.Make = planner.Make
+	set(t, &o.Rig.Softeners[0], map[string]string{"resin": "0.4 ft3", "gallons_so_far": "77 gal"})
+	p := play(t, o, "g n 'Spare' enter")
+	assert.Contains(t, p.Seen(), "› resin volume")
+	assert.NotContains(t, p.Seen(), "0.4 ft3")
+	assert.NotContains(t, p.Seen(), "77 gal")
+	p.Keys("'0.6 ft3' enter")
+	assert.Contains(t, p.Seen(), "(0 gal)", "what is assumed of it is shown as soon as it can be")
+}
+
 func TestNewPlaceNeedsItsTDS(t *testing.T) {
 	p := play(t, ours(t), "w n 'x' enter")
 	assert.Contains(t, p.Seen(), "needs TDS")

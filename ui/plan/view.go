@@ -225,7 +225,8 @@ func (m *Model) helpLines(at layout.Rect, rows []row) []string {
 	return lines
 }
 
-// assumed finds what the plan took for a field that is not stated.
+// assumed finds what the plan took for a field that is not stated: nothing where there is no
+// plan of what is shown.
 func (m *Model) assumed(at ref, f model.Field) (value, founded string) {
 	if f.Refers != "" {
 		if names, i := m.shown().names(f.Refers), m.shown().chosen(f.Refers); i >= 0 {
@@ -233,16 +234,19 @@ func (m *Model) assumed(at ref, f model.Field) (value, founded string) {
 		}
 		return "none", ""
 	}
-	if d := m.plan.Day; at == (ref{section: "wash", key: "start"}) && m.planned && d != nil && d.Recommended.Given() {
-		return d.Start.Label, ""
-	}
 	if at.section == "stage" && (at.key == "faces" || at.key == "final") {
 		return map[string]string{"faces": "all", "final": "no"}[at.key], ""
+	}
+	if !m.planned || m.planErr != nil {
+		return "", ""
+	}
+	if d := m.plan.Day; at == (ref{section: "wash", key: "start"}) && d != nil && d.Recommended.Given() {
+		return d.Start.Label, ""
 	}
 	wanted := assumptionNames(m.shown(), at, f)
 	for _, name := range wanted {
 		for _, a := range m.plan.Assumptions {
-			if m.planned && sameName(a, name) {
+			if sameName(a, name) {
 				return report.Value(a, m.sys), string(a.Source.Tag)
 			}
 		}

@@ -6,6 +6,7 @@ import (
 	"github.com/stretchr/testify/assert"
 
 	"washeve/model"
+	"washeve/model/quantity"
 	"washeve/model/stock"
 	"washeve/ui/internal/golden"
 	"washeve/ui/internal/hands"
@@ -85,6 +86,19 @@ func TestANewItemIsNamedOnce(t *testing.T) {
 		assert.Regexp(t, "› "+want+" ", p.Seen(), script)
 		assert.NotContains(t, []string{"1.3", "5/8 in", "0.4 ft3", "24 ft"}, p.M.name(), script)
 	}
+}
+
+// What a wash with the other softener takes is nothing of the new one.
+func TestANewSoftenerHasNothingOfTheOldOne(t *testing.T) {
+	o, _ := ours()
+	s := o.Stock.Rig.Softeners
+	s[0].Resin, s[0].SoFar = quantity.Some(0.4*quantity.CubicFoot), quantity.Some(77*quantity.Gallon)
+	p := play(t, o, "pgdown pgdown n 'Spare' enter")
+	assert.Contains(t, p.Seen(), "› resin volume            needed")
+	assert.NotContains(t, p.Seen(), "(0.4 ft3)")
+	assert.NotContains(t, p.Seen(), "(77 gal)")
+	p.Keys("'0.6 ft3' enter")
+	assert.Contains(t, p.Seen(), "(0 gal)")
 }
 
 func TestANewItemIsThereOnlyWithItsName(t *testing.T) {
