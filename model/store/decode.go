@@ -146,24 +146,37 @@ func (d *decoding) unknownKey(e *entry, t *table, fields []model.Field) {
 		d.fault(e.line, e.key, fault.Error, "is written in one line; write it as a section of its own, with a header such as [[bed]]")
 		return
 	}
-	keys := []string{"format"}
-	if t.name != "" {
-		keys = nil
-	}
-	for _, f := range fields {
-		keys = append(keys, f.Key)
-	}
 	where := "at the top of this file"
 	if t.name != "" {
 		where = "in " + header(t.name, !t.double)
 	}
-	d.fault(e.line, e.key, fault.Notice, "is no key %s, and is not read%s", where, meant(e.key, keys))
+	d.fault(e.line, e.key, fault.Notice, "is no key %s, and is not read%s", where, meantKey(e.key, fields, t.name == ""))
+}
+
+// meantKey ends a message with the key that was likely meant, if any was: by the key, or by
+// what the screens call its field.
+func meantKey(word string, fields []model.Field, atTop bool) string {
+	var keys, called []string
+	if atTop {
+		keys, called = append(keys, "format"), append(called, "format")
+	}
+	for _, f := range fields {
+		keys, called = append(keys, f.Key), append(called, strings.ReplaceAll(strings.ToLower(f.Label), " ", "_"))
+	}
+	i := fault.Nearest(word, append(slices.Clone(keys), called...), lettersOff(word))
+	if i < 0 {
+		return ""
+	}
+	return fault.DidYouMean(keys[i%len(keys)])
 }
 
 // meant ends a message with the known word that was likely meant, if any was.
 func meant(word string, known []string) string {
-	return fault.Meant(word, known, max(1, len(word)/3))
+	return fault.Meant(word, known, lettersOff(word))
 }
+
+// lettersOff is how many letters of a word may be wrong.
+func lettersOff(word string) int { return max(1, len(word)/3) }
 
 // set puts an entry into its field, or tells what is wrong.
 func set(f model.Field, e *entry) string {

@@ -94,6 +94,8 @@ func TestBadRigs(t *testing.T) {
 		{"unknown key", bed + "diametre = \"8 in\"\ncolour = \"blue\"\n", []string{
 			"notice: rig.toml:5: diametre: is no key in [[bed]], and is not read; did you mean diameter?",
 			"notice: rig.toml:6: colour: is no key in [[bed]], and is not read"}},
+		{"a label for a key", "format = 1\n[[vehicle]]\nname = \"v\"\nlength = \"40 ft\"\nheight = \"12 ft\"\ngroud_clearance = \"1 ft\"\n", []string{
+			"notice: rig.toml:6: groud_clearance: is no key in [[vehicle]], and is not read; did you mean clearance?"}},
 		{"unknown sections", bed + "[[softner]]\nname = \"s\"\n[[face]]\n[[place]]\n[x]\n", []string{
 			"notice: rig.toml:5: [[softner]] is no section of this file, and is not read; did you mean softener?",
 			"notice: rig.toml:7: [[face]] is no section of this file, and is not read; did you mean vehicle.face?",

@@ -8,22 +8,31 @@ const mostMeant = 60
 // Meant ends a problem with the known word that was likely meant, if one is at
 // most so many letters off. Of a known word with a dot the part behind it will do.
 func Meant(word string, known []string, off int) string {
-	best, least := "", off+1
-	if len(word) > mostMeant {
-		return ""
+	if i := Nearest(word, known, off); i >= 0 {
+		return DidYouMean(known[i])
 	}
-	for _, k := range known {
+	return ""
+}
+
+// DidYouMean ends a problem with the word that was likely meant.
+func DidYouMean(word string) string { return "; did you mean " + word + "?" }
+
+// Nearest is the index of the known word that was likely meant, of those that are at most
+// so many letters off; -1 where none is.
+func Nearest(word string, known []string, off int) int {
+	best, least := -1, off+1
+	if len(word) > mostMeant {
+		return -1
+	}
+	for i, k := range known {
 		if d := distance(strings.ToLower(word), k); d < least {
-			best, least = k, d
+			best, least = i, d
 		}
 		if _, last, dotted := strings.Cut(k, "."); dotted && strings.EqualFold(word, last) {
-			best, least = k, 0
+			best, least = i, 0
 		}
 	}
-	if best == "" {
-		return ""
-	}
-	return "; did you mean " + best + "?"
+	return best
 }
 
 // distance counts the letters to put in, take out or change to get from a to b.
