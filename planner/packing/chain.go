@@ -58,7 +58,7 @@ func (e *evening) hosesOf(run model.Run) int {
 		e.pack(Hose, what, say(runWords(run)))
 	}
 	if len(e.hoses) == 0 && (run == model.SupplyRun || run == model.SprayRun) {
-		e.pack(Hose, say("Hose"), say(runWords(run)+"; the rig states none"))
+		e.pack(Hose, say("Hose, "+runWords(run)), say("the rig states none"))
 		count++
 	}
 	return count

@@ -182,6 +182,21 @@ func TestAnyRigHasAList(t *testing.T) {
 	})
 }
 
+// Two hoses of which nothing is stated are told apart by what they join.
+func TestUnstatedHosesAreToldApart(t *testing.T) {
+	lib := store.Example()
+	lib.Rig.Hoses = nil
+	plan, err := planner.Make(lib.Rig, lib.Places, lib.Washes[0].Wash)
+	require.NoError(t, err)
+	var hoses []string
+	for _, item := range packing.List(lib.Rig, lib.Places, lib.Washes[0].Wash, plan) {
+		if item.Code == packing.Hose {
+			hoses = append(hoses, item.What.Text(quantity.US))
+		}
+	}
+	assert.Equal(t, []string{"Hose, tap to the first tank", "Hose, last tank to the sprayer"}, hoses)
+}
+
 // An empty plan of nothing is listed without a fall.
 func TestNothingAtAllIsListed(t *testing.T) {
 	items := packing.List(model.Rig{}, nil, model.Wash{}, planner.Plan{})
