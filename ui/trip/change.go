@@ -2,6 +2,7 @@ package trip
 
 import (
 	"cmp"
+	"strconv"
 
 	"washeve/model"
 	"washeve/model/quantity"
@@ -100,7 +101,7 @@ func (m Model) start() Model {
 	m.at = len(m.trips)
 	m.begun = true
 	m.now = model.Trip{
-		Name:  "Trip of " + after(m.today, ahead).String(),
+		Name:  m.freeName(),
 		Stops: []model.Stop{{Date: day(ahead), Place: place}, {Date: day(ahead + week), Name: "next stop"}},
 		Washes: []model.TripWash{
 			{Date: day(ahead + 3), Like: m.wash.Name}, {Date: day(ahead + week + 3), Like: m.wash.Name},
@@ -109,6 +110,19 @@ func (m Model) start() Model {
 	m.trips = append(m.trips, m.now)
 	m.history, m.hand = history.Of[model.Trip]{}, 1
 	return m.settle(m.now).done("A trip to start from. " + m.th.Key("enter", "show") + " changes a line; " + m.th.Key("n", "new wash") + " adds a wash, " + m.th.Key("o", "new stop") + " a stop.")
+}
+
+// freeName is a name that no other trip has: without a day, since a trip is moved.
+func (m *Model) freeName() string {
+	names := make([]string, len(m.trips))
+	for i := range m.trips {
+		names[i] = m.trips[i].Name
+	}
+	for n := len(names) + 1; ; n++ {
+		if name := "trip " + strconv.Itoa(n); model.Find(names, name) < 0 {
+			return name
+		}
+	}
 }
 
 func after(d model.Date, days int) model.Date {
@@ -225,5 +239,5 @@ func (m Model) other() Model {
 	m.at = (m.at + 1) % len(m.trips)
 	m.now = m.trips[m.at].Clone()
 	m.history, m.hand = history.Of[model.Trip]{}, 0
-	return m.replan(m.now).say("Trip " + m.now.Name + ".")
+	return m.replan(m.now).say("Now: " + m.now.Name + ".")
 }
