@@ -2,7 +2,9 @@ package main
 
 import (
 	"crypto/rand"
+	"errors"
 	"fmt"
+	"os"
 	"path/filepath"
 	"strings"
 	"time"
@@ -10,6 +12,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"washeve/model"
+	"washeve/model/quantity"
 	"washeve/model/store"
 	"washeve/model/store/journal"
 )
@@ -34,6 +37,22 @@ func (p *program) logCommand() *cobra.Command {
 }
 
 func (p *program) folder() string { return store.Locate(p.dir, p.env("WASHEVE_DIR")) }
+
+// wantsFolder refuses a file in the place of the data folder.
+func (p *program) wantsFolder() error {
+	info, err := os.Stat(p.folder())
+	if err != nil || info.IsDir() {
+		return nil // what is not there yet is made; other trouble is told where it is met
+	}
+	asks := "the data folder is to be a folder"
+	switch {
+	case p.dir != "":
+		asks = "--dir wants a folder"
+	case p.env("WASHEVE_DIR") != "":
+		asks = "WASHEVE_DIR wants a folder"
+	}
+	return wrongf("%s is a file; %s", p.folder(), asks)
+}
 
 func (p *program) journal() *journal.Journal {
 	return journal.Open(filepath.Join(p.folder(), logFile))
@@ -62,13 +81,14 @@ func (p *program) logEntry(kind model.Kind, use, short string) *cobra.Command {
 			return nil
 		},
 		RunE: func(_ *cobra.Command, args []string) error {
+			stated := statedBy{texts: texts}
 			if len(args) == 1 {
-				*texts["reading"] = args[0]
+				*texts[readingKey], stated.byArgument = args[0], true
 			}
 			if err := enough(kind, texts); err != nil {
 				return err
 			}
-			return p.writeEntry(kind, texts)
+			return p.writeEntry(kind, stated)
 		},
 	}
 	if kind == model.ReadingKind {
@@ -88,24 +108,53 @@ func (p *program) logEntry(kind model.Kind, use, short string) *cobra.Command {
 	return c
 }
 
-// writeEntry makes an entry of the texts, fills in what goes without saying,
+// readingKey is the field that an argument states as well as its flag.
+const readingKey = "reading"
+
+// statedBy is what the command line states of an entry.
+type statedBy struct {
+	texts      map[string]*string // by key
+	byArgument bool               // the reading is an argument, not a flag
+}
+
+// called is what the person knows a field by: its flag, or the argument's name.
+func (s statedBy) called(key string) string {
+	if key == readingKey && s.byArgument {
+		return "READING"
+	}
+	return "--" + strings.ReplaceAll(key, "_", "-")
+}
+
+// wrong says what is wrong with what is stated of a field. Of a reading that is a bare number
+// it gives the whole text that would be right.
+func (s statedBy) wrong(key string, err error) error {
+	var bare *quantity.ParseError
+	if key == readingKey && errors.As(err, &bare) && bare.Reason == quantity.NoUnit {
+		if _, err := quantity.ParseReading(bare.Text + " ppm"); err == nil {
+			return wrongf("%s: %q has no unit; write it like %q", s.called(key), bare.Text, bare.Text+" ppm")
+		}
+	}
+	return wrongf("%s: %w", s.called(key), err)
+}
+
+// writeEntry makes an entry of what is stated, fills in what goes without saying,
 // and appends it.
-func (p *program) writeEntry(kind model.Kind, texts map[string]*string) error {
+func (p *program) writeEntry(kind model.Kind, stated statedBy) error {
 	lib, err := p.load()
 	if err != nil {
 		return err
 	}
 	entry := model.Entry{At: model.MomentOf(p.now()), Body: model.NewBody(kind)}
 	for _, f := range entry.Fields() {
-		text, ok := texts[f.Key]
+		text, ok := stated.texts[f.Key]
 		if !ok || *text == "" {
 			continue
 		}
 		if err := f.Set(*text); err != nil {
-			return wrongf("--%s: %w", strings.ReplaceAll(f.Key, "_", "-"), err)
+			return stated.wrong(f.Key, err)
 		}
 		if read, comma := f.ReadAs(); comma {
-			fmt.Fprintf(p.errs, "note: --%s: %s is read as %s\n", strings.ReplaceAll(f.Key, "_", "-"), f.Text(), read)
+			fmt.Fprintf(p.errs, "note: %s: %s is read as %s\n", stated.called(f.Key), f.Text(), read)
 		}
 	}
 	usual(entry.Body, &lib.Rig)

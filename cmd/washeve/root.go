@@ -51,8 +51,9 @@ the plan. Without a rig of your own it starts on a built-in example.`,
 		Args:          noArguments,
 		SilenceErrors: true,
 		SilenceUsage:  true,
-		PersistentPreRun: func(*cobra.Command, []string) {
+		PersistentPreRunE: func(*cobra.Command, []string) error {
 			p.plain = p.plain || p.screen && p.env("TERM") == "dumb"
+			return p.wantsFolder()
 		},
 		RunE: func(c *cobra.Command, _ []string) error { return p.open(c.Context()) },
 	}
