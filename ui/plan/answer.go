@@ -111,7 +111,7 @@ func (m *Model) numberLines(at layout.Rect) []string {
 		{Label: "other", Value: quantity.Show(p.Soft.Volume+p.Untreated.Volume, m.sys), Note: m.otherNote(at.W - 21)},
 		m.capRow(), m.jugRow(),
 		{Label: "flush", Value: quantity.Show(p.Flush.Volume, m.sys), Note: report.Time(p.Flush.Duration) + " before a reading"},
-		m.dayRow(),
+		m.dayRow(at.W - 21),
 	}
 	lines := make([]string, len(rows))
 	for i, r := range rows {

@@ -7,6 +7,7 @@ import (
 	tea "github.com/charmbracelet/bubbletea"
 
 	"washeve/model"
+	"washeve/ui/cells"
 	"washeve/ui/day"
 	"washeve/ui/report"
 	"washeve/ui/screen"
@@ -57,8 +58,9 @@ func (m *Model) daySummary() (string, theme.Ink) {
 	return "no start yet", m.th.Text
 }
 
-// dayRow is the day in one line of the answer: when to begin, and with what.
-func (m *Model) dayRow() report.Row {
+// dayRow is the day in one line of the answer: when to begin, and with what where there is
+// room for it beside that some face hurries.
+func (m *Model) dayRow(room int) report.Row {
 	row := report.Row{Label: "begin", Value: "?", Note: "day not known: see d"}
 	d := m.plan.Day
 	if d == nil {
@@ -71,14 +73,18 @@ func (m *Model) dayRow() report.Row {
 		what, _, _ := strings.Cut(d.Unknown[0], ":")
 		row.Note = "needs " + strings.TrimSuffix(what, " of the day") + ": d"
 	default:
-		row.Note = "no fit start: D"
+		row.Note = "no fit start: see " + m.th.Key("D", "day")
 	}
 	if len(d.Start.Turns) == 0 || row.Value == "?" {
 		return row
 	}
 	row.Note = string(d.Start.Turns[0].Side) + " first, done " + report.Clock(d.Start.End)
 	if !d.Start.Easy {
-		row.Note = string(d.Start.Turns[0].Side) + " first, hurries: D"
+		hurry := "some hurry: see " + m.th.Key("D", "day")
+		row.Note = string(d.Start.Turns[0].Side) + " first, " + hurry
+		if cells.Width(row.Note) > room {
+			row.Note = hurry
+		}
 	}
 	return row
 }

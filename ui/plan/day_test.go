@@ -29,7 +29,7 @@ func TestDayIsALineOfTheAnswer(t *testing.T) {
 	assert.Contains(t, p.Seen(), "d Day      best from 06:15")
 	assert.Contains(t, p.Seen(), "begin         06:15  roof first, done 09:51")
 	p.Keys("d down '11:00' enter")
-	assert.Contains(t, p.Seen(), "begin         11:00  roof first, hurries: D")
+	assert.Contains(t, p.Seen(), "begin         11:00  some hurry: see D")
 	assert.Equal(t, model.TimeOfDay{Hour: 11}, p.M.now.wash.Start.Or(model.TimeOfDay{}))
 	p.S = layout.Size{W: 140, H: 40}
 	assert.Contains(t, p.Seen(), "dries in", "the faces tell when they dry")
@@ -38,7 +38,7 @@ func TestDayIsALineOfTheAnswer(t *testing.T) {
 	sample.Set(&o.Wash, map[string]string{"wind": ""})
 	assert.Contains(t, play(t, o, "").Seen(), "needs wind: d")
 	sample.Set(&o.Wash, map[string]string{"wind": "3 mph", "low": "-30 F", "high": "-20 F", "dew_point": "-40 F"})
-	assert.Contains(t, play(t, o, "").Seen(), "no fit start: D")
+	assert.Contains(t, play(t, o, "").Seen(), "no fit start: see D")
 }
 
 func TestDayStep(t *testing.T) {
