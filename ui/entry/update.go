@@ -46,11 +46,12 @@ func (f Form) change() Form {
 
 func (f Form) openPicker(field model.Field) Form {
 	var options []form.Option
+	if field.Key == "softener" && !field.Required { // before those that come and go: its number is always the same
+		options = append(options, form.Option{Text: model.NoSoftener, Pick: model.NoSoftener, Note: "washed without one"})
+	}
+	first := len(options)
 	for _, c := range append(field.Choices, f.known.Names[field.Refers]...) {
 		options = append(options, form.Option{Text: c, Pick: c})
-	}
-	if field.Key == "softener" && !field.Required {
-		options = append(options, form.Option{Text: model.NoSoftener, Pick: model.NoSoftener, Note: "washed without one"})
 	}
 	if field.Refers != "" {
 		options = append(options, form.Option{Text: "another", New: true, Note: "type its name"})
@@ -60,7 +61,7 @@ func (f Form) openPicker(field model.Field) Form {
 	}
 	p := form.Open(field.Label, options, field.Text())
 	if !field.Given() {
-		p.At = 0
+		p.At = first
 	}
 	f.picker = &p
 	return f

@@ -154,17 +154,18 @@ func (m Model) drop() Model {
 	return m.commit(w).done("Taken away; " + m.th.Key("u", "undo") + " brings it back.")
 }
 
-// referred lists the items of a section, each with what tells it from others.
+// referred lists what is there whatever is owned, then the items of a section, each with
+// what tells it from others: a number keeps its meaning when an item is added.
 func (m Model) referred(section string) []form.Option {
 	var options []form.Option
-	for i, name := range m.now.names(section) {
-		options = append(options, form.Option{Text: name, Pick: name, Note: m.noteOf(section, i)})
-	}
 	switch section {
 	case "softener":
 		options = append(options, form.Option{Text: model.NoSoftener, Pick: model.NoSoftener, Note: "wash without one"})
 	case "sprayer":
 		options = append(options, form.Option{Text: model.ByHand, Pick: model.ByHand, Note: "with a mitt"})
+	}
+	for i, name := range m.now.names(section) {
+		options = append(options, form.Option{Text: name, Pick: name, Note: m.noteOf(section, i)})
 	}
 	return append(options, form.Option{Text: "new " + section, New: true})
 }

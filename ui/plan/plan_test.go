@@ -295,3 +295,12 @@ func TestANumberBelowZeroIsRefusedAndSaid(t *testing.T) {
 	assert.Contains(t, p.Says(), "Not taken: is below zero")
 	assert.Equal(t, was, p.M.now.rig.Vehicles[0].Length)
 }
+
+// The numbers of what is there whatever is owned do not change with what is.
+func TestWithoutOneIsAlwaysTheFirstOfAList(t *testing.T) {
+	for section, first := range map[string]string{"softener": model.NoSoftener, "sprayer": model.ByHand} {
+		options := play(t, ours(t), "").M.referred(section)
+		assert.Equal(t, first, options[0].Pick, section)
+		assert.True(t, options[len(options)-1].New, section)
+	}
+}

@@ -197,11 +197,11 @@ func (m *Model) names(section string) []string {
 
 func (m Model) openPicker(f model.Field) Model {
 	var options []form.Option
+	if f.Refers == "softener" { // before those that come and go: its number is always the same
+		options = append(options, form.Option{Text: model.NoSoftener, Pick: model.NoSoftener, Note: "travel without one"})
+	}
 	for _, c := range append(append([]string(nil), f.Choices...), m.names(f.Refers)...) {
 		options = append(options, form.Option{Text: c, Pick: c})
-	}
-	if f.Refers == "softener" {
-		options = append(options, form.Option{Text: model.NoSoftener, Pick: model.NoSoftener, Note: "travel without one"})
 	}
 	if !f.Required {
 		none := form.Option{Text: "not stated", Note: "it is assumed"}
