@@ -108,7 +108,7 @@ func (k *keeper) SaveOthers(others []*stock.Kept) error {
 		if k.others[w.File] == w {
 			continue
 		}
-		if err := k.store.SaveWash(w.File, w.Wash); err != nil {
+		if err := k.saveWash(w.File, w.Wash); err != nil {
 			return err
 		}
 		k.others[w.File] = w
@@ -122,6 +122,23 @@ func (k *keeper) SaveOthers(others []*stock.Kept) error {
 	return nil
 }
 
+// saveWash writes a wash and lets the trips know of it.
+func (k *keeper) saveWash(file string, w model.Wash) error {
+	err := k.store.SaveWash(file, w)
+	if err == nil && k.trips != nil {
+		k.trips.saved(file, w)
+	}
+	return err
+}
+
+// TakeUp lets later saves be of another wash, whose name is another wash's and no new one.
+func (k *keeper) TakeUp(next *stock.Kept) (away string) {
+	away, k.file = k.file, next.File
+	k.latest = k.latest.InHand(next.Wash.Name)
+	k.named = k.latest
+	return away
+}
+
 // Save writes what has changed. The wash gets a file of its own the first time.
 func (k *keeper) Save(rig model.Rig, places model.Places, wash model.Wash) error {
 	k.book.example = false
@@ -131,7 +148,7 @@ func (k *keeper) Save(rig model.Rig, places model.Places, wash model.Wash) error
 	for _, save := range []func() error{
 		func() error { return k.store.SavePlaces(places) },
 		func() error { return k.store.SaveRig(rig) },
-		func() error { return k.store.SaveWash(k.file, wash) },
+		func() error { return k.saveWash(k.file, wash) },
 	} {
 		if err := save(); err != nil {
 			return err

@@ -14,7 +14,7 @@ import (
 // pagesByWords are the ways to each page that is talked on, and to what it asks.
 func pagesByWords() [][]string {
 	return [][]string{
-		nil, {"change TDS"}, {"new place Dock"}, {"day"}, {"day", "start"}, {"short"}, {"short", "out 1"}, {"compare"}, {"compare", "way 6"}, {"compare", "take twice the tank"}, {"compare", "take new resin first"}, {"compare", "take softener salted"},
+		nil, {"change TDS"}, {"new place Dock"}, {"washes"}, {"new wash"}, {"new wash Toad day"}, {"day"}, {"day", "start"}, {"short"}, {"short", "out 1"}, {"compare"}, {"compare", "way 6"}, {"compare", "take twice the tank"}, {"compare", "take new resin first"}, {"compare", "take softener salted"},
 		{"rig"}, {"rig", "new place"}, {"rig", "copy 1"}, {"rig", "show Marigold"}, {"rig", "show Marigold", "face left"}, {"rig", "take out Juniper Flats"},
 		{"bed"}, {"bed", "reading"}, {"bed", "reading", "no 4 ppm NaCl"}, {"bed", "reading", "yes -"}, {"bed", "wash"}, {"bed", "wash", "change DI water 30", "write"}, {"bed", "new reading"},
 		{"bed", "resin"}, {"bed", "resin", "next"}, {"bed", "resin", "next", "next", "next", "next", "next", "next", "next", "next"},

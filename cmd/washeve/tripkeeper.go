@@ -2,7 +2,6 @@ package main
 
 import (
 	"slices"
-	"strings"
 
 	"washeve/model"
 	"washeve/model/stock"
@@ -17,7 +16,8 @@ type tripKeeper struct {
 	trips []model.Trip
 	files []string // "" for one that is not written yet
 
-	borrowed bool // they are the built-in example's, which nobody has made theirs
+	borrowed bool             // they are the built-in example's, which nobody has made theirs
+	own      []store.WashFile // what was saved while they are
 }
 
 // take goes on from what a library holds.
@@ -38,7 +38,7 @@ func (k *tripKeeper) adopt(lib store.Library) {
 // example's.
 func (k *tripKeeper) Trips(example bool) (all []model.Trip, next int) {
 	if !example && k.borrowed {
-		k.adopt(store.Library{})
+		k.adopt(store.Library{Washes: k.own})
 	}
 	return append([]model.Trip(nil), k.trips...), k.lib.NextTrip(k.today())
 }
@@ -60,19 +60,25 @@ func (k *tripKeeper) Keep(index int, t model.Trip) error {
 	return k.store.SaveTrip(k.files[index], t)
 }
 
+// saved lets what is like a wash be like it as it was saved.
+func (k *tripKeeper) saved(file string, w model.Wash) {
+	all := &k.lib.Washes
+	if k.borrowed {
+		all = &k.own
+	}
+	*all = slices.Clone(*all)
+	if i := slices.IndexFunc(*all, func(f store.WashFile) bool { return f.File == file }); i >= 0 {
+		(*all)[i].Wash = w
+		return
+	}
+	*all = append(*all, store.WashFile{File: file, Wash: w})
+}
+
 // follow lets the trips name things by their new names, and writes those that do. The
 // example's are left alone.
 func (k *tripKeeper) follow(renames []stock.Rename) error {
 	if k.borrowed || len(renames) == 0 {
 		return nil
-	}
-	k.lib.Washes = slices.Clone(k.lib.Washes)
-	for _, r := range renames {
-		for i := range k.lib.Washes {
-			if w := &k.lib.Washes[i].Wash; r.Section == "wash" && strings.EqualFold(w.Name, r.Was) {
-				w.Name = r.Now
-			}
-		}
 	}
 	for i := range k.trips {
 		t, changed := stock.Follow(k.trips[i], renames)

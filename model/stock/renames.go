@@ -1,6 +1,7 @@
 package stock
 
 import (
+	"maps"
 	"slices"
 	"strings"
 
@@ -20,6 +21,13 @@ func (s Stock) Named() Named {
 	for _, section := range Sections() {
 		n[section] = slices.Clone(s.Names(section))
 	}
+	return n
+}
+
+// InHand is the names with another wash in hand.
+func (n Named) InHand(name string) Named {
+	n = maps.Clone(n)
+	n[washes] = []string{name}
 	return n
 }
 

@@ -92,10 +92,7 @@ func (m Model) finishEdit() Model {
 	e := *m.edit
 	m.edit = nil
 	if e.Replaced || m.adding != nil {
-		w, err := m.with(m.editAt, e.Good)
-		if m.adding = nil; err == nil {
-			m = m.commit(w)
-		}
+		m = m.take(e.Good)
 	} else {
 		m = m.replan(m.now)
 	}
@@ -108,17 +105,34 @@ func (m Model) finishEdit() Model {
 // accepted takes what was typed, and goes to what is to be stated next: of a new item
 // what it needs or what tells it from others, else what the plan lacks.
 func (m Model) accepted() Model {
-	if m.adding == nil {
+	if m.adding == nil || m.adding.wash {
 		return m.finishEdit().toLacking()
 	}
 	at := m.editAt
 	return m.finishEdit().toTelling(at)
 }
 
+// take puts a text that is right in force, and with it what is new.
+func (m Model) take(text string) Model {
+	w, err := m.with(m.editAt, text)
+	isWash := m.adding != nil && m.adding.wash
+	switch m.adding = nil; {
+	case err != nil:
+		return m
+	case isWash:
+		return m.begin(w.wash)
+	}
+	return m.commit(w)
+}
+
 // with is the work with one field stated.
 func (m Model) with(r ref, text string) (work, error) {
 	w := m.ground().clone()
-	return w, w.set(r, text)
+	err := w.set(r, text)
+	if err == nil && m.adding != nil && m.adding.wash {
+		err = m.now.freeWash(w.wash.Name)
+	}
+	return w, err
 }
 
 // state sets a field at once.
@@ -165,6 +179,8 @@ func (m Model) pick(does keys.Action, msg tea.KeyMsg) Model {
 		return m.leftOut()
 	case picked == nil:
 		return m
+	case m.editAt.section == aWash:
+		return m.pickWash(*picked)
 	case picked.New:
 		f, _ := m.now.field(m.editAt)
 		return m.makeNew(f.Refers)

@@ -121,7 +121,7 @@ func (m Model) makeNew(section string) Model {
 	if err != nil {
 		return m.warn(err.Error())
 	}
-	m.adding = &addition{w, m.open, m.hand}
+	m.adding = &addition{work: w, open: m.open, hand: m.hand}
 	if i, j, ok := w.stepOf(at); ok {
 		m.open, m.hand = i, j
 	}
@@ -130,7 +130,13 @@ func (m Model) makeNew(section string) Model {
 	if len(first.Choices) > 0 {
 		return m.openPicker(at)
 	}
-	m = m.startEdit(first.Text())
+	return m.nameNew()
+}
+
+// nameNew lets the name under the hand be typed, in the place of one that is free.
+func (m Model) nameNew() Model {
+	_, f, _ := m.target()
+	m = m.startEdit(f.Text())
 	whole := m.edit.Whole()
 	m.edit = &whole
 	return m

@@ -163,7 +163,7 @@ func TestLeavingLeavesOutWhatHasNoNameYet(t *testing.T) {
 // states are the ways the screen can stand, each with the keys that lead there.
 func states() map[string]string {
 	return map[string]string{
-		"at the start": "", "on a length": "down down down", "on a choice": "down down", "in the bed": "b down down", "in the water": "w down down",
+		"at the start": "", "picking a wash": "L", "naming a wash": "N", "on a length": "down down down", "on a choice": "down down", "in the bed": "b down down", "in the water": "w down down",
 		"in the gear": "g", "in the stages": "t", "in a stage": "t n enter down down", "naming": "b n", "picking what is new": "d n", "in the day": "d down", "in a shade": "d n enter down", "picking": "p", "refused": "down down 3", "typing": "down down down enter", "with history": "p 2 u",
 	}
 }
@@ -173,7 +173,7 @@ func states() map[string]string {
 func TestEveryKey(t *testing.T) {
 	for _, example := range []bool{false, true} {
 		from := func(script string) *player {
-			o := ours(t)
+			o, _ := shelved(t)
 			o.Example = example
 			return play(t, o, script)
 		}
@@ -222,9 +222,9 @@ func TestMouse(t *testing.T) {
 }
 
 func TestRandomKeysNeverPanicOrOverflow(t *testing.T) {
-	o := ours(t)
+	o, _ := shelved(t)
 	all := []string{"up", "down", "left", "right", "enter", "esc", "tab", "shift+tab", "backspace", "delete", " ", "0", "1", "2", "5", ".", "f", "t", "x", "é", "漢",
-		"v", "b", "w", "g", "d", "D", "p", "n", "X", "u", "r", "y", "m", "a", "e", "s", "ctrl+u", "ctrl+w", "home", "end", "N", "q", "?"}
+		"v", "b", "w", "g", "d", "D", "p", "n", "X", "u", "r", "y", "m", "a", "e", "s", "ctrl+u", "ctrl+w", "home", "end", "N", "L", "q", "?"}
 	themes := []theme.Theme{theme.New(theme.Options{Plain: true}), theme.New(theme.Options{Profile: termenv.ANSI256})}
 	rapid.Check(t, func(rt *rapid.T) {
 		o := o

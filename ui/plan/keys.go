@@ -34,6 +34,8 @@ const (
 	adopt      keys.Action = "adopt"
 	fresh      keys.Action = "fresh"
 	saveAgain  keys.Action = "save again"
+	washes     keys.Action = "washes"
+	newWash    keys.Action = "new wash"
 )
 
 // Keys lists the keys as the screen now stands. The first ones are those shown
@@ -136,6 +138,8 @@ func (m Model) seeKeys() []keys.Binding {
 		keys.New("Keep", adopt, "a", "make the example yours", "a").Unless(notExample),
 		keys.New("Keep", fresh, "e", "start your own, empty", "e").Unless(notExample),
 		keys.New("Keep", saveAgain, "s", "save again", "s").Unless(saved),
+		keys.New("Keep", washes, "L", "washes", "L").Explained("all washes, a file each: open another, or begin a new one; the one in hand is put away as it is").Unless(m.noWashes()),
+		keys.New("Keep", newWash, "N", "new wash", "N").Explained("begin another wash like this one, for another day: its name, then a file of its own").Unless(m.noWashes()),
 	}
 }
 

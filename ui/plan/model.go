@@ -94,11 +94,12 @@ type Model struct {
 	underway string // the wash that is being done, in words; "" where none is
 }
 
-// addition is a new item that is not there before it has a name: the work with it, and
-// where the hand was.
+// addition is a new item, or a new wash, that is not there before it has a name: the work
+// with it, and where the hand was.
 type addition struct {
 	work       work
 	open, hand int
+	wash       bool // it is the wash itself
 }
 
 // New makes the screen. The first frame shows the whole answer.

@@ -9,13 +9,6 @@ import (
 	"washeve/ui/screen"
 )
 
-// Shelf keeps the washes that are not the one in hand.
-type Shelf interface {
-	// SaveOthers keeps those that differ from what was last kept. Its errors are
-	// those of [Keeper.Save].
-	SaveOthers([]*stock.Kept) error
-}
-
 // keep saves the work: rig, places and the wash in hand, then the other washes.
 func (m Model) keep(s stock.Stock) error {
 	err := m.keeper.Save(*s.Rig, *s.Places, *s.Wash)

@@ -17,7 +17,13 @@ import (
 // others keeps the other washes, or fails.
 type others struct {
 	kept []*stock.Kept
+	file string // of the wash in hand
 	fail error
+}
+
+func (o *others) TakeUp(next *stock.Kept) (away string) {
+	away, o.file = o.file, next.File
+	return away
 }
 
 func (o *others) SaveOthers(all []*stock.Kept) error {
@@ -28,7 +34,7 @@ func (o *others) SaveOthers(all []*stock.Kept) error {
 }
 
 func shelved(t *testing.T) (Options, *others) {
-	o, shelf := ours(t), &others{}
+	o, shelf := ours(t), &others{file: "friday.toml"}
 	o.Others = []*stock.Kept{{File: "may.toml", Wash: model.Wash{Vehicle: "Old Goose"}}}
 	o.Shelf = shelf
 	return o, shelf

@@ -66,6 +66,8 @@ func (m Model) lineWords() []talk.Word {
 	}
 	return append(words,
 		talk.Word{Say: "full", Does: full, Lines: func() []string { return strings.Split(report.Told(m.plan, m.sys, columns), "\n") }},
+		talk.Word{Say: "washes", Does: washes, Takes: "2", Like: "washes 2"},
+		talk.Word{Say: "new wash", Does: newWash, Takes: "Saturday wash", Like: "new wash Saturday wash"},
 		talk.Word{Say: "adopt", Does: adopt},
 		talk.Word{Say: "fresh", Does: fresh})
 }

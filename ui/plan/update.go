@@ -146,6 +146,10 @@ func (m Model) see(does keys.Action) (screen.Screen, tea.Cmd) {
 		return m.startFresh(), nil
 	case saveAgain:
 		return m.save(), nil
+	case washes:
+		return m.openWashes(), nil
+	case newWash:
+		return m.newWash(), nil
 	}
 	return m, nil
 }

@@ -198,6 +198,9 @@ func inked(ink theme.Ink, lines []string) []string {
 // helpLines is about the field under the hand: what is wrong with it, or what
 // it is.
 func (m *Model) helpLines(at layout.Rect, rows []row) []string {
+	if text, ok := m.washTold(); ok {
+		return m.helped(text, m.th.Muted, at)
+	}
 	r, f, ok := m.targetAmong(rows)
 	if !ok {
 		return nil
@@ -218,11 +221,11 @@ func (m *Model) helpLines(at layout.Rect, rows []row) []string {
 	case m.edit != nil && m.edit.Says() != "":
 		text, ink = m.edit.Says(), m.edit.Ink(m.th)
 	}
-	lines := []string{""}
-	for _, line := range cells.WrapMost(cells.Safe(text), at.W-1, at.H-1, m.th.Marks.More) {
-		lines = append(lines, ink.On(line))
-	}
-	return lines
+	return m.helped(text, ink, at)
+}
+
+func (m *Model) helped(text string, ink theme.Ink, at layout.Rect) []string {
+	return append([]string{""}, inked(ink, cells.WrapMost(cells.Safe(text), at.W-1, at.H-1, m.th.Marks.More))...)
 }
 
 // assumed finds what the plan took for a field that is not stated: nothing where there is no
