@@ -36,8 +36,14 @@ for the trip that comes next.`,
 			if err != nil {
 				return err
 			}
-			if len(args) == 1 && store.HoldsTrip(args[0]) {
-				return p.compareTrip(lib, args, o)
+			if len(args) == 1 {
+				file, err := fileNamed(args[0], lib.keep.Dir(), "washes", store.TripFolder)
+				if err != nil {
+					return err
+				}
+				if args = []string{file}; store.HoldsTrip(file) {
+					return p.compareTrip(lib, args, o)
+				}
 			}
 			wash, err := p.wash(lib, args)
 			if err != nil {

@@ -61,7 +61,11 @@ func (p *program) wash(lib library, args []string) (model.Wash, error) {
 		}
 		return lib.Washes[0].Wash, nil
 	}
-	wash, faults := store.ReadWash(args[0], lib.Library)
+	path, err := fileNamed(args[0], lib.keep.Dir(), "washes")
+	if err != nil {
+		return model.Wash{}, err
+	}
+	wash, faults := store.ReadWash(path, lib.Library)
 	p.tell(faults)
 	if fault.HasErrors(faults) {
 		return wash, wrongf("%s has the faults above; mend these lines, nothing was changed", args[0])

@@ -47,7 +47,11 @@ washeve compare TRIP.toml does.`,
 // over yet, else the last of all.
 func (p *program) trip(lib library, args []string) (model.Trip, error) {
 	if len(args) == 1 {
-		t, faults := store.ReadTrip(args[0], lib.Library)
+		file, err := fileNamed(args[0], lib.keep.Dir(), store.TripFolder)
+		if err != nil {
+			return model.Trip{}, err
+		}
+		t, faults := store.ReadTrip(file, lib.Library)
 		p.tell(faults)
 		if fault.HasErrors(faults) {
 			return t, wrongf("%s has the faults above; mend these lines, nothing was changed", args[0])
