@@ -69,3 +69,11 @@ func TestTheExampleMadeOnesOwnByWords(t *testing.T) {
 	kept.was, kept.is = model.Date{Year: 2026, Month: 5, Day: 16}, model.Date{Year: 2026, Month: 11, Day: 28}
 	assert.Contains(t, said(t, o, "adopt"), "Its weather is made up: walk day states yours.")
 }
+
+// What a word is about is asked until a line is named; another word is done instead.
+func TestWhichLineIsAskedUntilOneIsNamed(t *testing.T) {
+	told := said(t, ours(t), "change", "nonsense", "1", "2", "clear", "units", "quit")
+	assert.Contains(t, told, `Read: "nonsense". No line here is called so`)
+	assert.Contains(t, told, "vehicle: Tin Box.", "it asks again")
+	assert.Contains(t, told, "Shown in metric units.", "a word is done, and is no answer")
+}

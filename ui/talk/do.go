@@ -2,6 +2,7 @@ package talk
 
 import (
 	"fmt"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -93,12 +94,9 @@ func (t *talk) choose(w Word, rest string) (Thing, string, bool) {
 		return Thing{}, "", false
 	}
 	if rest == "" {
-		t.list("")
-		line, _ := t.ask("Which? Its number or its name, like " + things[0].Name + "; an empty line for none")
-		if line == "" {
+		if rest = t.which(things); rest == "" {
 			return Thing{}, "", false
 		}
-		rest = line
 	}
 	thing, after, why := pick(things, rest)
 	if why == "" && w.Among != "" && thing.Group != w.Among {
@@ -109,6 +107,36 @@ func (t *talk) choose(w Word, rest string) (Thing, string, bool) {
 		return Thing{}, "", false
 	}
 	return thing, after, true
+}
+
+// which asks what a word is about, until the answer begins with one of the things; "" for
+// none. A word of the page is done instead.
+func (t *talk) which(things []Thing) string {
+	t.list("")
+	for {
+		line, _ := t.ask("Which? Its number or its name, like " + things[0].Name + "; an empty line for none")
+		if line == "" {
+			return ""
+		}
+		_, _, why := pick(things, line)
+		if why == "" {
+			return line
+		}
+		if t.isWordHere(line) {
+			t.heed(line)
+			return ""
+		}
+		t.say("Read: " + quoted(line) + ". " + why)
+	}
+}
+
+// isWordHere tells that a line begins with a word of the page as it stands.
+func (t *talk) isWordHere(line string) bool {
+	_, _, own := t.find(line)
+	return own || slices.ContainsFunc(fixed(), func(w fixedWord) bool {
+		_, begins := behind(line, w.Say)
+		return begins
+	})
 }
 
 // pick finds the thing that a text begins with, by number or by name, and what stands
