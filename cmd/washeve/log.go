@@ -38,11 +38,11 @@ func (p *program) logCommand() *cobra.Command {
 
 func (p *program) folder() string { return store.Locate(p.dir, p.env("WASHEVE_DIR")) }
 
-// wantsFolder refuses a file in the place of the data folder.
+// wantsFolder refuses a file in the place of the data folder. One that is not there yet is
+// made, and other trouble is told where it is met.
 func (p *program) wantsFolder() error {
-	info, err := os.Stat(p.folder())
-	if err != nil || info.IsDir() {
-		return nil // what is not there yet is made; other trouble is told where it is met
+	if info, err := os.Stat(p.folder()); err != nil || info.IsDir() {
+		return nil
 	}
 	asks := "the data folder is to be a folder"
 	switch {
