@@ -38,10 +38,16 @@ func (p *program) logCommand() *cobra.Command {
 
 func (p *program) folder() string { return store.Locate(p.dir, p.env("WASHEVE_DIR")) }
 
+// isFile tells that something is there that is no folder.
+func isFile(path string) bool {
+	info, err := os.Stat(path)
+	return err == nil && !info.IsDir()
+}
+
 // wantsFolder refuses a file in the place of the data folder. One that is not there yet is
 // made, and other trouble is told where it is met.
 func (p *program) wantsFolder() error {
-	if info, err := os.Stat(p.folder()); err != nil || info.IsDir() {
+	if !isFile(p.folder()) {
 		return nil
 	}
 	asks := "the data folder is to be a folder"
