@@ -40,7 +40,7 @@ func TestASecondVehicleIsAddedAndPlanned(t *testing.T) {
 	s.sees("Vehicles", "Marigold", "n new vehicle")
 	s.press("n", "Tin Box", "enter")
 	s.sees("Saved.", "needs length")
-	s.press("24 ft", "enter", "down", "10 ft", "enter")
+	s.press("24 ft", "enter", "10 ft", "enter")
 	s.sees("(8 ft 6 in)")
 	s.press("t")
 	s.sees("Tin Box is in the wash that is planned.")

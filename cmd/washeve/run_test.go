@@ -69,7 +69,7 @@ func TestExitCodes(t *testing.T) {
 		{wrongUse, []string{"check", filepath.Join(faulty, "rig.toml")}},
 		{wrongUse, []string{"plan", "--nonsense"}},
 		{done, []string{"--help"}},
-		{couldNot, []string{"init", "--dir", filepath.Join(fresh, "rig.toml")}},
+		{wrongUse, []string{"init", "--dir", filepath.Join(fresh, "rig.toml")}},
 	} {
 		_, errs, code := ran(t, c.args...)
 		assert.Equal(t, c.want, code, "%v: %s", c.args, errs)

@@ -56,7 +56,7 @@ func stations() []station {
 		{"plan", "plan, asks whether to write anew", true, []hop{{"w X", "y yes"}}},
 		{"plan", "plan, unsaved", true, []hop{{editor + " v down down right", "still here"}, {undone, "still here"}}},
 		{"plan", "plan, washes", true, []hop{{"L", "Washes; 1 is in hand"}}},
-		{"plan", "plan, a new wash named", true, []hop{{"N", "esc leaves it out"}}},
+		{"plan", "plan, a new wash named", true, []hop{{"N", "type its name, or enter"}}},
 		{"day", "day", false, []hop{{"D", "easy: no face hurries"}}},
 		{"day", "day, the start typed", false, []hop{{"D", "easy: no face hurries"}, {"s", "esc as it was"}}},
 		{"day", "day, another start", false, []hop{{"D", "easy: no face hurries"}, {"pgdown pgdown", "08:15 to"}}},

@@ -225,7 +225,7 @@ func (m *Model) helpLines(at layout.Rect, rows []row) []string {
 }
 
 func (m *Model) helped(text string, ink theme.Ink, at layout.Rect) []string {
-	return append([]string{""}, inked(ink, cells.WrapMost(cells.Safe(text), at.W-1, at.H-1, m.th.Marks.More))...)
+	return append([]string{""}, inked(ink, cells.Clauses(cells.Safe(text), at.W-1, at.H-1, m.th.Marks.More))...)
 }
 
 // assumed finds what the plan took for a field that is not stated: nothing where there is no

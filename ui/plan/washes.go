@@ -42,9 +42,9 @@ func (m Model) noWashes() string {
 
 // openWashes lists the washes: the one in hand, the others, and a new one.
 func (m Model) openWashes() Model {
-	options := []form.Option{{Text: called(&m.now.wash), Note: m.washNote(m.now.wash)}}
+	options := []form.Option{{Text: called(&m.now.wash), Note: m.listNote(m.now.wash)}}
 	for _, k := range m.now.others {
-		options = append(options, form.Option{Text: called(&k.Wash), Note: m.washNote(k.Wash), Pick: k.File})
+		options = append(options, form.Option{Text: called(&k.Wash), Note: m.listNote(k.Wash), Pick: k.File})
 	}
 	p := form.Open("Washes; 1 is in hand", append(options, form.Option{Text: "new wash", Note: "like the one in hand", New: true}), "")
 	m.picker, m.editAt = &p, ref{section: aWash}
@@ -52,13 +52,25 @@ func (m Model) openWashes() Model {
 }
 
 // washTold tells the wash under the hand whole, where the list is of washes: it has room
-// for less.
+// for its day only.
 func (m *Model) washTold() (text string, ok bool) {
 	if m.picker == nil || m.editAt.section != aWash {
 		return "", false
 	}
 	o, ok := m.picker.Chosen()
-	return o.Text + ": " + o.Note, ok
+	if o.New {
+		return o.Text + ": " + o.Note, ok
+	}
+	wash := m.now.wash
+	if i := m.now.othersAt(o.Pick); i >= 0 {
+		wash = m.now.others[i].Wash
+	}
+	return o.Text + ": " + m.washNote(wash), ok
+}
+
+// othersAt finds a wash that is not in hand by its file; -1 where it is none of them.
+func (w *work) othersAt(file string) int {
+	return slices.IndexFunc(w.others, func(k *stock.Kept) bool { return k.File == file })
 }
 
 // called is what a wash is called in the list.
@@ -68,11 +80,22 @@ func called(w *model.Wash) string { return cmp.Or(w.Name, "a wash without a name
 func (m *Model) washNote(wash model.Wash) string {
 	w := m.now
 	w.wash = wash
-	day := "no day"
-	if date, given := wash.Date.Get(); given {
-		day = date.String()
+	return dayNote(wash) + ", " + w.chosenName("vehicle") + " at " + w.chosenName("place")
+}
+
+// listNote is what the list has room for; by words that is all.
+func (m *Model) listNote(wash model.Wash) string {
+	if m.th.Words {
+		return m.washNote(wash)
 	}
-	return day + ", " + w.chosenName("vehicle") + " at " + w.chosenName("place")
+	return dayNote(wash)
+}
+
+func dayNote(wash model.Wash) string {
+	if date, given := wash.Date.Get(); given {
+		return date.String()
+	}
+	return "no day"
 }
 
 func (w *work) chosenName(section string) string {
@@ -84,7 +107,7 @@ func (w *work) chosenName(section string) string {
 
 // pickWash takes what was picked from the list of washes in hand.
 func (m Model) pickWash(o form.Option) Model {
-	i := slices.IndexFunc(m.now.others, func(k *stock.Kept) bool { return k.File == o.Pick })
+	i := m.now.othersAt(o.Pick)
 	switch {
 	case o.New:
 		return m.newWash()
@@ -94,7 +117,7 @@ func (m Model) pickWash(o form.Option) Model {
 	if m = m.takeUp(m.now.others[i]); m.unsaved != nil {
 		return m
 	}
-	return m.opened(m.open).toLacking().say("Now in hand: " + called(&m.now.wash) + ", saved in its own file. Undo starts anew here.")
+	return m.opened(m.open).toLacking().say("In hand now, in its own file: " + called(&m.now.wash) + ". Undo starts anew.")
 }
 
 // newWash lets the name of a wash like the one in hand be typed, for another day. It is
@@ -140,7 +163,7 @@ func (m Model) begin(wash model.Wash) Model {
 	if m = m.takeUp(&stock.Kept{Wash: wash}); m.unsaved != nil {
 		return m
 	}
-	return m.save().done("New and in hand: " + called(&wash) + ", in a file of its own. Undo starts anew here.")
+	return m.save().done("New, in its own file: " + called(&wash) + ". Undo starts anew.")
 }
 
 // takeUp puts the wash in hand away as it is and takes another in hand. What cannot be

@@ -24,12 +24,12 @@ func twoWashes(t *testing.T) (Options, *book, *others) {
 func TestAnotherWashIsTakenInHand(t *testing.T) {
 	o, kept, shelf := twoWashes(t)
 	p := play(t, o, "L")
-	for _, words := range []string{"Washes; 1 is in hand", "1 Friday wash  2026-06-12", "2 Van wash  2026-06-13, Tin Box", "3 new wash", "Friday wash: 2026-06-12, Old Goose"} {
+	for _, words := range []string{"Washes; 1 is in hand", "1 Friday wash  2026-06-12", "2 Van wash  2026-06-13", "3 new wash", "Friday wash: 2026-06-12, Old Goose"} {
 		assert.Contains(t, p.Seen(), words)
 	}
 	p.Keys("2")
 	assert.Contains(t, p.Seen(), "Van wash: Tin Box at Sand Hollow")
-	assert.Contains(t, p.Says(), "Now in hand: Van wash, saved in its own file. Undo starts anew here.")
+	assert.Contains(t, p.Says(), "In hand now, in its own file: Van wash. Undo starts anew.")
 	assert.Equal(t, "van.toml", shelf.file)
 	p.Keys("u")
 	assert.Contains(t, p.Says(), "there is nothing to undo")
@@ -58,7 +58,7 @@ func TestANewWashIsLikeTheOneInHandButForItsDay(t *testing.T) {
 	p.Keys("N ctrl+u 'van wash' enter")
 	assert.Contains(t, p.Seen(), `"van wash" is the name of another wash already`)
 	p.Keys("ctrl+u 'Saturday wash' enter")
-	assert.Contains(t, p.Says(), "New and in hand: Saturday wash, in a file of its own.")
+	assert.Contains(t, p.Says(), "New, in its own file: Saturday wash. Undo starts anew.")
 	assert.Empty(t, shelf.file, "the keeper finds a file for it")
 	assert.Equal(t, "Saturday wash", kept.wash.Name)
 	assert.Equal(t, "Willow Bend", kept.wash.Place)
@@ -102,7 +102,7 @@ func TestWashesByWords(t *testing.T) {
 	got := said(t, o, "washes", "van", "change place Willow Bend", "washes 2", "new wash Saturday wash", "new wash van wash", "", "L", "")
 	for _, words := range []string{
 		"Washes; 1 is in hand", "1 Friday wash: 2026-06-12, Old Goose at Willow Bend", "2 Van wash: 2026-06-13, Tin Box at Sand Hollow", "3 new wash",
-		"Now in hand: Van wash", "Now in hand: Friday wash", "New and in hand: Saturday wash", `"van wash" is the name of another wash already`, "1 Saturday wash: no day",
+		"In hand now, in its own file: Van wash", "In hand now, in its own file: Friday wash", "New, in its own file: Saturday wash", `"van wash" is the name of another wash already`, "1 Saturday wash: no day",
 	} {
 		assert.Contains(t, got, words)
 	}

@@ -1,0 +1,50 @@
+package plan
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+
+	"washeve/model"
+	"washeve/ui/internal/hands"
+)
+
+// A text meant for a field, typed where no text goes, is no string of commands.
+func TestTextOnALineOfWordsDoesNothing(t *testing.T) {
+	o := ours(t)
+	p := play(t, o, "w")
+	before := p.M.now
+	assert.Nil(t, p.Send(hands.Key("3")))
+	assert.Contains(t, p.Seen(), "letters wait until enter or esc")
+	assert.True(t, p.M.Typing(), "q and ? are letters of it, too")
+	for _, key := range hands.Keys("'20 ppm NaCl' space enter") {
+		assert.Nil(t, p.Send(key), "no page is opened by %s", key)
+	}
+	assert.Equal(t, before, p.M.now)
+	assert.Nil(t, p.M.picker, "the enter behind it ends it, and no more")
+	assert.False(t, p.M.Typing())
+	p.Keys("enter")
+	assert.NotNil(t, p.M.picker)
+	p.Keys("esc 3 n down n")
+	assert.NotNil(t, p.M.edit, "an arrow ends it as well")
+}
+
+// A minus begins a text as a digit does, so that nothing else is taken in its place.
+func TestANumberBelowZeroIsRefusedAndSaid(t *testing.T) {
+	p := play(t, ours(t), "down down down")
+	was := p.M.now.rig.Vehicles[0].Length
+	p.Keys("'-5'")
+	assert.Contains(t, p.Says(), "is below zero; write it like")
+	p.Keys("enter")
+	assert.Contains(t, p.Says(), "Not taken: is below zero")
+	assert.Equal(t, was, p.M.now.rig.Vehicles[0].Length)
+}
+
+// The numbers of what is there whatever is owned do not change with what is.
+func TestWithoutOneIsAlwaysTheFirstOfAList(t *testing.T) {
+	for section, first := range map[string]string{"softener": model.NoSoftener, "sprayer": model.ByHand} {
+		options := play(t, ours(t), "").M.referred(section)
+		assert.Equal(t, first, options[0].Pick, section)
+		assert.True(t, options[len(options)-1].New, section)
+	}
+}
