@@ -8,7 +8,7 @@ import (
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
 
-	"washeve/planner/internal/reference"
+	"washeve/model/store/reference"
 )
 
 // Source: testdata/reference/bed-breakthrough.csv, solved on 600 and 1200 cells

@@ -7,7 +7,7 @@ import (
 	"github.com/stretchr/testify/assert"
 
 	"washeve/model/quantity"
-	"washeve/planner/internal/reference"
+	"washeve/model/store/reference"
 )
 
 // Head loss read from EPANET 2.3.5, and Darcy-Weisbach with Colebrook's

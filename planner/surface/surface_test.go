@@ -10,7 +10,7 @@ import (
 
 	"washeve/model"
 	"washeve/model/quantity"
-	"washeve/planner/internal/reference"
+	"washeve/model/store/reference"
 	"washeve/planner/water"
 )
 

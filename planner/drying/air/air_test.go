@@ -9,9 +9,9 @@ import (
 	"pgregory.net/rapid"
 
 	"washeve/model/quantity"
+	"washeve/model/store/reference"
 	"washeve/planner/drying/air"
 	"washeve/planner/drying/sun"
-	"washeve/planner/internal/reference"
 )
 
 // testdata/reference/psychrometrics.csv: PsychroLib 1.1.1, the formulae of the

@@ -12,10 +12,10 @@ import (
 
 	"washeve/model"
 	"washeve/model/quantity"
+	"washeve/model/store/reference"
 	"washeve/planner/drying/air"
 	"washeve/planner/drying/panel"
 	"washeve/planner/drying/sky"
-	"washeve/planner/internal/reference"
 )
 
 const sea = quantity.Pressure(101325)

@@ -10,8 +10,8 @@ import (
 	"pgregory.net/rapid"
 
 	"washeve/model/quantity"
+	"washeve/model/store/reference"
 	"washeve/planner/drying/sun"
-	"washeve/planner/internal/reference"
 )
 
 const deg = quantity.Degree
