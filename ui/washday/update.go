@@ -55,10 +55,11 @@ func (m Model) Update(msg tea.Msg) (screen.Screen, tea.Cmd) {
 // killed, and the water was turned off by then.
 const seenEvery = time.Second
 
-// seen keeps up to when the time ran for certain.
+// seen keeps up to when the time ran for certain. Of a deed that is not written it makes
+// no trouble less: that is told until it is.
 func (m Model) seen() Model {
 	n := len(m.u.Deeds)
-	if n == 0 || !m.state.Running || m.offered || m.o.Rehearsal {
+	if n == 0 || !m.state.Running || m.offered || m.o.Rehearsal || m.kept != nil {
 		return m
 	}
 	if d, sure := m.now.Since(m.u.Deeds[n-1].At); !sure || d < seenEvery {
