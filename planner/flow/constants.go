@@ -22,6 +22,7 @@ func Constants() []tag.Assumption {
 		tag.Text("formula for hose", "Hazen-Williams", tag.Source{Tag: tag.Published, Text: "as EPANET 2.3.5 computes it; Rossman, EPANET 2 Users Manual, EPA/600/R-00/057, 2000"}),
 		tag.Quantity("density of water in hoses and fittings", quantity.Density(waterDensity), tag.Source{Tag: tag.Published, Text: "IAPWS-95, 15 C"}),
 		tag.Text("loss of a coupling, K", pure(CouplingK), tag.FromPractice("handbooks give wide ranges")),
+		tag.Text("loss of an open valve, K, two to a tank", pure(ValveK), tag.FromPractice("on a bore of 3/4 in")),
 		tag.Text("loss of a tank's head and distributors, K", pure(TankHeadK), tag.FromPractice("on a bore of 3/4 in")),
 		tag.Text("formula for resin", "Ergun, 150 and 1.75", tag.Source{Tag: tag.Published, Text: "Ergun, Chem. Eng. Prog. 48 (1952) 89"}),
 		tag.Quantity("most drop over the resin", MostResinDrop, tag.Source{Tag: tag.Published, Text: "AWWA/ASCE, Water Treatment Plant Design, 4th edition"}),

@@ -13,10 +13,11 @@ import (
 const (
 	CouplingK = 0.5 // one hose coupling
 	TankHeadK = 10  // in, distributors and out of a tank, on a bore of TankHeadBore
+	ValveK    = 0.2 // one valve, fully open, on the same bore
 	ExitK     = 1   // the jet of an open end
 )
 
-// TankHeadBore is the bore that TankHeadK goes with. PRACTICE: 3/4 in.
+// TankHeadBore is the bore that TankHeadK and ValveK go with. PRACTICE: 3/4 in.
 const TankHeadBore = 0.75 * quantity.Inch
 
 // losses are the terms of a pressure drop over flow, in Pa and m3/s:
@@ -88,10 +89,11 @@ func (p Packing) Depth() quantity.Length {
 	return quantity.Length(float64(p.Resin) / float64(p.Area()))
 }
 
-// Tank is a bed of resin with its head, the water at a temperature.
+// Tank is a bed of resin with its head, and with the valve before and the one after
+// it, the water at a temperature.
 func Tank(name string, p Packing, t quantity.Temperature) Element {
 	terms := p.losses(t)
-	terms.square += fittingLoss(TankHeadBore, TankHeadK)
+	terms.square += fittingLoss(TankHeadBore, TankHeadK+2*ValveK)
 	return Element{Name: name, losses: terms}
 }
 

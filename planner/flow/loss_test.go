@@ -83,3 +83,14 @@ func TestFittingLossIsKVelocityHeads(t *testing.T) {
 	assert.InEpsilon(t, 1998.2, fittingLoss(bore, 1)*float64(flow)*float64(flow), 1e-4)
 	assert.InEpsilon(t, 2*CouplingK*1998.2, float64(Hose("coupled", bore, 0).Drop(flow)), 1e-4)
 }
+
+// Beside its resin a tank takes its head and two open valves, on velocity heads in
+// 3/4 in; by hand, 1 m/s: 999.1026/2 = 499.55 Pa each. Published tables give K 0.05 for
+// an open ball valve and 0.17 for an open gate (Perry, table 6-4, from memory): the
+// valves' K must hold either.
+func TestATankTakesItsHeadAndTwoValves(t *testing.T) {
+	flow := quantity.Flow(math.Pi / 4 * 0.01905 * 0.01905)
+	beside := Tank("DI bed", halfFoot(), quantity.Celsius(15)).Drop(flow) - halfFoot().Drop(flow, quantity.Celsius(15))
+	assert.InEpsilon(t, 499.55*(10+2*0.2), float64(beside), 1e-4)
+	assert.GreaterOrEqual(t, ValveK, 0.17)
+}
