@@ -32,7 +32,8 @@ func SofteningNote(raw Analysis) tag.Note {
 	return tag.Note{
 		Code: "softening-spares-nothing",
 		Format: "softening does not spare the DI bed: it swaps calcium and magnesium for sodium, so that the load stays %s " +
-			"and the pen reads about the same. What spares the bed is to keep DI for the last rinse",
+			"and the pen reads about the same. What spares the bed is to keep DI for the last rinse. A bed fed with it may still give " +
+			"some gallons more: sodium is quicker to the beads than calcium, so that the outlet passes the limit a little later",
 		Values: []quantity.Value{quantity.ValueOf(raw.Load)},
 	}
 }
