@@ -93,13 +93,25 @@ func (r *resin) statedAge(l *ledger, b model.Bed, pen quantity.Scale, flow quant
 	return told
 }
 
-// bedSoFar names what the fill has given, among the assumptions.
-const bedSoFar = "bed gallons so far"
+// What the assumptions call what the fill has given, in all and before the log.
+const (
+	bedSoFar     = "bed gallons so far"
+	bedBeforeLog = "bed age when the log began"
+)
 
 // TakenAsNew tells that the plan takes the bed as freshly filled since neither the rig nor
 // the log says how old the fill is, and no wash has run water through it since.
 func (p *Plan) TakenAsNew() bool {
-	return p.Bed.SoFar <= 0 && slices.ContainsFunc(p.Assumptions, func(a Assumption) bool { return a.Name == bedSoFar && a.Source.Tag == tag.Practice })
+	return p.Bed.SoFar <= 0 && p.assumes(bedSoFar)
+}
+
+// CountedFromLog tells that the plan counts the fill from the first wash of the log on,
+// since nobody said what it had given before.
+func (p *Plan) CountedFromLog() bool { return p.assumes(bedBeforeLog) }
+
+// assumes tells that something was taken from practice, since nobody stated it.
+func (p *Plan) assumes(name string) bool {
+	return slices.ContainsFunc(p.Assumptions, func(a Assumption) bool { return a.Name == name && a.Source.Tag == tag.Practice })
 }
 
 // overFeed is how far over the feed a reading is more than a pen's error.

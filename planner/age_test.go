@@ -72,7 +72,7 @@ func TestTheCountOfAWashIsNoMeter(t *testing.T) {
 		plan, err := memory.Make(rig, places, wash)
 		require.NoError(t, err)
 		assert.False(t, plan.TakenAsNew(), "a wash has run")
-		return slices.ContainsFunc(plan.Assumptions, func(a planner.Assumption) bool { return a.Name == "bed age when the log began" })
+		return plan.CountedFromLog()
 	}
 	assert.True(t, told(6*quantity.Gallon, 40), "the flush of this wash")
 	assert.False(t, told(300*quantity.Gallon, 340), "more than this wash has run: it was given before")

@@ -52,7 +52,7 @@ func (m *making) stands(flow quantity.Flow) stand {
 	m.assume(Assumption{Name: "bed history", Words: f.words(), Source: fromLog})
 	source := fromLog
 	if !f.Began.Given() && f.metered == 0 && !m.bed.SoFar.Given() {
-		m.assume(Assumption{Name: "bed age when the log began", Words: "freshly filled", Source: practice("the log has no resin entry and nobody said otherwise: state gallons_so_far")})
+		m.assume(Assumption{Name: bedBeforeLog, Words: "freshly filled", Source: practice("the log has no resin entry and nobody said otherwise: state gallons_so_far")})
 		source = practice("your log, from a fresh fill on: nobody said how old it was")
 	}
 	m.assume(Assumption{Name: bedSoFar, Value: quantity.ValueOf(f.Gallons), Source: source})

@@ -118,6 +118,9 @@ func nextWash(p *planner.Plan) string {
 		if p.TakenAsNew() {
 			return "It lasts the next wash, if just filled"
 		}
+		if p.CountedFromLog() {
+			return "It lasts the next wash, if it was new"
+		}
 		return "It lasts the next wash"
 	case planner.Tight:
 		return "Tight: the next wash may be too much"

@@ -168,7 +168,13 @@ func TestVerdictsAndWords(t *testing.T) {
 	assert.Equal(t, "The bed will not last", report.Verdict(planner.WillNotLast))
 	assumed := planner.Assumption{Name: "bed gallons so far", Source: tag.Source{Tag: tag.Practice}}
 	assert.Equal(t, "The bed lasts this wash, if just filled", report.Judged(&planner.Plan{Verdict: planner.Lasts, Assumptions: []planner.Assumption{assumed}}))
-	assert.Equal(t, "The bed will not last, even just filled", report.Judged(&planner.Plan{Verdict: planner.WillNotLast, Assumptions: []planner.Assumption{assumed}}))
+	assert.Equal(t, "The bed will not last, even if new", report.Judged(&planner.Plan{Verdict: planner.WillNotLast, Assumptions: []planner.Assumption{assumed}}))
+	before := planner.Assumption{Name: "bed age when the log began", Source: tag.Source{Tag: tag.Practice}}
+	for verdict, words := range map[planner.Verdict]string{
+		planner.Lasts: "The bed lasts this wash, if it was new", planner.Tight: "Tight: the bed may not last, even if new", planner.WillNotLast: "The bed will not last, even if new",
+	} {
+		assert.Equal(t, words, report.Judged(&planner.Plan{Verdict: verdict, Assumptions: []planner.Assumption{before}}))
+	}
 	assert.Equal(t, "The bed will not last", report.Judged(&planner.Plan{Verdict: planner.WillNotLast}))
 	assert.Equal(t, "all faces", report.Faces(nil))
 	assert.Equal(t, "all but roof", report.Faces([]model.Side{model.Rear, model.Left, model.Right, model.Front}))

@@ -24,17 +24,19 @@ func Verdict(v planner.Verdict) string {
 	return "The bed will not last"
 }
 
-// Judged is the [Verdict] of a plan. Where nobody said how old the fill is, it says what
-// the verdict then rests on.
+// Judged is the [Verdict] of a plan. Where nobody said how old the fill is, or was when the
+// log began, it says what the verdict then rests on.
 func Judged(p *planner.Plan) string {
 	verdict := Verdict(p.Verdict)
-	switch {
-	case !p.TakenAsNew():
+	switch fresh := p.TakenAsNew(); {
+	case !fresh && !p.CountedFromLog():
 		return verdict
-	case p.Verdict == planner.WillNotLast:
-		return verdict + ", even just filled"
+	case p.Verdict != planner.Lasts:
+		return verdict + ", even if new"
+	case fresh:
+		return verdict + ", if just filled"
 	}
-	return verdict + ", if just filled"
+	return verdict + ", if it was new"
 }
 
 // Chance says a probability so that a tired person can weigh it. Around 9 in 10,
