@@ -16,8 +16,12 @@ func led(m tea.Model, cmd tea.Cmd) (tea.Model, tea.Cmd) {
 	if cmd == nil {
 		return m, nil
 	}
-	brings := make(chan tea.Msg, 1)
-	go func() { brings <- cmd() }()
+	begun, brings := make(chan struct{}), make(chan tea.Msg, 1)
+	go func() {
+		close(begun)
+		brings <- cmd()
+	}()
+	<-begun // on a busy machine this alone takes longer than what follows
 	msg, come := atOnce(brings)
 	if !come {
 		return m, func() tea.Msg { return <-brings }
