@@ -102,7 +102,7 @@ func (m Model) verdictLine(width int) string {
 	}
 	mark, ink := picture.Verdict(m.th, m.plan.Verdict)
 	chance := m.plan.Bed.ChanceLasts
-	words := fmt.Sprintf("%s %s: chance %s (%s)", mark, nextWash(&m.plan), report.Chance(chance), report.Percent(chance))
+	words := fmt.Sprintf("%s %s: chance %s (%s)", mark, nextWash(&m.plan), report.Chance(chance), report.Odds(chance))
 	learned := m.learned()
 	if cells.Width(words)+cells.Width(learned) > width {
 		learned = ""

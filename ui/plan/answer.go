@@ -90,7 +90,7 @@ func (m *Model) verdictLines(at layout.Rect) []string {
 	}
 	mark, ink := picture.Verdict(m.th, m.plan.Verdict)
 	chance := m.plan.Bed.ChanceLasts
-	words := fmt.Sprintf("%s (%s)", report.Chance(chance), report.Percent(chance))
+	words := fmt.Sprintf("%s (%s)", report.Chance(chance), report.Odds(chance))
 	meter := picture.Meter(m.th, float64(chance), ink, min(at.W-cells.Width(words)-2, 16))
 	if meter == "" {
 		words = "chance: " + words

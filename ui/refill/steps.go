@@ -52,7 +52,7 @@ func (m Model) whether() []line {
 	run := m.ahead.Running
 	lines := []line{
 		{text: verdictWords(run.Verdict), head: true},
-		do(fmt.Sprintf("The chance that it lasts the next wash (%s with its flush) is %s (%s).", m.vol(run.Job), report.Chance(run.Chance), report.Percent(run.Chance))),
+		do(fmt.Sprintf("The chance that it lasts the next wash (%s with its flush) is %s (%s).", m.vol(run.Job), report.Chance(run.Chance), report.Odds(run.Chance))),
 		do(m.leftWords()),
 	}
 	if run.Known {

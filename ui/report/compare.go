@@ -26,7 +26,7 @@ func Cell(r compare.Row, c compare.Cell, sys quantity.System) string {
 	case r.Key == "time":
 		return Time(quantity.Duration(c.Value.SI))
 	case r.Key == "chance" || r.Key == "advised":
-		return Percent(quantity.Fraction(c.Value.SI))
+		return Odds(quantity.Fraction(c.Value.SI))
 	}
 	return c.Value.Show(sys)
 }

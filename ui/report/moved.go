@@ -13,7 +13,7 @@ func Moved(a planner.Ahead, sys quantity.System) string {
 	if !much {
 		return ""
 	}
-	chances := fmt.Sprintf(" (chance %s without it, %s with it)", Percent(m.Before), Percent(m.After))
+	chances := fmt.Sprintf(" (chance %s without it, %s with it)", Odds(m.Before), Odds(m.After))
 	read, expected := PPM(m.PPM)+" after "+quantity.Show(m.Given, sys), PPM(m.Expected)
 	better := m.PPM < m.Expected
 	switch {

@@ -163,6 +163,14 @@ func TestPercent(t *testing.T) {
 	assert.Equal(t, "0 %", report.Percent(0))
 }
 
+func TestNoChanceIsAllOrNothing(t *testing.T) {
+	for chance, words := range map[quantity.Fraction]string{
+		1: "over 99 %", 0.9996: "over 99 %", 0.99: "99 %", 0.905: "90 %", 0.01: "1 %", 0.004: "under 1 %", 0: "under 1 %", quantity.Fraction(math.NaN()): "unknown",
+	} {
+		assert.Equal(t, words, report.Odds(chance), chance)
+	}
+}
+
 func TestVerdictsAndWords(t *testing.T) {
 	assert.Equal(t, "The bed lasts this wash", report.Verdict(planner.Lasts))
 	assert.Equal(t, "The bed will not last", report.Verdict(planner.WillNotLast))

@@ -67,7 +67,7 @@ func ShareTable(s *planner.Share, sys quantity.System) Table {
 	for _, f := range s.Faces {
 		t.Rows = append(t.Rows, []string{
 			string(f.Name), WaterName(f.Water), quantity.Show(f.Volume, sys), Time(f.Duration), orNone(f.Towel),
-			spotWord(f.Spots), needOf(f, sys), Percent(f.Reaches), strings.TrimPrefix(Pin(f.Pin), "pinned "),
+			spotWord(f.Spots), needOf(f, sys), Odds(f.Reaches), strings.TrimPrefix(Pin(f.Pin), "pinned "),
 		})
 	}
 	return t
@@ -140,7 +140,7 @@ func WaysTable(ways []planner.WayOut, sys quantity.System) Table {
 			continue
 		}
 		t.Rows = append(t.Rows, []string{
-			w.Name, quantity.Show(w.DI.Volume, sys), Time(w.DI.Duration), orNone(w.Towel), Percent(w.Chance), Buy(w.Buy), resinUsed(w.Resin),
+			w.Name, quantity.Show(w.DI.Volume, sys), Time(w.DI.Duration), orNone(w.Towel), Odds(w.Chance), Buy(w.Buy), resinUsed(w.Resin),
 		})
 	}
 	return t

@@ -30,15 +30,15 @@ func TripVerdict(p trip.Plan) string {
 		return "No wash has a day and a stop yet."
 	}
 	if p.FirstAtRisk < 0 {
-		return "The resin lasts this trip: " + Chance(p.AllOnSpec) + " (" + Percent(p.AllOnSpec) + ") that every wash ends on spec."
+		return "The resin lasts this trip: " + Chance(p.AllOnSpec) + " (" + Odds(p.AllOnSpec) + ") that every wash ends on spec."
 	}
 	w := p.Washes[p.FirstAtRisk]
-	return fmt.Sprintf("First at risk: %s, %s, with a chance of %s of ending on spec. All of them: %s.", w.Date, w.Name, under(w.Chance), Percent(p.AllOnSpec))
+	return fmt.Sprintf("First at risk: %s, %s, with a chance of %s of ending on spec. All of them: %s.", w.Date, w.Name, under(w.Chance), Odds(p.AllOnSpec))
 }
 
 // under is a chance that is under nine in ten, and not rounded up to it.
 func under(f quantity.Fraction) string {
-	if text := Percent(f); text != "90 %" {
+	if text := Odds(f); text != "90 %" {
 		return text
 	}
 	return "just under 90 %"
@@ -70,7 +70,7 @@ func TripChanges(p trip.Plan) []string {
 		return []string{spareWhole}
 	}
 	if advised {
-		lines = append(lines, "With that, every wash ends on spec with a chance of "+Percent(p.AllAdvised)+".")
+		lines = append(lines, "With that, every wash ends on spec with a chance of "+Odds(p.AllAdvised)+".")
 	}
 	return lines
 }
@@ -170,7 +170,7 @@ func TripChances(p trip.Plan) Table {
 		if !math.IsNaN(w.Outlet.P50) {
 			end = strings.TrimSuffix(PPM(w.Outlet.P50), " ppm")
 		}
-		t.Rows = append(t.Rows, append(row, Percent(w.Chance), Then(w), Percent(w.Life.P50), end))
+		t.Rows = append(t.Rows, append(row, Odds(w.Chance), Then(w), Percent(w.Life.P50), end))
 	}
 	return t
 }
@@ -201,10 +201,10 @@ func TripWater(p trip.Plan, sys quantity.System) Table {
 
 // Then is the chance with the advised changes, where it is another.
 func Then(w trip.WashPlan) string {
-	if Percent(w.Advised) == Percent(w.Chance) {
+	if Odds(w.Advised) == Odds(w.Chance) {
 		return ""
 	}
-	return Percent(w.Advised)
+	return Odds(w.Advised)
 }
 
 // TripSoftener says when to regenerate; "" where there is no softener.

@@ -20,7 +20,7 @@ func briefVerdict(p trip.Plan) string {
 		return TripVerdict(p)
 	}
 	w := p.Washes[p.FirstAtRisk]
-	return fmt.Sprintf("First at risk: %s %s, %s. All on spec: %s.", monthAndDay(w.Date), short(w.Name, mostName), under(w.Chance), Percent(p.AllOnSpec))
+	return fmt.Sprintf("First at risk: %s %s, %s. All on spec: %s.", monthAndDay(w.Date), short(w.Name, mostName), under(w.Chance), Odds(p.AllOnSpec))
 }
 
 func briefChanges(p trip.Plan) string {
@@ -49,7 +49,7 @@ func briefChanges(p trip.Plan) string {
 	}
 	text := strings.Join(parts, "; ") + "; throws out " + Percent(wasted) + " of a fill"
 	if len(advised) > 0 {
-		text += "; on spec then: " + Percent(p.AllAdvised)
+		text += "; on spec then: " + Odds(p.AllAdvised)
 	}
 	return text + "."
 }

@@ -203,6 +203,18 @@ func Percent(f quantity.Fraction) string {
 	}
 }
 
+// Odds is a chance in per cent. Nothing that is foretold is quite sure, so that it is
+// never all or nothing.
+func Odds(chance quantity.Fraction) string {
+	switch percent := 100 * float64(chance); {
+	case percent > 99:
+		return "over 99 %"
+	case percent < 1:
+		return "under 1 %"
+	}
+	return Percent(chance)
+}
+
 // Times writes a ratio of what may be more than a whole, in per cent.
 func Times(ratio float64) string { return fmt.Sprintf("%.0f %%", 100*ratio) }
 

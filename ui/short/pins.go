@@ -81,7 +81,7 @@ func (m Model) tellPin(side model.Side, p split.Pin, before *planner.Share) Mode
 		return m.warn(fmt.Sprintf("%s: that does not fit, the bed is %s short.", what, quantity.Show(now.Short, m.sys)))
 	}
 	return m.say(fmt.Sprintf("%s: spared %s, was %s; DI %s; lasts %s.", what,
-		report.Percent(now.Spared), report.Percent(before.Spared), quantity.Show(now.Takes, m.sys), report.Percent(now.Chance)))
+		report.Percent(now.Spared), report.Percent(before.Spared), quantity.Show(now.Takes, m.sys), report.Odds(now.Chance)))
 }
 
 // freed takes all pins away.

@@ -76,7 +76,7 @@ func (m Model) ends() string {
 	if m.sharesNothing() {
 		return "With this share no face gets DI water"
 	}
-	return "With this share: " + report.Verdict(m.share.Verdict) + ", " + report.Percent(m.share.Chance)
+	return "With this share: " + report.Verdict(m.share.Verdict) + ", " + report.Odds(m.share.Chance)
 }
 
 // sharesNothing tells of a bed that lasts only since nothing is asked of it.

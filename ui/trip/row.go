@@ -73,7 +73,7 @@ func (m *Model) washWords(index int) (name string, details []string, tone theme.
 		return name, []string{"not counted: washing is not allowed here", "not counted: not allowed here"}, m.th.Doubt
 	}
 	mark, ink := picture.VerdictMark(m.th, *p)
-	chance, then, first := mark+" "+report.Percent(p.Chance), "", ""
+	chance, then, first := mark+" "+report.Odds(p.Chance), "", ""
 	if text := report.Then(*p); text != "" {
 		then = ", then " + text
 	}

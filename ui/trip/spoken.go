@@ -190,7 +190,7 @@ func (m Model) numbers() []talk.Number {
 		}}
 	}
 	return append([]talk.Number{
-		said("chance that every wash ends on spec", report.Percent(p.AllOnSpec), chanceWords),
+		said("chance that every wash ends on spec", report.Odds(p.AllOnSpec), chanceWords),
 		said("changes of resin", strings.TrimSuffix(changes, "."), "What is thrown out is the life left in the bed on that day, on average over the thousand ways."),
 		said("order by", order, report.TripOrder(p, m.sys), "Resin must be at hand by the first change, or by the first wash at risk where no change is to be; and by the first day where it is carried from the start. The lead time is taken off that day."),
 		said("to carry", strings.TrimSuffix(report.TripCarry(p, m.sys), "."), "One fill for each change; or one as a spare, where a wash is at risk and no change is to be."),

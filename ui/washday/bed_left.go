@@ -10,7 +10,7 @@ import (
 
 // bedLeftWords say what is left in the bed, and whether that does for such a wash.
 func (m Model) bedLeftWords(plan planner.Plan) string {
-	left, again := plan.Bed.Remaining, "; a wash like this again: chance "+report.Percent(plan.Bed.ChanceLasts)+"."
+	left, again := plan.Bed.Remaining, "; a wash like this again: chance "+report.Odds(plan.Bed.ChanceLasts)+"."
 	show := func(v quantity.Volume) string { return quantity.Show(v, m.sys) }
 	switch {
 	case left.P90 <= 0:

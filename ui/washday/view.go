@@ -217,5 +217,5 @@ func (m Model) chanceWords() string {
 	if !known {
 		return ""
 	}
-	return report.Percent(chance)
+	return report.Odds(chance)
 }

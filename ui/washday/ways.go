@@ -180,7 +180,7 @@ func towelTime(a quantity.Area) quantity.Duration {
 func (m Model) wayNote(w *wayOut) string {
 	note := "no DI water"
 	if w.left.DI > 0 {
-		note = fmt.Sprintf("DI %s, %s, chance %s", m.gallons(w.left.DI), report.Time(w.minutes), report.Percent(w.chance))
+		note = fmt.Sprintf("DI %s, %s, chance %s", m.gallons(w.left.DI), report.Time(w.minutes), report.Odds(w.chance))
 	}
 	if w.towels > 0 {
 		note += ", towels " + report.Time(towelTime(w.towels))
