@@ -2,7 +2,7 @@ package model
 
 import (
 	"cmp"
-	"fmt"
+	"maps"
 	"slices"
 
 	"washeve/model/quantity"
@@ -112,23 +112,6 @@ func (d Date) Compare(other Date) int {
 	return cmp.Or(cmp.Compare(d.Year, other.Year), cmp.Compare(d.Month, other.Month), cmp.Compare(d.Day, other.Day))
 }
 
-// StopOn is the index of the stop at which the vehicle stands on a day: the last
-// one that it has come to by then; -1 before the first. Of two that begin on one
-// day, the later in the list counts.
-func (t *Trip) StopOn(day Date) int {
-	best := -1
-	for i := range t.Stops {
-		from, given := t.Stops[i].Date.Get()
-		if !given || from.Compare(day) > 0 {
-			continue
-		}
-		if best < 0 || from.Compare(t.Stops[best].Date.Or(Date{})) >= 0 {
-			best = i
-		}
-	}
-	return best
-}
-
 // Days are the first and the last day of the trip; false where none is stated.
 func (t *Trip) Days() (first, last Date, known bool) {
 	var days []Date
@@ -182,6 +165,8 @@ func (t *Trip) Faults(rig *Rig, places Places, washes []string) []Fault {
 		known["softener"] = append(known["softener"], NoSoftener)
 		known["sprayer"] = append(known["sprayer"], ByHand)
 	}
+	of := maps.Clone(known) // of a wash: its place is one of the trip's stops
+	delete(of, "place")
 	faults := append(faultsOf("", 0, t), unknownYet("", 0, t.Fields(), known)...)
 	for i := range t.Stops {
 		faults = append(faults, faultsOf("stop", i, &t.Stops[i])...)
@@ -191,7 +176,7 @@ func (t *Trip) Faults(rig *Rig, places Places, washes []string) []Fault {
 	for i := range t.Washes {
 		w := &t.Washes[i]
 		faults = append(faults, faultsOf("wash", i, w)...)
-		faults = append(faults, unknownYet("wash", i, w.Fields(), known)...)
+		faults = append(faults, unknownYet("wash", i, w.Fields(), of)...)
 		faults = append(faults, t.homeless(i)...)
 		for j := range w.Stages {
 			faults = append(faults, faultsOf("wash.stage", stage, &w.Stages[j])...)
@@ -213,17 +198,4 @@ func unknownYet(section string, index int, fields []Field, known map[string][]st
 		faults[i].Lacks = true
 	}
 	return faults
-}
-
-// homeless is the fault of a wash on a day on which there is no stop.
-func (t *Trip) homeless(i int) []Fault {
-	day, given := t.Washes[i].Date.Get()
-	if !given || t.StopOn(day) >= 0 {
-		return nil
-	}
-	problem := fmt.Sprintf("%s is before the first stop, so its water is not known; add a [[stop]] by then", day)
-	if len(t.Stops) == 0 {
-		problem = "there is no stop yet, so its water is not known; add a [[stop]] with its date"
-	}
-	return []Fault{{Section: "wash", Index: i, Key: "date", Lacks: true, Problem: problem}}
 }

@@ -95,6 +95,7 @@ func (s *Stop) Contradictions() []Fault {
 type TripWash struct {
 	Date    quantity.Opt[Date]
 	Name    string
+	Place   string // of its stop, or that stop's own name; "" for the last one of its day
 	Vehicle string
 	Like    string
 	Dirt    Dirt
@@ -108,6 +109,7 @@ func (w *TripWash) Fields() []Field {
 	return []Field{
 		field("date", "date", "day of the wash", "2026-06-14", &w.Date, ParseDate, Date.String).required(),
 		name("name", "name", "what you call it: the wash, or who else draws from the bed", "truck windows", &w.Name),
+		name("place", "at the stop", "place or name of its stop, where you stand at more than one that day; left out, the last that you come to", "home", &w.Place).refersTo("place"),
 		name("vehicle", "vehicle", "what is washed", "our coach", &w.Vehicle).refersTo("vehicle"),
 		name("like", "like the wash", "a wash of yours that it is done like: stages, sprayer, pause", "Friday wash", &w.Like).refersTo("wash"),
 		choice("dirt", "dirt", "how dirty it will be: it sets the water of all but the final rinse", []Dirt{LightDirt, UsualDirt, HeavyDirt}, &w.Dirt),

@@ -13,7 +13,7 @@ import (
 func TestATripFollowsEveryName(t *testing.T) {
 	was := model.Trip{
 		Bed: "Tank", Softener: "soft", Sprayer: "nozzle", Stops: []model.Stop{{Place: "home"}, {Place: "lake"}},
-		Washes: []model.TripWash{{Vehicle: "coach", Like: "Friday"}, {Stages: []model.Stage{{Name: "rinse", Sprayer: "Nozzle"}}}},
+		Washes: []model.TripWash{{Vehicle: "coach", Like: "Friday", Place: "Home"}, {Stages: []model.Stage{{Name: "rinse", Sprayer: "Nozzle"}}}},
 	}
 	before := was.Clone()
 	var renames []stock.Rename
@@ -25,7 +25,7 @@ func TestATripFollowsEveryName(t *testing.T) {
 	assert.Equal(t, before, was, "what is given stays as it is")
 	assert.Equal(t, model.Trip{
 		Bed: "big tank", Softener: "softer", Sprayer: "wand", Stops: []model.Stop{{Place: "yard"}, {Place: "lake"}},
-		Washes: []model.TripWash{{Vehicle: "bus", Like: "Sunday"}, {Stages: []model.Stage{{Name: "rinse", Sprayer: "wand"}}}},
+		Washes: []model.TripWash{{Vehicle: "bus", Like: "Sunday", Place: "yard"}, {Stages: []model.Stage{{Name: "rinse", Sprayer: "wand"}}}},
 	}, now)
 	_, changed = stock.Follow(was, []stock.Rename{{Section: "vehicle", Was: "home", Now: "yard"}})
 	assert.False(t, changed, "a place is no vehicle")

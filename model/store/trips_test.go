@@ -66,7 +66,7 @@ func TestTripsLookUpTheirNames(t *testing.T) {
 	require.NoError(t, os.WriteFile(path, []byte(data), 0o600))
 	assert.Equal(t, []string{
 		`example.toml:48: place: no place is called "Ferrous"; there is Juniper Flats, Saltbush Wells, Fernwater`,
-		`example.toml:59: like: no wash is called "Sunday wash"; there is Saturday wash, example`,
+		`example.toml:60: like: no wash is called "Sunday wash"; there is Saturday wash, example`,
 	}, told(path))
 	trip, faults := ReadTrip(path, lib)
 	assert.Len(t, faults, 2)

@@ -140,6 +140,12 @@ func (t *tripping) tell() {
 	for k := range p.Washes {
 		w := &p.Washes[k]
 		name := plain(w.Name)
+		if elsewhere := t.in.Trip.Elsewhere(&t.in.Trip.Washes[w.Index]); elsewhere != "" {
+			note("stop-elsewhere", plain(w.Date.String()+", "+w.Name+": "+elsewhere+"."))
+		}
+		if w.Assumed {
+			note("stop-assumed", w.Date.String()+", "+name+": more than one stop begins on that day, and this wash names none. It is taken to be at "+plain(p.Stops[w.Stop].Name)+", the last of them; name its stop where it is another.")
+		}
 		switch {
 		case w.Barred:
 			note("not-allowed", w.Date.String()+", "+name+": washing is not allowed at this stop. It is not counted; move it to another day.")

@@ -72,7 +72,9 @@ func (t *tripping) begin() {
 		p.Stops = append(p.Stops, stop)
 	}
 	for k := range t.legs {
-		p.Washes = append(p.Washes, t.legs[k].shown(&trip.Washes[t.legs[k].index]))
+		w := &trip.Washes[t.legs[k].index]
+		p.Washes = append(p.Washes, t.legs[k].shown(w))
+		p.Washes[k].Assumed = trip.Assumed(w)
 		t.count(k)
 	}
 }

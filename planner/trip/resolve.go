@@ -53,7 +53,7 @@ func stopsByDate(t *model.Trip) []int {
 	return order
 }
 
-// legs lists the washes by date, those of one day in the trip's order. A wash
+// legs lists the washes by date, those of one day by stop and then in the trip's order. A wash
 // without a day, or before the first stop, cannot be placed, and is left out.
 func (in *Input) legs(stops []int) []leg {
 	t := &in.Trip
@@ -63,7 +63,8 @@ func (in *Input) legs(stops []int) []leg {
 		if !given {
 			continue
 		}
-		stop := slices.Index(stops, t.StopOn(day))
+		at, _ := t.StopOf(&t.Washes[i])
+		stop := slices.Index(stops, at)
 		if stop < 0 {
 			continue
 		}
@@ -74,7 +75,7 @@ func (in *Input) legs(stops []int) []leg {
 		l.wash = in.washOf(&t.Washes[i], &t.Stops[stops[stop]], l.rinse)
 		legs = append(legs, l)
 	}
-	slices.SortStableFunc(legs, func(a, b leg) int { return a.day.Compare(b.day) })
+	slices.SortStableFunc(legs, func(a, b leg) int { return cmp.Or(a.day.Compare(b.day), cmp.Compare(a.stop, b.stop)) })
 	return legs
 }
 

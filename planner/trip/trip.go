@@ -37,7 +37,7 @@ type Plan struct {
 	Over        bool           // the last day is past
 	Scale       quantity.Scale // of the ppm
 	Stops       []StopPlan     // by date
-	Washes      []WashPlan     // by date; those of one day in the trip's order
+	Washes      []WashPlan     // by date; those of one day by stop, then in the trip's order
 	Changes     []ChangePlan   // planned and advised, by date
 
 	Start       Band[quantity.Fraction]  // life left in the bed before the trip
@@ -85,6 +85,7 @@ type WashPlan struct {
 	Name    string
 	Date    model.Date
 	Stop    int  // index in [Plan.Stops]
+	Assumed bool // several stops begin on its day and it names none: the last is taken
 	Other   bool // another user of the bed
 	Barred  bool // washing is not allowed at the stop: it is not counted
 	Rinse   bool // only the rinses of it

@@ -52,6 +52,7 @@ type tripWashJSON struct {
 	Date      string            `json:"date"`
 	Name      string            `json:"name"`
 	Stop      string            `json:"stop"`
+	Assumed   bool              `json:"stop_assumed"`
 	OtherUse  bool              `json:"other_use"`
 	Counted   bool              `json:"counted"`
 	RinseOnly bool              `json:"rinse_only"`
@@ -171,7 +172,7 @@ func stopDocument(s trip.StopPlan) stopJSON {
 
 func washDocument(p trip.Plan, w trip.WashPlan) tripWashJSON {
 	out := tripWashJSON{
-		Date: w.Date.String(), Name: w.Name, Stop: p.Stops[w.Stop].Name, OtherUse: w.Other, Counted: !w.Barred, RinseOnly: w.Rinse,
+		Date: w.Date.String(), Name: w.Name, Stop: p.Stops[w.Stop].Name, Assumed: w.Assumed, OtherUse: w.Other, Counted: !w.Barred, RinseOnly: w.Rinse,
 		Fill: w.Fill, Chance: number(w.Chance), SoFar: number(w.SoFar), Advised: number(w.Advised),
 		DI: volumes(w.DI), Soft: volumes(w.Soft), Raw: volumes(w.Untreated), Flush: number(w.Flush.Gallons()), Minutes: number(w.Time.Minutes()),
 		Outlet: bandJSON{number(w.Outlet.P10), number(w.Outlet.P50), number(w.Outlet.P90)}, Life: fractions(w.Life), Cost: sum(w.Cost),

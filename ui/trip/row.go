@@ -80,10 +80,31 @@ func (m *Model) washWords(index int) (name string, details []string, tone theme.
 	if p.Softener != nil && p.Softener.Regenerate {
 		first = "; regenerate first"
 	}
-	return name, []string{
-		chance + then + "; " + report.TripDI(*p, m.sys) + first, chance + then + "; " + report.TripDIBrief(*p, m.sys) + first,
-		chance + then + first, chance + first,
-	}, ink
+	told := func(at string) []string {
+		head := chance + then + at
+		return []string{
+			head + "; " + report.TripDI(*p, m.sys) + first, head + "; " + report.TripDIBrief(*p, m.sys) + first, head + first, chance + at + first,
+		}
+	}
+	if at := m.stopTold(w, p); at != "" {
+		return name, append(told(", "+at), told("")...), ink
+	}
+	return name, told(""), ink
+}
+
+// stopTold tells the stop of a wash where there is more than one that day, or where it
+// names another; else "".
+func (m *Model) stopTold(w *model.TripWash, p *trip.WashPlan) string {
+	at := "at " + m.plan.Stops[p.Stop].Name
+	switch {
+	case m.now.Elsewhere(w) != "":
+		return at + ", not " + w.Place
+	case len(m.now.StopsOn(p.Date)) < 2:
+		return ""
+	case p.Assumed:
+		return at + ", assumed"
+	}
+	return at
 }
 
 // saidOfTarget tells a target that was just stated and changes nothing.

@@ -2,6 +2,7 @@ package trip
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	tea "github.com/charmbracelet/bubbletea"
@@ -28,12 +29,21 @@ func (m Model) openSheet() Model {
 	if !ok || item == nil {
 		return m
 	}
-	s := &sheet{of: l}
-	for _, f := range item.Fields() {
-		s.keys = append(s.keys, f.Key)
-	}
-	m.sheet = s
+	m.sheet = &sheet{of: l, keys: keysOf(&m.now, l)}
 	return m
+}
+
+// keysOf are the keys of what can be stated of a line. The stop of a wash is asked for
+// only where there is more than one that day, or where one is named.
+func keysOf(t *model.Trip, l line) []string {
+	var keys []string
+	for _, f := range itemOf(t, l).Fields() {
+		if l.kind == washLine && f.Key == "place" && !f.Given() && len(stopsOf(t, l)) < 2 {
+			continue
+		}
+		keys = append(keys, f.Key)
+	}
+	return keys
 }
 
 // field is the field under the hand of a trip.
@@ -109,6 +119,7 @@ func (m *Model) agree(t *model.Trip, f model.Field) error {
 		} else if given && (strings.HasPrefix(f.Key, "tds_") || strings.HasPrefix(f.Key, "hardness_")) {
 			s.Place = ""
 		}
+		calledAnew(&m.now, t, l.index)
 	case washLine:
 		w := &t.Washes[l.index]
 		if f.Key == "di" && given {
@@ -150,6 +161,7 @@ func (m Model) state(key, text string) Model {
 	}
 	of := m.sheet.of
 	m = m.commit(t).onto(of.kind, of.index)
+	m.sheet = m.sheet.listing(keysOf(&m.now, of))
 	if key == "target" && !m.alarm && m.question == nil {
 		m = m.saidOfTarget()
 	}
@@ -180,50 +192,13 @@ func (m Model) change() Model {
 	return m
 }
 
-// names lists what a field that refers to a section may hold.
-func (m *Model) names(section string) []string {
-	switch section {
-	case "place":
-		return m.places.Names()
-	case "wash":
-		names := m.keeper.Names()
-		if m.wash.Name != "" && model.Find(names, m.wash.Name) < 0 {
-			names = append([]string{m.wash.Name}, names...)
-		}
-		return names
+// listing is the sheet with other keys, the hand on the one where it was.
+func (s *sheet) listing(keys []string) *sheet {
+	next := &sheet{of: s.of, keys: keys, hand: min(s.hand, len(keys)-1)}
+	if at := slices.Index(keys, s.key()); at >= 0 {
+		next.hand = at
 	}
-	return m.rig.Names(section)
-}
-
-func (m Model) openPicker(f model.Field) Model {
-	var options []form.Option
-	if f.Refers == "softener" { // before those that come and go: its number is always the same
-		options = append(options, form.Option{Text: model.NoSoftener, Pick: model.NoSoftener, Note: "travel without one"})
-	}
-	for _, c := range append(append([]string(nil), f.Choices...), m.names(f.Refers)...) {
-		options = append(options, form.Option{Text: c, Pick: c})
-	}
-	if !f.Required {
-		none := form.Option{Text: "not stated", Note: "it is assumed"}
-		if f.Refers == "place" {
-			none = form.Option{Text: "unknown water", Note: "a band, stated below"}
-		}
-		options = append(options, none)
-	}
-	p := form.Open(f.Label, options, f.Text())
-	m.picker = &p
-	return m
-}
-
-func (m Model) pick(does keys.Action, msg tea.KeyMsg) Model {
-	next, picked, problem := m.picker.Press(does, msg.String())
-	switch m.picker = next; {
-	case problem != "":
-		return m.warn(problem)
-	case picked != nil:
-		return m.state(m.sheet.key(), picked.Pick)
-	}
-	return m
+	return next
 }
 
 func (m Model) startEdit(text string) Model {

@@ -168,7 +168,7 @@ func (m *Model) from(f model.Field) []string {
 	if f.Refers == "" {
 		return f.Choices
 	}
-	return m.names(f.Refers)
+	return m.namesFor(f)
 }
 
 // numbers are those of the answer, then what was stated or taken for them.
