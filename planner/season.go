@@ -8,6 +8,7 @@ import (
 	"washeve/planner/bed"
 	"washeve/planner/drying"
 	"washeve/planner/learning"
+	"washeve/planner/water"
 )
 
 // Season is the bed before many washes: what a trip is planned from. It is worked
@@ -18,11 +19,13 @@ type Season struct {
 	Refills learning.Refills             // the fills that may follow
 	Price   quantity.Opt[quantity.Money] // of the fill in the tank
 	Resin   quantity.Volume
-	Units   float64 // of a perfect bed at the usual flow and water
+	Units   float64        // of a perfect bed at the usual flow and water
+	Scale   quantity.Scale // of the limit
 
 	stands  stand
 	past    *Past
 	setting Setting
+	pen     quantity.Scale
 }
 
 // Seasoned works out how the bed of a wash stands, in [learning.EvenStates] states.
@@ -43,7 +46,7 @@ func SeasonedIn(set Setting, as *Season, rig model.Rig, places model.Places, was
 	set.As, set.Fresh = nil, false
 	if as != nil && strings.EqualFold(as.Bed.Name, c.bed.Name) {
 		s := *as
-		s.setting = set
+		s.setting, s.pen, s.Scale = set, penScale(c.pen), decideAims(new(ledger), c).scale
 		return s, nil
 	}
 	c.past = past
@@ -53,7 +56,7 @@ func SeasonedIn(set Setting, as *Season, rig model.Rig, places model.Places, was
 	flow := m.main.flowOf(model.DI)
 	s := Season{
 		Bed: m.bed, Price: m.bed.Price, Resin: m.resin.tank.Resin,
-		Units: m.resin.units(flow), stands: m.stands(m.main.drawn), past: past, setting: set,
+		Units: m.resin.units(flow), Scale: m.aim.scale, pen: penScale(c.pen), stands: m.stands(m.main.drawn), past: past, setting: set,
 	}
 	if history := past.Bed(m.bed.Name); history != nil {
 		fill := history.Present()
@@ -85,6 +88,15 @@ func (m *making) fresh(flow quantity.Flow) []learning.State {
 
 // noDay is the forecaster of a day that is too far off to tell.
 func noDay(drying.Input) (drying.Forecast, error) { return drying.Forecast{}, nil }
+
+// Raw is what the pen shows of a place's water, in ppm on the scale of the limit; false
+// where the place does not say.
+func (s *Season) Raw(p model.Place) (ppm float64, known bool) {
+	if !p.TDS.Given() {
+		return 0, false
+	}
+	return water.Analyse(water.FactsOf(&p, s.pen)).PPM(s.Scale).Number, true
+}
 
 // Demand is what one wash asks of the rig, however the bed stands by then.
 type Demand struct {

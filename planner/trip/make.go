@@ -57,6 +57,7 @@ type tripping struct {
 func (t *tripping) begin() {
 	p, trip := &t.plan, &t.in.Trip
 	p.season = *t.season
+	p.Scale = t.season.Scale
 	p.Name, p.Bed, p.FirstAtRisk = trip.Name, t.season.Bed.Name, -1
 	p.First, p.Last, _ = trip.Days()
 	p.Over = t.in.Today != model.Date{} && p.Last != model.Date{} && p.Last.Compare(t.in.Today) < 0
@@ -69,6 +70,7 @@ func (t *tripping) begin() {
 		if s.Hookup == model.TankOnly {
 			stop.OnHand = s.OnHand
 		}
+		stop.TDS = t.waterAt(s)
 		p.Stops = append(p.Stops, stop)
 	}
 	for k := range t.legs {
@@ -77,6 +79,19 @@ func (t *tripping) begin() {
 		p.Washes[k].Assumed = trip.Assumed(w)
 		t.count(k)
 	}
+}
+
+// waterAt is what a pen may show at a stop, with or without a wash there; nothing where
+// its place is not known.
+func (t *tripping) waterAt(s *model.Stop) Band[float64] {
+	places := t.in.placesAt(s)
+	low, known := t.season.Raw(places[0])
+	middle, _ := t.season.Raw(places[len(places)/2])
+	high, _ := t.season.Raw(places[len(places)-1])
+	if !known {
+		return Band[float64]{}
+	}
+	return Band[float64]{P10: low, P50: middle, P90: high}
 }
 
 // count adds a wash to its stop.

@@ -6,6 +6,8 @@ import (
 
 	"github.com/stretchr/testify/assert"
 
+	"washeve/model"
+	"washeve/model/quantity"
 	"washeve/ui/layout"
 )
 
@@ -60,4 +62,19 @@ func TestAWashFollowsTheNameOfItsStop(t *testing.T) {
 	assert.Equal(t, "Fernwater", k.trips[0].Washes[1].Place)
 	p.Keys("u")
 	assert.Equal(t, "red mesa", k.trips[0].Washes[1].Place)
+}
+
+// A band that is stated is told, and used, before there is a wash at the stop.
+func TestAStopWithoutAWashTellsItsWater(t *testing.T) {
+	o, k := ours()
+	k.trips[0].Washes = k.trips[0].Washes[:1]
+	k.trips[0].Stops[2].Limits = model.NoLimits
+	p := play(t, o, "")
+	assert.Regexp(t, `Amber Mesa +unknown, 100 to 450 ppm; no wash here`, p.Seen())
+	assert.Regexp(t, `Saltbush Wells +410 ppm; no wash here`, p.Seen())
+	assert.Regexp(t, `Juniper Flats +\d+ ppm *\n`, p.Seen()+"\n")
+	k.trips[0].Stops[1].Date, k.trips[0].Stops[3].Place = quantity.Opt[model.Date]{}, "Ferrous"
+	p = play(t, o, "")
+	assert.Regexp(t, `no date +Saltbush Wells +not counted: it needs a date`, p.Seen())
+	assert.Regexp(t, `Ferrous +water not known: no place is called Ferrous`, p.Seen())
 }

@@ -36,12 +36,13 @@ func (m Model) lineWords(l line) (name string, details []string, tone theme.Ink)
 func (m *Model) stopWords(index int) (name string, details []string) {
 	s := &m.now.Stops[index]
 	p := m.stopPlan(index)
-	if p == nil || p.TDS.P50 == 0 {
-		detail := "no wash here"
-		if s.Unknown() {
-			detail = "water unknown; no wash here"
-		}
-		return s.Called(), []string{detail}
+	switch {
+	case p == nil && !s.Date.Given():
+		return s.Called(), []string{"not counted: it needs a date"}
+	case model.Find(m.places.Names(), s.Place) < 0 && !s.Unknown():
+		return s.Called(), []string{"water not known: no place is called " + s.Place, "water not known"}
+	case p == nil || p.TDS.P50 == 0:
+		return s.Called(), []string{"water not known: its place has no TDS yet", "water not known"}
 	}
 	water, brief, more := report.PPM(p.TDS.P50), report.PPM(p.TDS.P50), ""
 	if s.Unknown() {
@@ -55,6 +56,9 @@ func (m *Model) stopWords(index int) (name string, details []string) {
 	if s.Limits != "" && s.Limits != model.NoLimits {
 		limit = "washing: " + string(s.Limits)
 		more += ", " + limit
+	}
+	if p.Washes == 0 && p.Limits != model.NotAllowed {
+		return s.Called(), []string{water + more + "; no wash here", brief + more + "; no wash here", "no wash here"}
 	}
 	if limit == "" {
 		return s.Called(), []string{water, brief}
