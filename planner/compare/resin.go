@@ -14,6 +14,9 @@ func resinWays(base Case, f Figures) []Way {
 	return []Way{once(f), advised(f), carried(base, f)}
 }
 
+// tripOver is why no way with new resin is tried.
+const tripOver = "the trip is over"
+
 // changing plans a change of resin on a day.
 func changing(days ...model.Date) func(*Case) {
 	return func(c *Case) {
@@ -27,7 +30,11 @@ func changing(days ...model.Date) func(*Case) {
 func once(f Figures) Way {
 	w := Way{Key: "change-once", Name: "change once", Changes: "One change of resin on the way more than is planned."}
 	day, found := f.Trip.Once.Get()
-	if !found {
+	switch {
+	case f.Trip.Over:
+		w.same = tripOver
+		return w
+	case !found:
 		w.same = "no wash of the trip is at risk"
 		return w
 	}
@@ -47,7 +54,9 @@ func advised(f Figures) Way {
 		}
 	}
 	w := Way{Key: "change-advised", Name: "change as advised", Changes: "The changes of resin that the plan advises, planned" + list + "."}
-	if w.change = changing(days...); len(days) == 0 {
+	if w.change = changing(days...); f.Trip.Over {
+		w.same = tripOver
+	} else if len(days) == 0 {
 		w.same = "no change of resin is advised"
 	} else if day, found := f.Trip.Once.Get(); found && len(days) == 1 && days[0] == day {
 		w.same = "one change is advised: that is to change once"
@@ -68,7 +77,10 @@ func carried(base Case, f Figures) Way {
 			change: func(c *Case) { c.Trip.Carry = model.Yes },
 		}
 	}
-	if f.Trip.Carry.Fills == 0 {
+	switch {
+	case f.Trip.Over:
+		w.same = tripOver
+	case f.Trip.Carry.Fills == 0:
 		w.same = "the trip needs no new resin"
 	}
 	return w

@@ -20,7 +20,7 @@ func explainTrip(row string, f Figures, c Case) planner.Reason {
 	case "resin", "salt", "buy":
 		return explainTripMoney(row, f)
 	case "order":
-		return reason("the day on which resin must be at hand, less the lead time; with nothing to order there is no such day", tag.FromPractice("stated otherwise by lead_time"), from("lead time", p.Lead))
+		return reason("the day on which resin must be at hand, less the lead time; with nothing to order, or when the trip is over, there is no such day", tag.FromPractice("stated otherwise by lead_time"), from("lead time", p.Lead))
 	}
 	inputs := []planner.Assumption{{Name: "new resin along, in all", Value: p.Carry.Resin.AsResin()}, from("salt of all regenerations", p.Carry.Salt)}
 	why := explainLoad("weight", Way{Figures: f, Case: c})

@@ -45,7 +45,10 @@ func firstAtRisk(f Figures) Cell {
 // orderBy is the day to order by, the later the better.
 func orderBy(f Figures) Cell {
 	day, given := f.Trip.OrderBy.Get()
-	if !given {
+	switch {
+	case f.Trip.Over:
+		return number(never, "is over")
+	case !given:
 		return number(never, "no need")
 	}
 	return number(float64(dayNumber(day)), day.String())

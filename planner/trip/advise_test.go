@@ -110,6 +110,16 @@ func TestWornBedIsToBeChangedAndOrderedFor(t *testing.T) {
 	p = mustMake(t, in)
 	assert.True(t, p.Over)
 	assert.False(t, p.Late, "nobody orders for a trip that is over")
+	assert.False(t, p.OrderBy.Given())
+	assert.False(t, p.NeededBy.Given())
+	for _, c := range p.Changes {
+		assert.False(t, c.Advised, "nobody changes its resin either")
+	}
+	assert.Equal(t, Carry{Regens: p.Carry.Regens, Salt: p.Carry.Salt}, p.Carry)
+	in.Trip.Changes = []model.ResinChange{{Date: day(12)}}
+	p = mustMake(t, in)
+	assert.Equal(t, 1, p.Carry.Fills, "what was planned is what it took")
+	assert.False(t, p.OrderBy.Given())
 }
 
 func TestSoundBedNeedsNothing(t *testing.T) {

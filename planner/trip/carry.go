@@ -93,7 +93,7 @@ func (t *tripping) carry() {
 	if t.bought() {
 		soonest(p.First)
 	}
-	if p.FirstAtRisk >= 0 {
+	if p.FirstAtRisk >= 0 && !p.Over {
 		if c.Fills == 0 {
 			c.Fills, c.Spare = 1, true
 			p.Buy = p.Buy.add(t.season.Bed.Price)
@@ -105,7 +105,7 @@ func (t *tripping) carry() {
 	bags := planner.BagsFor(t.season.Resin, planner.UsualBag)
 	fills := quantity.Mass(c.Fills)
 	c.Resin, c.Low, c.High = quantity.Volume(c.Fills)*t.season.Resin, fills*bags.FillLow, fills*bags.FillHigh
-	if !needed.Given() {
+	if !needed.Given() || p.Over {
 		return
 	}
 	if trip.Carry != model.No {
@@ -114,7 +114,7 @@ func (t *tripping) carry() {
 	p.NeededBy = needed
 	order := planner.OrderBy(needed.Or(model.Date{}), p.Lead)
 	p.OrderBy = quantity.Some(order)
-	p.Late = !p.Over && t.in.Today != model.Date{} && order.Compare(t.in.Today) < 0
+	p.Late = t.in.Today != model.Date{} && order.Compare(t.in.Today) < 0
 }
 
 // tell writes down what to heed.
@@ -158,7 +158,10 @@ func (t *tripping) tell() {
 			note("change-unused", "The change of "+c.Date.String()+" comes after the last wash: nothing of this trip uses that resin.")
 		}
 	}
-	if p.ToFill {
+	switch {
+	case p.ToFill && p.Over:
+		note("to-fill", plain(p.Bed)+" is still to be filled: the log holds no fill of it.")
+	case p.ToFill:
 		note("to-fill", plain(p.Bed)+" is still to be filled: its resin is ordered for this trip, until the log holds a fill of it.")
 	}
 	if otherwise := t.in.Trip.Otherwise(); len(otherwise) > 0 {

@@ -221,7 +221,8 @@ func (t *tripping) waterOf(stop int) string {
 	return strings.ToLower(s.Place)
 }
 
-// advise finds where a change has least waste, and walks the trip again with it.
+// advise finds where a change has least waste, and walks the trip again with it. A trip
+// that is over is advised nothing.
 func (t *tripping) advise() {
 	p := &t.plan
 	n := len(t.legs)
@@ -234,7 +235,7 @@ func (t *tripping) advise() {
 	for i := range p.Changes {
 		p.Changes[i].Wasted = quantity.Fraction(t.left[min(p.Changes[i].Before, n)])
 	}
-	if p.FirstAtRisk < 0 {
+	if p.FirstAtRisk < 0 || p.Over {
 		return
 	}
 	advised, once := t.better(risk)

@@ -44,14 +44,14 @@ type Plan struct {
 	FirstAtRisk int                      // index of the first wash under 90 %, with the changes that are planned; -1: none
 	AllOnSpec   quantity.Fraction        // chance that every wash ends on spec, as planned
 	AllAdvised  quantity.Fraction        // the same with the advised changes
-	Once        quantity.Opt[model.Date] // where one change more than is planned brings most; not given where no wash is at risk
+	Once        quantity.Opt[model.Date] // where one change more than is planned brings most; not given where no wash is at risk, or the trip is over
 
 	ToFill   bool // the tank is, with resin that is ordered for the trip: the log has no fill of it
 	Carry    Carry
 	Lead     quantity.Duration
-	NeededBy quantity.Opt[model.Date] // the day on which resin must be at hand
-	OrderBy  quantity.Opt[model.Date] // not given where no resin is needed
-	Late     bool                     // that day is past, and the trip is not over
+	NeededBy quantity.Opt[model.Date] // the day on which resin must be at hand; likewise
+	OrderBy  quantity.Opt[model.Date] // not given where no resin is needed, or the trip is over
+	Late     bool                     // that day is past
 
 	Used Sum // resin that the washes use up, by its price
 	Salt Sum // of the softener, likewise

@@ -24,16 +24,24 @@ func TripHeading(p trip.Plan) string {
 	return words + ": " + p.Bed
 }
 
-// TripVerdict says whether the resin lasts the trip as it is planned.
+// TripVerdict says whether the resin lasts the trip as it is planned. What is said of a
+// trip that is over is what was planned, and asks for nothing.
 func TripVerdict(p trip.Plan) string {
 	if len(p.Washes) == 0 {
 		return "No wash has a day and a stop yet."
 	}
-	if p.FirstAtRisk < 0 {
+	switch {
+	case p.FirstAtRisk < 0 && p.Over:
+		return "As planned, the resin lasted this trip: " + Chance(p.AllOnSpec) + " (" + Odds(p.AllOnSpec) + ") that every wash ended on spec."
+	case p.FirstAtRisk < 0:
 		return "The resin lasts this trip: " + Chance(p.AllOnSpec) + " (" + Odds(p.AllOnSpec) + ") that every wash ends on spec."
 	}
 	w := p.Washes[p.FirstAtRisk]
-	return fmt.Sprintf("First at risk: %s, %s, with a chance of %s of ending on spec. All of them: %s.", w.Date, w.Name, under(w.Chance), Odds(p.AllOnSpec))
+	first := "First at risk"
+	if p.Over {
+		first = "First at risk, as planned"
+	}
+	return fmt.Sprintf("%s: %s, %s, with a chance of %s of ending on spec. All of them: %s.", first, w.Date, w.Name, under(w.Chance), Odds(p.AllOnSpec))
 }
 
 // under is a chance that is under nine in ten, and not rounded up to it.
@@ -75,6 +83,14 @@ func TripChanges(p trip.Plan) []string {
 	return lines
 }
 
+// TripUnchanged says that there is no change of resin, where [TripChanges] has none.
+func TripUnchanged(p trip.Plan) string {
+	if p.Over {
+		return "No change of resin was planned."
+	}
+	return "No change of resin is planned, and none is advised."
+}
+
 // TripOrder says when to order, and why then.
 func TripOrder(p trip.Plan, sys quantity.System) string {
 	order, given := p.OrderBy.Get()
@@ -105,7 +121,7 @@ func Days(d quantity.Duration, sys quantity.System) string {
 	return quantity.Show(d, sys)
 }
 
-// TripCarry says what to take along.
+// TripCarry says what to take along, or what was to be taken.
 func TripCarry(p trip.Plan, sys quantity.System) string {
 	c := p.Carry
 	var parts []string
@@ -127,7 +143,12 @@ func TripCarry(p trip.Plan, sys quantity.System) string {
 		}
 		parts = append(parts, fmt.Sprintf("%s of salt for %s of the softener", quantity.Show(c.Salt, sys), times))
 	}
-	if len(parts) == 0 {
+	switch {
+	case p.Over && len(parts) == 0:
+		return "As planned, it took neither a fill of resin nor salt along."
+	case p.Over:
+		return "As planned, it took " + strings.Join(parts, ", and ") + "."
+	case len(parts) == 0:
 		return "Carry neither resin nor salt."
 	}
 	return "Carry " + strings.Join(parts, ", and ") + "."
@@ -136,7 +157,10 @@ func TripCarry(p trip.Plan, sys quantity.System) string {
 // TripCost says what the trip costs.
 func TripCost(p trip.Plan) string {
 	text := "Resin that the washes use up: " + p.Used.String() + "."
-	if !p.Buy.Nothing() {
+	if p.Over {
+		text = "Resin that the washes used up, as planned: " + p.Used.String() + "."
+	}
+	if !p.Buy.Nothing() && !p.Over {
 		text += " To buy: " + p.Buy.String() + "."
 	}
 	if !p.Used.Known() || !p.Buy.Known() {

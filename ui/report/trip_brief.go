@@ -20,7 +20,11 @@ func briefVerdict(p trip.Plan) string {
 		return TripVerdict(p)
 	}
 	w := p.Washes[p.FirstAtRisk]
-	return fmt.Sprintf("First at risk: %s %s, %s. All on spec: %s.", monthAndDay(w.Date), short(w.Name, mostName), under(w.Chance), Odds(p.AllOnSpec))
+	first := "First at risk"
+	if p.Over {
+		first = "At risk, as planned"
+	}
+	return fmt.Sprintf("%s: %s %s, %s. All on spec: %s.", first, monthAndDay(w.Date), short(w.Name, mostName), under(w.Chance), Odds(p.AllOnSpec))
 }
 
 func briefChanges(p trip.Plan) string {
@@ -45,7 +49,7 @@ func briefChanges(p trip.Plan) string {
 		return spareBrief
 	}
 	if len(parts) == 0 {
-		return "No change of resin is planned, and none is advised."
+		return TripUnchanged(p)
 	}
 	text := strings.Join(parts, "; ") + "; throws out " + Percent(wasted) + " of a fill"
 	if len(advised) > 0 {
@@ -89,6 +93,9 @@ func briefCarry(p trip.Plan, sys quantity.System) string {
 	}
 	if len(parts) == 0 {
 		parts = append(parts, "nothing")
+	}
+	if p.Over {
+		return "Took, as planned: " + strings.Join(parts, "; ") + ". Used up " + p.Used.String() + "."
 	}
 	text := "Carry: " + strings.Join(parts, "; ") + ". Uses up " + p.Used.String()
 	if !p.Buy.Nothing() {

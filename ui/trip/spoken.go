@@ -70,7 +70,7 @@ func (m Model) answerTold() []string {
 	}
 	changes := strings.Join(report.TripChanges(m.plan), " ")
 	if changes == "" {
-		changes = "No change of resin is planned, and none is advised."
+		changes = report.TripUnchanged(m.plan)
 	}
 	lines := []string{report.TripVerdict(m.plan), changes, report.TripOrder(m.plan, m.sys), report.TripCarry(m.plan, m.sys) + " " + report.TripCost(m.plan)}
 	if m.plan.Over {
@@ -181,8 +181,14 @@ func (m Model) numbers() []talk.Number {
 	if day, given := p.OrderBy.Get(); given {
 		order = day.String()
 	}
-	if changes == "" {
+	switch {
+	case changes == "" && p.Over:
+		changes = "none was planned"
+	case changes == "":
 		changes = "none is planned, and none advised"
+	}
+	if p.Over {
+		order = "no day any more"
 	}
 	said := func(name, value string, why ...string) talk.Number {
 		return talk.Number{Name: name, Value: value, Lines: func(width int) []string {

@@ -278,6 +278,18 @@ func TestATripThatIsOver(t *testing.T) {
 	told := strings.Join(p.M.told(), " ")
 	assert.Contains(t, told, "This trip is over: nothing is to be ordered for it.")
 	assert.Contains(t, told, "begin starts another trip")
+	assert.Contains(t, told, "First at risk, as planned: 2026-06-")
+	assert.Contains(t, told, "No change of resin was planned.")
+	assert.Contains(t, told, "As planned, it took ")
+	assert.Contains(t, told, "Resin that the washes used up, as planned: $")
+	assert.NotRegexp(t, "Order resin|advised|To buy|Carry ", told)
+	assert.Contains(t, p.Seen(), "Took, as planned: ")
+	assert.NotRegexp(t, "Change advised|to buy|plans it", p.Seen())
+	p.Keys("t")
+	assert.Contains(t, p.Seen(), "Not now: no change of resin is advised")
+	for _, n := range p.M.numbers()[:4] {
+		assert.NotRegexp(t, `order by: 2026|advised|Order resin`, n.Name+": "+n.Value)
+	}
 	o.Example = true
 	assert.Contains(t, play(t, o, "").Seen(), "Order resin by 2026-05-2")
 }

@@ -91,7 +91,7 @@ func (m Model) words(at layout.Rect) []string {
 	}
 	changes := strings.Join(report.TripChanges(m.plan), " ")
 	if changes == "" {
-		changes = "No change of resin is planned, and none is advised."
+		changes = report.TripUnchanged(m.plan)
 	}
 	order := m.th.Strong
 	if m.plan.Late {
