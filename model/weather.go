@@ -79,6 +79,23 @@ func (w *Wash) dayFields() []Field {
 	}
 }
 
+// OnAnotherDay is the wash without its day, and without the weather, which is that day's
+// alone. Weather tells that there was some.
+func (w Wash) OnAnotherDay() (other Wash, weather bool) {
+	w.Date = quantity.Opt[Date]{}
+	for _, f := range w.dayFields() {
+		switch f.Key {
+		case "heading", "start": // where and how it is done
+		default:
+			weather = weather || f.Given()
+		}
+	}
+	w.Low, w.High, w.DewPoint = quantity.Opt[quantity.Temperature]{}, quantity.Opt[quantity.Temperature]{}, quantity.Opt[quantity.Temperature]{}
+	w.Humidity, w.HumidityAt = quantity.Opt[quantity.Fraction]{}, quantity.Opt[TimeOfDay]{}
+	w.Wind, w.Sky = quantity.Opt[quantity.Speed]{}, ""
+	return w, weather
+}
+
 // Contradictions finds statements that cannot be true together.
 func (w *Wash) Contradictions() []Fault {
 	return append(w.shareContradictions(), w.dayContradictions()...)

@@ -82,7 +82,10 @@ func TestANewWashGetsItsOwnFile(t *testing.T) {
 	s.press("ctrl+u", "Toad day", "enter")
 	s.sees("New, in its own file: Toad day")
 	toad := filepath.Join(dir, "washes", "toad-day.toml")
-	assert.NotContains(t, read(t, toad), "\ndate = ")
+	for _, key := range []string{"\ndate = ", "\nlow = ", "\nsky = "} {
+		assert.Contains(t, before, key)
+		assert.NotContains(t, read(t, toad), key, "it is of the other day")
+	}
 	s.press("p", "3")
 	s.sees("Toad day: Marigold at Fernwater")
 	assert.Contains(t, read(t, toad), "\nplace = \"Fernwater\"")

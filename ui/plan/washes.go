@@ -8,7 +8,6 @@ import (
 	"strings"
 
 	"washeve/model"
-	"washeve/model/quantity"
 	"washeve/model/stock"
 	"washeve/ui/form"
 	"washeve/ui/history"
@@ -120,11 +119,13 @@ func (m Model) pickWash(o form.Option) Model {
 	return m.opened(m.open).toLacking().say("In hand now, in its own file: " + called(&m.now.wash) + ". Undo starts anew.")
 }
 
-// newWash lets the name of a wash like the one in hand be typed, for another day. It is
+// newWash lets the name of a wash like the one in hand be typed, for another day, whose
+// weather nobody knows yet. It is
 // there, and in a file of its own, only once that is done.
 func (m Model) newWash() Model {
 	w := m.now.clone()
-	w.wash.Name, w.wash.Date = w.newName(), quantity.Opt[model.Date]{}
+	w.wash, _ = w.wash.OnAnotherDay()
+	w.wash.Name = w.newName()
 	m.adding = &addition{work: w, open: m.open, hand: m.hand, wash: true}
 	m.open, m.hand, _ = w.stepOf(ref{section: "wash", key: "name"})
 	return m.replan(w).nameNew()
@@ -160,10 +161,14 @@ func (w *work) freeWash(name string) error {
 
 // begin takes a new wash in hand and keeps it in a file of its own.
 func (m Model) begin(wash model.Wash) Model {
+	left := ""
+	if _, weather := m.now.wash.OnAnotherDay(); weather {
+		left = " Its weather is not stated yet: it was the other day's."
+	}
 	if m = m.takeUp(&stock.Kept{Wash: wash}); m.unsaved != nil {
 		return m
 	}
-	return m.save().done("New, in its own file: " + called(&wash) + ". Undo starts anew.")
+	return m.save().done("New, in its own file: " + called(&wash) + ". Undo starts anew." + left)
 }
 
 // takeUp puts the wash in hand away as it is and takes another in hand. What cannot be
