@@ -72,6 +72,7 @@ func (p *Plan) tellDay(l *ledger, cut []drip) {
 	}
 	tellDrips(l, cut)
 	p.Day.tellStart(l)
+	p.Day.tellDusk(l)
 	p.Day.tellLimits(l)
 }
 
@@ -93,6 +94,17 @@ func (d *DayPlan) tellStart(l *ledger) {
 		l.warnWords("no-start", "This is no day to wash: "+d.spoilt()+".")
 	case !best.Easy:
 		l.warnWords("no-easy-start", d.noEasyStart(best))
+	}
+}
+
+// tellDusk tells of a start that was chosen or is recommended that it ends without the sun.
+func (d *DayPlan) tellDusk(l *ledger) {
+	how, isChosen := "The wash as recommended", d.Chosen.Given()
+	if isChosen {
+		how = "The wash begun at " + d.Start.Label
+	}
+	if late := d.EndsWithoutSun(d.Start); late != "" && (isChosen || d.Recommended.Given()) {
+		l.warnWords("ends-without-sun", fmt.Sprintf("%s ends at %s, %s. Have a lamp that shows spots, or another start.", how, d.Start.End.Format("15:04"), late))
 	}
 }
 

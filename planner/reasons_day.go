@@ -41,7 +41,7 @@ func (p *Plan) reasonDay(l *ledger) {
 func (d *DayPlan) reasonStart(l *ledger) {
 	if best, given := d.Recommended.Get(); given {
 		l.explain(wordsReason("recommended start", best.Label, "the first start with the sun up after which no face dries, while its turn comes, between its rinse and its last water; else the one after which the fewest faces do, and of those the one that leaves the most time", practice("roof first, then shade ahead of sun"),
-			input("whole wash", d.Job.Or(0))))
+			input("whole wash", d.Job.Or(0)), Assumption{Name: "it ends at", Words: endWords(d, best), Source: memory("J. Meeus, Astronomical Algorithms, 2nd ed. 1998; twilight down to 6 degrees under the horizon")}))
 	}
 	if d.NotAfter.Given() {
 		l.explain(wordsReason("latest start", clockTime(d.NotAfter), "the last easy start without a gap after the recommended one: no face hurries", practice("roof first, then shade ahead of sun")))
@@ -63,6 +63,15 @@ func (d *DayPlan) reasonFace(l *ledger, f face, at drying.Moment) {
 	if section, given := turn.Section.Get(); given {
 		l.explain(quantityReason(name+" largest section", section, "the hand's rate through all stages before the final rinse x how long the film lasts, at most the face", practice("a section is soaped and rinsed before it dries")))
 	}
+}
+
+// endWords are when a start ends, and by which light where that is not the sun's.
+func endWords(d *DayPlan, s drying.Start) string {
+	at := s.End.Format("15:04")
+	if late := d.EndsWithoutSun(s); late != "" {
+		return at + ", " + late
+	}
+	return at + ", with the sun up"
 }
 
 // minutesWords writes how long a film lasts.

@@ -42,6 +42,7 @@ type Forecast struct {
 	Unknown []string   // what is needed and was not known, and what that leaves open
 	Assumed []string   // what was taken for what was not stated
 
+	place  sun.Place
 	hours  clock.Day
 	faces  []Face
 	spells [][]spell // of each step, of each face
@@ -92,6 +93,7 @@ func Day(in Input) (Forecast, error) {
 		Sun:     in.Place.Day(hours.Start(), hours.End()),
 		Unknown: in.unknown(),
 		Assumed: in.assumed(),
+		place:   in.Place,
 		hours:   hours,
 		faces:   in.Faces,
 	}

@@ -33,8 +33,12 @@ func (m Model) answerLines(at layout.Rect) []string {
 	if words := report.DayWindows(d); words != "" && at.H >= airy {
 		lines = append(lines, m.wrapped("Easy hours: "+words+".", m.th.Muted, at.W)...)
 	}
+	minded := []string{"freezing", "hot-panel", "hot-tank", "drip-dries"}
+	if at.H >= airy { // else the first line says so
+		minded = append(minded, endsWithoutSun)
+	}
 	for _, n := range m.plan.Warnings {
-		if slices.Contains([]string{"freezing", "hot-panel", "hot-tank", "drip-dries"}, n.Code) {
+		if slices.Contains(minded, n.Code) {
 			lines = append(lines, m.wrapped(n.Text(m.sys), m.th.Muted, at.W)...)
 		}
 	}
@@ -43,6 +47,9 @@ func (m Model) answerLines(at layout.Rect) []string {
 	}
 	return lines
 }
+
+// endsWithoutSun is the code of the warning of a wash that ends after sunset.
+const endsWithoutSun = "ends-without-sun"
 
 // lackLines says why there is no day, and where to fill in what it needs.
 func (m Model) lackLines(at layout.Rect) []string {
@@ -82,6 +89,12 @@ func (m Model) headLines(d *planner.DayPlan, width int) []string {
 		how = "recommended, none chosen"
 	}
 	head := s.Label + " to " + report.ClockAfter(s.End, s.At)
+	if d.EndsWithoutSun(s) != "" {
+		head += map[drying.Light]string{drying.Twilight: ", ends in twilight", drying.Dark: ", ends in the dark"}[d.LightAt(s.End)]
+		if how, _, _ = strings.Cut(how, ","); cells.Width(head+how)+4 > width {
+			how = ""
+		}
+	}
 	lines := []string{m.th.Accent.On(m.th.Marks.Here+" ") + m.th.Strong.On(head) + m.th.Muted.On(cells.Clip("  "+how, width-cells.Width(head)-2, m.th.Marks.More))}
 	if !report.Foreseen(d) {
 		return append(lines, m.wrapped(unknownText(d.Unknown, width), m.th.Doubt, width)...)

@@ -68,6 +68,11 @@ func (m Model) startTold() []string {
 		return nil
 	}
 	lines := talk.Unmarked(m.th, m.headLines(d, unwrapped))
+	for _, n := range m.plan.Warnings {
+		if n.Code == endsWithoutSun {
+			lines = append(lines, n.Text(m.sys))
+		}
+	}
 	for i := range d.Start.Turns {
 		lines = append(lines, m.turnTold(i))
 	}

@@ -13,6 +13,8 @@ import (
 
 type dayJSON struct {
 	Start     *string               `json:"start"`
+	End       *string               `json:"end"`
+	Light     *drying.Light         `json:"light_at_end"`
 	NotBefore *string               `json:"not_before"`
 	NotAfter  *string               `json:"not_after"`
 	Order     []model.Side          `json:"order"`
@@ -39,7 +41,8 @@ func dayDocument(d *planner.DayPlan) *dayJSON {
 		Unknown: append([]string{}, d.Unknown...), Assumed: append([]string{}, d.Assumed...),
 	}
 	if d.Chosen.Given() || d.Recommended.Given() {
-		out.Start = &d.Start.Label
+		end, light := clock(d.Start.End), d.LightAt(d.Start.End)
+		out.Start, out.End, out.Light = &d.Start.Label, &end, &light
 	}
 	for _, t := range d.Start.Turns {
 		out.Order = append(out.Order, t.Side)
@@ -86,6 +89,9 @@ func DayStart(d *planner.DayPlan) string {
 		return "When to begin is not known"
 	}
 	words += " and are done by " + clock(d.Start.End)
+	if late := d.EndsWithoutSun(d.Start); late != "" {
+		words += ", " + late
+	}
 	switch {
 	case d.NotAfter.Given():
 		words += "; " + easyStarts(d)

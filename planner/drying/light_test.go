@@ -1,0 +1,57 @@
+package drying_test
+
+import (
+	"testing"
+	"time"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"washeve/model"
+	"washeve/planner/drying"
+)
+
+// Civil twilight lasts about half an hour at this latitude: almanacs give 30 min at 35
+// degrees in June.
+func TestTheLightAfterSunset(t *testing.T) {
+	f := day(t, coach())
+	set := f.Sun.Set.Or(time.Time{})
+	rise := f.Sun.Rise.Or(time.Time{})
+	for _, c := range []struct {
+		at    time.Time
+		light drying.Light
+	}{
+		{rise.Add(-time.Hour), drying.Dark}, {rise.Add(-20 * time.Minute), drying.Twilight}, {rise, drying.Daylight},
+		{set.Add(-time.Second), drying.Daylight}, {set, drying.Twilight}, {set.Add(28 * time.Minute), drying.Twilight},
+		{set.Add(33 * time.Minute), drying.Dark}, {set.Add(5 * time.Hour), drying.Dark},
+	} {
+		assert.Equal(t, c.light, f.LightAt(c.at), c.at)
+	}
+}
+
+func TestAStartTellsThatItEndsWithoutTheSun(t *testing.T) {
+	f := day(t, coach())
+	set := f.Sun.Set.Or(time.Time{})
+	told := map[drying.Light]int{}
+	for _, s := range f.Starts {
+		words := f.EndsWithoutSun(s)
+		light := f.LightAt(s.End)
+		told[light]++
+		switch {
+		case f.Sun.Up(s.End):
+			assert.Empty(t, words, s.Label)
+		case s.End.Before(set):
+			assert.Contains(t, words, "before sunrise at ", s.Label)
+		default:
+			assert.Contains(t, words, "after sunset at "+set.Format("15:04"), s.Label)
+		}
+		assert.Equal(t, light == drying.Twilight, words != "" && words[len(words)-len("twilight"):] == "twilight", words)
+	}
+	assert.Len(t, told, 3, "there is one of each")
+
+	in := coach()
+	in.Place.Latitude, in.Date = 69*deg, model.Date{Year: 2026, Month: 12, Day: 21}
+	f = day(t, in)
+	require.NotEmpty(t, f.Starts)
+	assert.Equal(t, "without the sun, which does not rise, in twilight", f.EndsWithoutSun(f.Starts[0]))
+}
