@@ -187,6 +187,37 @@ func TestAWordIsHeardWhereAValueIsAskedFor(t *testing.T) {
 	assert.NotContains(t, said, `Read: "start 7:45"`)
 }
 
+// Where a name or a note is asked for, a word of the page is the word; in quotes, and
+// behind a word that takes it, it is the value.
+func TestAWordIsNoNameUnlessItIsQuoted(t *testing.T) {
+	for _, word := range []string{"undo", "help", "back", "quit", "rig", "walk bed", "place Fernwater", "change vehicle length 41 ft"} {
+		dir := mine(t)
+		said := saidIn(t, dir, "change vehicle length 33 ft", "new place", word, "", "quit")
+		assert.NotContains(t, kept(t, dir)["places.toml"], `name = "`+word+`"`)
+		if word != "back" && word != "quit" {
+			assert.Contains(t, said, `in quotes, "`+word+`" is the value.`)
+		}
+	}
+	for _, lines := range [][]string{{"new place", `"undo"`}, {"new place undo"}, {`new place "undo"`}} {
+		dir := mine(t)
+		saidIn(t, dir, append(lines, "", "quit")...)
+		assert.Contains(t, kept(t, dir)["places.toml"], `name = "undo"`)
+	}
+	dir := mine(t)
+	saidIn(t, dir, "new wash", "place by the river")
+	assert.Contains(t, kept(t, dir)["washes/place-by-the-river.toml"], `name = "place by the river"`, "no place is called so")
+}
+
+// A walk ends with a word, which is done; the value of its line stays.
+func TestAWordInAWalkIsDone(t *testing.T) {
+	dir := mine(t)
+	said := saidIn(t, dir, "bed", "wash", "change DI water 25", "change note", "write", "strike 1", "yes", "back", "rig", "show Marigold", "walk", "help", "undo", "walk", `"undo"`)
+	assert.Contains(t, kept(t, dir)["rig.toml"], `name = "undo"`)
+	assert.Contains(t, kept(t, dir)["log.toml"], `kind = "wash"`)
+	assert.NotContains(t, kept(t, dir)["log.toml"], "note")
+	assert.Contains(t, said, "Write a value like our coach.")
+}
+
 // Where nothing was stated, what is asked for is told again, and why.
 func TestNoNumberIsNoReading(t *testing.T) {
 	assert.Contains(t, saidIn(t, mine(t), "bed", "reading", "yes", "-", "", "back"), "A number is needed, like 6 ppm NaCl.")

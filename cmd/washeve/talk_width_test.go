@@ -25,3 +25,16 @@ func TestTheTalkKeepsToTheWidthOfTheWindow(t *testing.T) {
 	s.press("quit\n")
 	assert.Equal(t, done, s.ends())
 }
+
+// A person who is asked for a name and says undo is heard.
+func TestAWordAtAQuestionIsHeardAtATerminal(t *testing.T) {
+	s := start(t, setup{width: 80, height: 40, args: []string{"--plain"}})
+	s.sees("help:")
+	s.press("new place\n")
+	s.sees("a value like home:")
+	s.press("undo\n")
+	s.sees(`in quotes, "undo" is the value.`)
+	s.sees("Not now:")
+	s.press("quit\n")
+	assert.Equal(t, done, s.ends())
+}

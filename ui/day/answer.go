@@ -63,7 +63,7 @@ func (m Model) lackLines(at layout.Rect) []string {
 		}
 	}
 	lines := append(m.wrapped(text, m.th.Doubt, at.W), "")
-	return append(lines, m.wrapped("All of this is filled in under Day in the plan: esc, then d.", m.th.Text, at.W)...)
+	return append(lines, m.wrapped("All of this is filled in under Day in the plan: "+m.th.Key("esc, then d", "back, then walk day")+".", m.th.Text, at.W)...)
 }
 
 func (m Model) wrapped(text string, ink theme.Ink, width int) []string {

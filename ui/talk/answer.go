@@ -17,8 +17,10 @@ const (
 
 // answers gives what the screen asks, until it asks no more: with a text that is
 // there already, and then with what the person says. An empty line leaves all as it
-// was.
+// was. What stands behind a word is a value wherever it can be one; to a question a
+// word is a word, unless it stands in quotes.
 func (t *talk) answers(text string) {
+	isBehind := text != ""
 	for told := ""; ; {
 		q := t.page().Asks
 		if q == nil {
@@ -35,30 +37,31 @@ func (t *talk) answers(text string) {
 				return
 			}
 		}
-		switch {
-		case strings.EqualFold(text, "help"):
-			t.say("Write " + q.expected() + ". " + nothing + " takes the value away; an empty line or back leaves it as it was.")
-		case strings.EqualFold(text, "back"), text == "esc":
-			t.press("esc")
+		value, isQuoted := unquoted(text)
+		done, left := false, false
+		if !isQuoted && !(isBehind && t.fits(q, text)) {
+			done, left = t.instead(q, text)
+		}
+		if left {
 			return
-		case strings.EqualFold(text, "quit"):
-			t.press("esc")
-			t.quit()
-			return
-		case t.rather(q, text):
-			t.press("esc")
-			t.heed(text)
-			return
-		case q.List == nil:
-			t.typed(text)
-		default:
-			t.picked(q, text)
+		}
+		if !done {
+			t.give(q, value)
 		}
 		if p := t.page(); p.Asks != nil {
 			t.say(p.Said)
 		}
-		text = ""
+		isBehind, text = false, ""
 	}
+}
+
+// give answers a question with a value.
+func (t *talk) give(q *Question, value string) {
+	if q.List == nil {
+		t.typed(value)
+		return
+	}
+	t.picked(q, value)
 }
 
 // picked takes one of a list.

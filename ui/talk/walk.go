@@ -26,7 +26,7 @@ func (t *talk) walk(group string) {
 	}
 	t.say("An empty line keeps a value, " + nothing + " takes it away, " + ends + " ends.")
 	title := t.title
-	for i := 0; t.page().Title == title; i++ {
+	for i := 0; !t.over && t.page().Title == title; i++ {
 		things := t.page().Things()
 		for i < len(things) && !things[i].among(group) {
 			i++
@@ -87,7 +87,7 @@ func (t *talk) group(text string) (string, bool) {
 }
 
 // asksFor asks for a line until the answer is right, and gives false where the walk
-// ends.
+// ends: at its end, or with a word that is said instead of a value.
 func (t *talk) asksFor(w Word, i int) bool {
 	for {
 		th := t.page().Things()[i]
@@ -97,38 +97,61 @@ func (t *talk) asksFor(w Word, i int) bool {
 			return false
 		case line == "":
 			return true
-		case t.states(w, th, line):
+		}
+		switch t.states(w, th, line) {
+		case taken:
 			return true
+		case leftFor:
+			return false
 		}
 	}
 }
 
-// states puts a value on a line of the page, and gives false where it is not right.
-func (t *talk) states(w Word, th Thing, value string) bool {
+// outcome is what became of a line in a walk.
+type outcome int
+
+const (
+	notTaken outcome = iota // the line is asked for again
+	taken                   // the next is asked for
+	leftFor                 // something else was said, and the walk ends
+)
+
+// states puts a value on a line of the page.
+func (t *talk) states(w Word, th Thing, text string) outcome {
 	t.put(th.On())
 	b, bound := bindingOf(t.root.Top().Keys(), w)
 	if !bound || b.Blocked != "" {
 		t.say(b.NotNow())
-		return true
+		return taken
 	}
 	t.press(b.Keys()[0])
 	q := t.page().Asks
-	switch {
-	case q == nil:
-	case q.List == nil:
-		if !t.typed(value) {
+	if q == nil {
+		return taken
+	}
+	value, isQuoted := unquoted(text)
+	if !isQuoted {
+		if done, left := t.instead(q, text); left {
+			return leftFor
+		} else if done {
 			t.press("esc")
-			return false
-		}
-	default:
-		t.picked(q, value)
-		t.answersNew()
-		if t.page().Asks != nil {
-			t.press("esc")
-			return false
+			return notTaken
 		}
 	}
-	return true
+	if q.List == nil {
+		if t.typed(value) {
+			return taken
+		}
+		t.press("esc")
+		return notTaken
+	}
+	t.picked(q, value)
+	t.answersNew()
+	if t.page().Asks != nil {
+		t.press("esc")
+		return notTaken
+	}
+	return taken
 }
 
 // answersNew asks for the name of what is new, where one of a list was.

@@ -77,12 +77,7 @@ func (t *talk) standing() {
 // line is the name of one.
 func (t *talk) find(line string) (w Word, rest string, ok bool) {
 	all := t.words()
-	for _, c := range all {
-		if after, begins := behind(line, c.Say); begins && len(c.Say) > len(w.Say) {
-			w, rest, ok = c, after, true
-		}
-	}
-	if ok {
+	if w, rest, ok = longestOf(all, line); ok {
 		return w, rest, true
 	}
 	key, rest, _ := strings.Cut(line, " ")
@@ -93,6 +88,16 @@ func (t *talk) find(line string) (w Word, rest string, ok bool) {
 		}
 	}
 	return Word{}, "", false
+}
+
+// longestOf is the longest of some words that a line begins with, and what is behind it.
+func longestOf(all []Word, line string) (w Word, rest string, ok bool) {
+	for _, c := range all {
+		if after, begins := behind(line, c.Say); begins && len(c.Say) > len(w.Say) {
+			w, rest, ok = c, after, true
+		}
+	}
+	return w, rest, ok
 }
 
 func keyName(text string) string {
