@@ -92,3 +92,41 @@ func TestNoAnswerNamesAKey(t *testing.T) {
 		})
 	}
 }
+
+// helpSaid are the lines of help, what a word is said to do by the word.
+var helpSaid = regexp.MustCompile(`(?m)^([a-z ]+?)(?: [A-Z ]+)?: (.*)$`)
+
+// afterPrompt is the end of what was asked before an answer.
+var afterPrompt = regexp.MustCompile(`^(or help|yes or no): `)
+
+// Help tells what each word does, and not only the word again.
+func TestHelpTellsMoreThanTheWord(t *testing.T) {
+	for _, way := range pagesByWords() {
+		said := saidIn(t, mine(t), append(slices.Clone(way), "help", "back", "back")...)
+		if !strings.Contains(said, "help WORD:") {
+			continue // a value is asked for
+		}
+		list := said[:strings.LastIndex(said, "help WORD:")]
+		list = list[strings.LastIndex(list, " or help: ")+1:]
+		list = afterPrompt.ReplaceAllString(list[strings.LastIndex(list, " yes or no: ")+1:], "")
+		lines := helpSaid.FindAllStringSubmatch(list, -1)
+		require.NotEmpty(t, lines, way)
+		for _, line := range lines {
+			assert.NotEmpty(t, toldBeyond(line[1], line[2]), "%v: %s", way, line[0])
+		}
+	}
+}
+
+// toldBeyond is what is said of a word beyond itself.
+func toldBeyond(word, about string) []string {
+	about, _, _ = strings.Cut(about, " (not now")
+	return slices.DeleteFunc(strings.Fields(strings.Trim(about, ".")), func(w string) bool {
+		return slices.Contains(append(strings.Fields(word), "again", "the", "a", "it"), strings.Trim(w, ".,:;"))
+	})
+}
+
+func TestAWordAgainIsNoHelp(t *testing.T) {
+	assert.Empty(t, toldBeyond("undo", "undo (not now: there is nothing to undo)."))
+	assert.Empty(t, toldBeyond("save", "save again."))
+	assert.NotEmpty(t, toldBeyond("back", "back to the plan."))
+}

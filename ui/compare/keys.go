@@ -34,7 +34,7 @@ func (m Model) Keys() []keys.Binding {
 		}
 	}
 	if m.err != nil {
-		return []keys.Binding{keys.New("Compare", back, "esc", "back", "esc", "backspace")}
+		return []keys.Binding{keys.New("Compare", back, "esc", "back", "esc", "backspace").Explained("back to the plan or the trip, which stays as it is")}
 	}
 	return append(m.walkKeys(), m.wayKeys()...)
 }

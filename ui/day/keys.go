@@ -17,8 +17,6 @@ const (
 	turnRight  keys.Action = "turn right"
 	typeStart  keys.Action = "type start"
 	typeNose   keys.Action = "type heading"
-	undo       keys.Action = "undo"
-	redo       keys.Action = "redo"
 	back       keys.Action = "back"
 	accept     keys.Action = "accept"
 	abandon    keys.Action = "abandon"
@@ -58,8 +56,8 @@ func headingKeys() []keys.Binding {
 
 func (m Model) keepKeys() []keys.Binding {
 	return []keys.Binding{
-		keys.New("Day", undo, "u", "undo", "u", "ctrl+z").Unless(m.history.NoUndo()),
-		keys.New("Day", redo, "r", "redo", "r", "ctrl+y").Unless(m.history.NoRedo()),
+		m.history.UndoKey("Day"),
+		m.history.RedoKey("Day"),
 		keys.New("Day", back, "esc", "back", "esc", "backspace").Explained("back to the plan with this start and heading; there " + m.th.Key("u", "undo") + " undoes both"),
 	}
 }

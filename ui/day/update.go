@@ -6,6 +6,7 @@ import (
 	"washeve/model"
 	"washeve/ui/entry"
 	"washeve/ui/form"
+	"washeve/ui/history"
 	"washeve/ui/keys"
 	"washeve/ui/layout"
 	"washeve/ui/mouse"
@@ -73,9 +74,9 @@ func (m Model) act(does keys.Action) Model {
 // keep does what a key means that is about what was done before.
 func (m Model) keep(does keys.Action) Model {
 	switch does {
-	case undo:
+	case history.Undo:
 		return m.undone()
-	case redo:
+	case history.Redo:
 		return m.redone()
 	case accept:
 		if m.edit.Holds(does) {

@@ -24,8 +24,8 @@ const (
 // AnswerKeys are the keys of a question.
 func AnswerKeys() []keys.Binding {
 	return []keys.Binding{
-		keys.New("Answer", Yes, "y", "yes", "y", "Y"),
-		keys.New("Answer", No, "n", "no", "n", "N", "esc"),
+		keys.New("Answer", Yes, "y", "yes", "y", "Y").Explained("do what is asked"),
+		keys.New("Answer", No, "n", "no", "n", "N", "esc").Explained("leave all as it is"),
 	}
 }
 

@@ -80,3 +80,13 @@ func (s *step[T]) list() []T {
 	}
 	return all
 }
+
+func TestItsKeysActWhereThereIsSomething(t *testing.T) {
+	h := Of[int]{}
+	assert.Equal(t, "there is nothing to undo", h.UndoKey("Keep").Blocked)
+	assert.Equal(t, "there is nothing to redo", h.RedoKey("Keep").Blocked)
+	h = h.Edited(1)
+	assert.Empty(t, h.UndoKey("Keep").Blocked)
+	_, h = h.Undone(2)
+	assert.Empty(t, h.RedoKey("Keep").Blocked)
+}

@@ -19,8 +19,6 @@ const (
 	place      keys.Action = "place"
 	newItem    keys.Action = "new"
 	dropItem   keys.Action = "drop"
-	undo       keys.Action = "undo"
-	redo       keys.Action = "redo"
 	why        keys.Action = "why"
 	dayStrip   keys.Action = "day"
 	sideBySide keys.Action = "compare"
@@ -84,8 +82,8 @@ func (m Model) changeKeys() []keys.Binding {
 		keys.New("Change", change, "enter", "change", "enter").Explained("change the line under the hand: type, or pick from a list"),
 		keys.New("Change", place, "p", "place", "p").Explained("pick the place of this wash; the answer follows").Unless(m.noneOf("place")),
 		keys.New("See", why, "y", "where from", "y").Explained("where each number comes from: formula, inputs, source; and all that is assumed"),
-		keys.New("Change", undo, "u", "undo", "u", "ctrl+z").Unless(m.history.NoUndo()),
-		keys.New("Change", redo, "r", "redo", "r", "ctrl+y").Unless(m.history.NoRedo()),
+		m.history.UndoKey("Change"),
+		m.history.RedoKey("Change"),
 		keys.New("Change", overtype, "0-9", "type a new number", form.NumberKeys()...).Unless(notTyped),
 		keys.New("Change", nextChoice, "right", "next word of a list", "right", "l").Unless(notChoice),
 		keys.New("Change", prevChoice, "left", "word before", "left", "h").Unless(notChoice),
@@ -137,7 +135,7 @@ func (m Model) seeKeys() []keys.Binding {
 		keys.New("See", units, "m", "US or metric units", "m"),
 		keys.New("Keep", adopt, "a", "make the example yours", "a").Unless(notExample),
 		keys.New("Keep", fresh, "e", "start your own, empty", "e").Unless(notExample),
-		keys.New("Keep", saveAgain, "s", "save again", "s").Unless(saved),
+		keys.New("Keep", saveAgain, "s", "save again", "s").Explained("try again to write what could not be written").Unless(saved),
 		keys.New("Keep", washes, "L", "washes", "L").Explained("all washes, a file each: open another, or begin a new one; the one in hand is put away as it is").Unless(m.noWashes()),
 		keys.New("Keep", newWash, "N", "new wash", "N").Explained("begin another wash like this one, for another day: its name, then a file of its own").Unless(m.noWashes()),
 	}

@@ -7,6 +7,7 @@ import (
 	"washeve/ui/day"
 	"washeve/ui/entry"
 	"washeve/ui/form"
+	"washeve/ui/history"
 	"washeve/ui/keys"
 	"washeve/ui/layout"
 	"washeve/ui/mouse"
@@ -109,9 +110,9 @@ func (m Model) act(does keys.Action, msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 		return m.makeNew(m.nounHere()), nil
 	case dropItem:
 		return m.drop(), nil
-	case undo:
+	case history.Undo:
 		return m.undone(), nil
-	case redo:
+	case history.Redo:
 		return m.redone(), nil
 	}
 	return m.see(does)

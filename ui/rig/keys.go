@@ -26,8 +26,6 @@ const (
 	dropItem   keys.Action = "take out"
 	newFace    keys.Action = "face"
 	useIt      keys.Action = "use"
-	undo       keys.Action = "undo"
-	redo       keys.Action = "redo"
 	units      keys.Action = "units"
 	adopt      keys.Action = "adopt"
 	saveAgain  keys.Action = "save again"
@@ -137,9 +135,9 @@ func (m Model) keepKeys() []keys.Binding {
 		saved = "nothing is unsaved"
 	}
 	return []keys.Binding{
-		keys.New("Keep", undo, "u", "undo", "u", "ctrl+z").Unless(m.history.NoUndo()),
-		keys.New("Keep", redo, "r", "redo", "r", "ctrl+y").Unless(m.history.NoRedo()),
-		keys.New("Keep", saveAgain, "s", "save again", "s").Unless(saved),
+		m.history.UndoKey("Keep"),
+		m.history.RedoKey("Keep"),
+		keys.New("Keep", saveAgain, "s", "save again", "s").Explained("try again to write what could not be written").Unless(saved),
 		keys.New("Keep", adopt, "a", "make the example yours", "a").Unless(notExample),
 		keys.New("Keep", units, "m", "US or metric units", "m"),
 	}

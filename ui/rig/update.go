@@ -4,6 +4,7 @@ import (
 	tea "github.com/charmbracelet/bubbletea"
 
 	"washeve/ui/form"
+	"washeve/ui/history"
 	"washeve/ui/keys"
 	"washeve/ui/layout"
 	"washeve/ui/mouse"
@@ -84,9 +85,9 @@ func (m Model) act(does keys.Action, msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 		return m.asksFace(), nil
 	case useIt:
 		return m.uses(), nil
-	case undo:
+	case history.Undo:
 		return m.undone(), nil
-	case redo:
+	case history.Redo:
 		return m.redone(), nil
 	case saveAgain:
 		return m.kept(), nil

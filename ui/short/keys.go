@@ -20,8 +20,6 @@ const (
 	take   keys.Action = "take"
 	why    keys.Action = "why"
 	units  keys.Action = "units"
-	undo   keys.Action = "undo"
-	redo   keys.Action = "redo"
 	back   keys.Action = "back"
 )
 
@@ -80,8 +78,8 @@ func (m Model) wayKeys(nothing string) []keys.Binding {
 		keys.New("Ways", take, "enter", "take it", "enter").Explained("make the way under the hand the plan, and go back; on a face, the share as it stands. " + m.th.Key("u", "undo") + " on the plan takes it back").Unless(m.cannotTake()),
 		keys.New("See", back, "esc", "back", "esc", "backspace").Explained("back to the plan with these pins; there " + m.th.Key("u", "undo") + " takes them back"),
 		keys.New("See", why, "y", "where from", "y").Explained("where each number comes from").Unless(nothing),
-		keys.New("Share", undo, "u", "undo", "u", "ctrl+z").Unless(m.history.NoUndo()),
-		keys.New("Share", redo, "r", "redo", "r", "ctrl+y").Unless(m.history.NoRedo()),
+		m.history.UndoKey("Share"),
+		m.history.RedoKey("Share"),
 		keys.New("See", units, "m", "units", "m").Explained("US or metric units"),
 	}
 }

@@ -6,6 +6,7 @@ import (
 	"washeve/planner"
 	"washeve/planner/split"
 	"washeve/ui/entry"
+	"washeve/ui/history"
 	"washeve/ui/keys"
 	"washeve/ui/layout"
 	"washeve/ui/mouse"
@@ -69,9 +70,9 @@ func (m Model) act(does keys.Action) (Model, tea.Cmd) {
 		return m.surer(1), nil
 	case less:
 		return m.surer(-1), nil
-	case undo:
+	case history.Undo:
 		return m.undone(), nil
-	case redo:
+	case history.Redo:
 		return m.redone(), nil
 	}
 	return m.leave(does)

@@ -20,8 +20,6 @@ const (
 	later      keys.Action = "later"
 	weekBefore keys.Action = "a week earlier"
 	weekAfter  keys.Action = "a week later"
-	undo       keys.Action = "undo"
-	redo       keys.Action = "redo"
 	full       keys.Action = "full"
 	why        keys.Action = "why"
 	compared   keys.Action = "compare"
@@ -51,7 +49,7 @@ func (m Model) Keys() []keys.Binding {
 	case !m.begun:
 		return []keys.Binding{
 			keys.New("Trip", begin, "enter", "start a trip", "enter", "b"),
-			keys.New("Trip", back, "esc", "back", "esc", "backspace"),
+			keys.New("Trip", back, "esc", "back", "esc", "backspace").Explained("back to the plan"),
 		}
 	}
 	return append(m.lineKeys(), m.tripKeys()...)
@@ -75,8 +73,8 @@ func (m Model) sheetKeys() []keys.Binding {
 		keys.New("Line", up, "up", "value up", "up", "k", "shift+tab"),
 		keys.New("Line", overtype, "0-9", "type a new number", form.NumberKeys()...).Unless(notTyped),
 		keys.New("Line", takeAway, "del", "take the value away", "delete", "backspace").Unless(nothing),
-		keys.New("Line", undo, "u", "undo", "u", "ctrl+z").Unless(m.history.NoUndo()),
-		keys.New("Line", redo, "r", "redo", "r", "ctrl+y").Unless(m.history.NoRedo()),
+		m.history.UndoKey("Line"),
+		m.history.RedoKey("Line"),
 	}
 }
 
@@ -119,14 +117,14 @@ func (m Model) tripKeys() []keys.Binding {
 		saved = "nothing is unsaved"
 	}
 	return []keys.Binding{
-		keys.New("Trip", undo, "u", "undo", "u", "ctrl+z").Unless(m.history.NoUndo()),
-		keys.New("Trip", redo, "r", "redo", "r", "ctrl+y").Unless(m.history.NoRedo()),
+		m.history.UndoKey("Trip"),
+		m.history.RedoKey("Trip"),
 		keys.New("Trip", full, "f", "the trip in full", "f").Explained("all numbers of every wash: chances, waters, softener, money"),
 		keys.New("Trip", why, "y", "where from", "y").Explained("what the trip rests on, and where each number comes from"),
 		keys.New("Trip", compared, "C", "compare", "C").Explained("this trip under several ways side by side; enter there makes a way the plan").Unless(m.notCompared()),
-		keys.New("Trip", nextTrip, "tab", "the next trip", "tab").Unless(only),
+		keys.New("Trip", nextTrip, "tab", "the next trip", "tab").Explained("go to the next trip in the folder, and round again").Unless(only),
 		keys.New("Trip", begin, "b", "begin another trip", "b"),
-		keys.New("Trip", saveAgain, "s", "save again", "s").Unless(saved),
+		keys.New("Trip", saveAgain, "s", "save again", "s").Explained("try again to write what could not be written").Unless(saved),
 		keys.New("Trip", back, "esc", "back", "esc", "backspace").Explained("back to the plan"),
 	}
 }

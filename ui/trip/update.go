@@ -7,6 +7,7 @@ import (
 	"washeve/ui/compare"
 	"washeve/ui/entry"
 	"washeve/ui/form"
+	"washeve/ui/history"
 	"washeve/ui/keys"
 	"washeve/ui/layout"
 	"washeve/ui/mouse"
@@ -100,9 +101,9 @@ func (m Model) act(does keys.Action) (screen.Screen, tea.Cmd) {
 // see does what a key means that looks at the trip or keeps it.
 func (m Model) see(does keys.Action) (screen.Screen, tea.Cmd) {
 	switch does {
-	case undo:
+	case history.Undo:
 		return m.undone(), nil
-	case redo:
+	case history.Redo:
 		return m.redone(), nil
 	case nextTrip:
 		return m.other(), nil
@@ -156,9 +157,9 @@ func (m Model) onSheet(does keys.Action, msg tea.KeyMsg) Model {
 		return m.overtyped(msg)
 	case takeAway:
 		return m.state(m.sheet.key(), "")
-	case undo:
+	case history.Undo:
 		return m.closed().undone()
-	case redo:
+	case history.Redo:
 		return m.closed().redone()
 	}
 	return m.closed()
