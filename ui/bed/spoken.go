@@ -11,12 +11,6 @@ import (
 	"washeve/ui/talk"
 )
 
-// The widths of what is read out, and of lines that are told whole.
-const (
-	columns   = 80
-	unwrapped = 1000
-)
-
 // Spoken is the screen in words.
 func (m Model) Spoken() talk.Page {
 	p := talk.Page{Title: m.Title(), Like: "reading, wash or list", Said: m.status, Tell: m.told, Things: m.things, Numbers: m.numbers}
@@ -61,17 +55,17 @@ func (m Model) words() []talk.Word {
 		{Say: "correct", Does: right, Of: "ENTRY", Like: "correct 2", Help: "put an entry right; the log keeps both"},
 		{Say: "strike", Does: strike, Of: "ENTRY", Like: "strike 2", Help: "strike an entry out, or let it count again"},
 		{Say: "use", Does: useIt, Of: "ENTRY", Like: "use 2"},
-		{Say: "evidence", Does: explain, Lines: func() []string { return m.evidence(columns) }},
+		{Say: "evidence", Does: explain, Lines: func() []string { return m.evidence(talk.Unwrapped) }},
 	}
 }
 
 // told is the answer, as the screen shows it.
 func (m Model) told() []string {
-	lines := talk.Unmarked(m.th, []string{m.titleLine(unwrapped), m.verdictLine(unwrapped)})
+	lines := talk.Unmarked(m.th, []string{m.titleLine(talk.Unwrapped), m.verdictLine(talk.Unwrapped)})
 	for _, r := range m.rowsTold() {
 		lines = append(lines, r.Label+": "+r.Value+" ("+r.Note+")")
 	}
-	return append(lines, talk.Unmarked(m.th, m.noteLines(unwrapped, 8))...)
+	return append(lines, talk.Unmarked(m.th, m.noteLines(talk.Unwrapped, 8))...)
 }
 
 func (m Model) rowsTold() []report.Row {

@@ -12,9 +12,6 @@ import (
 	"washeve/ui/talk"
 )
 
-// unwrapped is a width that no line of the page reaches.
-const unwrapped = 1000
-
 // Spoken is the screen in words.
 func (m Model) Spoken() talk.Page {
 	p := talk.Page{Title: m.Title(), Like: "start 7:30, later or face left", Said: m.status, Tell: m.told, After: m.startTold, Things: m.things, Numbers: m.numbers}
@@ -51,9 +48,9 @@ func (m Model) Spoken() talk.Page {
 func (m Model) told() []string {
 	d := m.day()
 	if d == nil {
-		return m.lackLines(layout.Rect{W: unwrapped, H: unwrapped})
+		return m.lackLines(layout.Rect{W: talk.Unwrapped, H: talk.Unwrapped})
 	}
-	lines := []string{report.Heading(m.plan) + "; " + report.SunHours(d.Sun) + ".", m.weatherLine(unwrapped)}
+	lines := []string{report.Heading(m.plan) + "; " + report.SunHours(d.Sun) + ".", m.weatherLine(talk.Unwrapped)}
 	lines = append(lines, m.startTold()...)
 	if words := report.DayWindows(d); words != "" {
 		lines = append(lines, "Easy hours: "+words+".")
@@ -67,7 +64,7 @@ func (m Model) startTold() []string {
 	if d == nil {
 		return nil
 	}
-	lines := talk.Unmarked(m.th, m.headLines(d, unwrapped))
+	lines := talk.Unmarked(m.th, m.headLines(d, talk.Unwrapped))
 	for _, n := range m.plan.Warnings {
 		if n.Code == endsWithoutSun {
 			lines = append(lines, n.Text(m.sys))

@@ -8,9 +8,6 @@ import (
 	"washeve/ui/theme"
 )
 
-// unwrapped is a width that no line of the page reaches.
-const unwrapped = 1000
-
 // Spoken is the form in words. Put gives the screen with the form as it is then.
 func (f Form) Spoken(put func(Form) screen.Screen) talk.Page {
 	p := talk.Page{Title: f.Title, Like: "change note windy, or write", Said: f.status, Things: func() []talk.Thing { return f.things(put) }}
@@ -68,7 +65,7 @@ func (f Form) things(put func(Form) screen.Screen) []talk.Thing {
 
 // Spoken is the reading in words: first the flush, then the number.
 func (r Reading) Spoken(th theme.Theme, sys quantity.System) talk.Page {
-	lines := r.Lines(th, sys, unwrapped)
+	lines := r.Lines(th, sys, talk.Unwrapped)
 	told := lines[1:2:2]
 	if r.quick {
 		told = lines[1:3:3]

@@ -13,9 +13,6 @@ import (
 	"washeve/ui/talk"
 )
 
-// columns is the width of what is read out.
-const columns = 80
-
 // Spoken is the screen in words.
 func (m Model) Spoken() talk.Page {
 	p := talk.Page{Title: m.Title(), Like: "walk vehicle, bed or full", Said: m.status, Tell: m.answerTold, After: m.answerTold, Things: m.things, Numbers: m.numbers}
@@ -65,7 +62,7 @@ func (m Model) lineWords() []talk.Word {
 		words = append(words, talk.Word{Say: "new " + s.about, Does: newItem, Takes: "spare", Like: "new " + s.about + " " + newLike(s.about), Help: "a new " + s.about + ", for this wash", On: on})
 	}
 	return append(words,
-		talk.Word{Say: "full", Does: full, Lines: func() []string { return strings.Split(report.Told(m.plan, m.sys, columns), "\n") }},
+		talk.Word{Say: "full", Does: full, Lines: func() []string { return strings.Split(report.Told(m.plan, m.sys, talk.Unwrapped), "\n") }},
 		talk.Word{Say: "washes", Does: washes, Takes: "2", Like: "washes 2"},
 		talk.Word{Say: "new wash", Does: newWash, Takes: "Saturday wash", Like: "new wash Saturday wash"},
 		talk.Word{Say: "adopt", Does: adopt},

@@ -16,7 +16,7 @@ type fixedWord struct {
 
 func fixed() []fixedWord {
 	page := func(lines func(theme.Theme, int) []string) func(*talk, string) {
-		return func(t *talk, _ string) { t.say(lines(theme.New(theme.Options{Plain: true}), columns)...) }
+		return func(t *talk, _ string) { t.say(lines(theme.New(theme.Options{Plain: true}), Unwrapped)...) }
 	}
 	return []fixedWord{
 		{"tell", "", "say again what this page says", (*talk).again},

@@ -58,7 +58,7 @@ func (t *talk) why(name string) {
 		t.say("Read: why, and the name " + quoted(name) + ". There is no such number here; why lists them.")
 	}
 	for _, n := range found {
-		t.say(n.Lines(columns)...)
+		t.say(n.Lines(Unwrapped)...)
 	}
 }
 

@@ -13,8 +13,9 @@ import (
 	"washeve/ui/screen"
 )
 
-// columns is the width that long text is wrapped to.
-const columns = 80
+// Unwrapped is a width, in cells, that no line reaches: what is said is broken once, by
+// the width of the terminal that it comes to; see [Wrapped].
+const Unwrapped = 10_000
 
 // Root is the program's root, which knows the way from screen to screen.
 type Root interface {

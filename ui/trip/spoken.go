@@ -39,7 +39,7 @@ func (m Model) vocabulary() []talk.Word {
 		{Say: "later", Does: later, Of: "LINE", Like: "later 3", Help: "a day later"},
 		{Say: "week earlier", Does: weekBefore, Of: "LINE", Like: "week earlier 3", Help: "a week earlier"},
 		{Say: "week later", Does: weekAfter, Of: "LINE", Like: "week later 3", Help: "a week later"},
-		{Say: "full", Does: full, Lines: func() []string { return split(report.TripTold(m.plan, m.sys, 80)) }},
+		{Say: "full", Does: full, Lines: func() []string { return split(report.TripTold(m.plan, m.sys, talk.Unwrapped)) }},
 		{Say: "compare", Does: compared, Help: "this trip done in other ways, side by side; take makes one the plan"},
 		{Say: "next trip", Does: nextTrip},
 		{Say: "begin", Does: begin},
