@@ -22,6 +22,7 @@ func (p *program) open(ctx context.Context) error {
 		return err
 	}
 	if !p.opening {
+		defer p.tellUnread()
 		return p.print(lib, wash, false)
 	}
 	sys, err := p.system(lib.Rig)
@@ -33,6 +34,14 @@ func (p *program) open(ctx context.Context) error {
 	o := p.options(lib, wash, b)
 	o.Theme, o.Units = theme.Detect(p.out, p.plain), sys
 	return ui.Run(ctx, o)
+}
+
+// tellUnread says that words which were piped in are not heard: without a terminal at both
+// ends the plan is printed, and nothing else.
+func (p *program) tellUnread() {
+	if p.plain && p.unread != nil && p.unread() {
+		fmt.Fprintf(p.errs, "%s: what was piped in is not read: words are heard at a terminal, where %s --plain asks for them. Elsewhere it prints the plan.\n", toolsName, toolsName)
+	}
 }
 
 // options is what the screens are opened with, but for how they look.
