@@ -108,7 +108,7 @@ func (m *Model) numberLines(at layout.Rect) []string {
 	rows := []report.Row{
 		{Label: "DI water", Value: quantity.Show(p.DI.Volume, m.sys), Note: report.Time(p.DI.Duration)},
 		m.leftRow(at.W - 21),
-		{Label: "other", Value: quantity.Show(p.Soft.Volume+p.Untreated.Volume, m.sys), Note: m.otherNote(at.W - 21)},
+		m.otherRow(at.W - 21),
 		m.capRow(), m.jugRow(),
 		{Label: "flush", Value: quantity.Show(p.Flush.Volume, m.sys), Note: report.Time(p.Flush.Duration) + " before a reading"},
 		m.dayRow(at.W - 21),
@@ -148,22 +148,24 @@ func (m *Model) jugRow() report.Row {
 	return row
 }
 
-// otherNote is which other waters there are, in as many words as there is room for.
-func (m *Model) otherNote(room int) string {
+// otherRow is the water that is not DI: its sum and what it is of, or where there is no
+// room for both the gallons of each.
+func (m *Model) otherRow(room int) report.Row {
 	p := m.plan
+	row := report.Row{Label: "not DI", Value: quantity.Show(p.Soft.Volume+p.Untreated.Volume, m.sys)}
 	switch {
 	case p.Soft.Volume > 0 && p.Untreated.Volume > 0:
-		soft, raw := quantity.Show(p.Soft.Volume, m.sys), quantity.Show(p.Untreated.Volume, m.sys)
-		for _, words := range []string{"softened " + soft + ", raw " + raw, withoutUnit(soft) + " softened, " + withoutUnit(raw) + " raw"} {
-			if cells.Width(words) <= room {
-				return words
-			}
+		each := quantity.Show(p.Soft.Volume, m.sys) + " softened, " + quantity.Show(p.Untreated.Volume, m.sys) + " raw"
+		if cells.Width(each) > room {
+			return report.Row{Label: row.Label, Note: each}
 		}
-		return "raw " + raw + " of it"
+		row.Note = each
 	case p.Soft.Volume > 0:
-		return "softened water"
+		row.Note = "softened water"
+	default:
+		row.Note = "raw water"
 	}
-	return "raw water"
+	return row
 }
 
 // barLines sets the flows against each other. With little room the cap that

@@ -1,0 +1,33 @@
+package plan
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+
+	"washeve/model/quantity"
+	"washeve/ui/report"
+)
+
+// The water that is not DI is told with what it is, in words that need no other line.
+func TestWhatIsNotDI(t *testing.T) {
+	for _, c := range []struct {
+		soft, raw float64
+		room      int
+		want      report.Row
+	}{
+		{50.5, 34.1, 22, report.Row{Label: "not DI", Note: "50.5 gal softened, 34.1 gal raw"}},
+		{50.5, 34.1, 40, report.Row{Label: "not DI", Value: "84.6 gal", Note: "50.5 gal softened, 34.1 gal raw"}},
+		{111, 0, 22, report.Row{Label: "not DI", Value: "111 gal", Note: "softened water"}},
+		{0, 111, 22, report.Row{Label: "not DI", Value: "111 gal", Note: "raw water"}},
+	} {
+		m := Model{}
+		m.plan.Soft.Volume, m.plan.Untreated.Volume = quantity.Volume(c.soft)*quantity.Gallon, quantity.Volume(c.raw)*quantity.Gallon
+		assert.Equal(t, c.want, m.otherRow(c.room))
+	}
+}
+
+// So it stands on the smallest screen, whole.
+func TestWhatIsNotDIOnTheSmallestScreen(t *testing.T) {
+	assert.Contains(t, play(t, ours(t), "").Seen(), "not DI     120 gal softened, 30 gal raw")
+}
