@@ -63,7 +63,7 @@ func (p *program) options(lib library, wash model.Wash, b *book) ui.Options {
 		Options: plan.Options{
 			Rig: lib.Rig, Places: lib.Places, Wash: wash, Example: lib.example,
 			Others: others, Keeper: k, Shelf: k, Make: b.plan, Sharing: b.sharing, Means: p.means(b, lib.keep.Dir()), Book: p.entries(b), Trips: t,
-			Notice: lib.notice,
+			Notice: lib.notice, InHand: lib.why,
 		},
 	}
 }
@@ -90,7 +90,7 @@ func namedOf(rig model.Rig, places model.Places, wash model.Wash) stock.Named {
 	return stock.Stock{Rig: &rig, Places: &places, Wash: &wash}.Named()
 }
 
-// othersOf is all washes but the latest, which is the one in hand.
+// othersOf is all washes but the first, which is the one in hand.
 func othersOf(lib library) []*stock.Kept {
 	if lib.example || len(lib.Washes) == 0 {
 		return nil

@@ -17,8 +17,8 @@ func (p *program) planCommand() *cobra.Command {
 	c := &cobra.Command{
 		Use:   "plan [WASH.toml]",
 		Short: "Print the plan of a wash",
-		Long: `Print the plan of a wash: of the file named, else of the latest wash in the data
-folder, else of the usual stages with the first vehicle, bed and place.`,
+		Long: `Print the plan of a wash: of the file named, else of the next wash in the data
+folder from today on, else of the one changed last, else of the usual stages with the first vehicle, bed and place.`,
 		Args: atMostOne("wash"),
 		RunE: func(_ *cobra.Command, args []string) error {
 			lib, wash, err := p.loadWash(args)
@@ -43,7 +43,7 @@ func atMostOne(noun string) cobra.PositionalArgs {
 }
 
 // loadWash reads the data folder, and the wash named on the command line, else the
-// latest.
+// one to go on with.
 func (p *program) loadWash(args []string) (library, model.Wash, error) {
 	lib, err := p.load()
 	if err != nil {
@@ -53,7 +53,7 @@ func (p *program) loadWash(args []string) (library, model.Wash, error) {
 	return lib, wash, err
 }
 
-// wash is the one named on the command line, else the latest.
+// wash is the one named on the command line, else the one to go on with.
 func (p *program) wash(lib library, args []string) (model.Wash, error) {
 	if len(args) == 0 {
 		if len(lib.Washes) == 0 {

@@ -3,6 +3,7 @@ package main
 import (
 	"fmt"
 	"path"
+	"slices"
 
 	"github.com/spf13/cobra"
 
@@ -109,6 +110,8 @@ type library struct {
 	example bool
 	notice  string // the first thing to heed in the files; "" where there is none
 
+	why string // the first wash is the one to go on with
+
 	tripLacks []fault.Fault // what trips lack, which only those need to hear who look at them
 }
 
@@ -128,6 +131,7 @@ func (p *program) load() (library, error) {
 		return library{Library: store.Example(), keep: keep, example: true}, nil
 	}
 	mine := library{Library: lib, keep: keep, tripLacks: tripLacks}
+	mine.toHand(p.today())
 	for _, f := range faults {
 		if f.Severity == fault.Notice {
 			mine.notice = f.Error()
@@ -135,6 +139,19 @@ func (p *program) load() (library, error) {
 		}
 	}
 	return mine, nil
+}
+
+// toHand puts the wash to go on with first.
+func (lib *library) toHand(today model.Date) {
+	at, coming := lib.NextWash(today)
+	if at < 0 {
+		return
+	}
+	next := lib.Washes[at]
+	lib.Washes = slices.Insert(slices.Delete(lib.Washes, at, at+1), 0, next)
+	if lib.why = "the last one changed"; coming {
+		lib.why = "the next from today on"
+	}
 }
 
 // apart divides faults into what trips lack, and the others.

@@ -31,7 +31,8 @@ func (p *program) sheetCommand() *cobra.Command {
 		Short: "Write the run sheet to carry through the wash",
 		Long: `Write the run sheet of a wash: what to do and pack tonight, the order of the day,
 each step with its valves, the flush and the reading, the cap by a jug. The wash
-is the file named, else the latest in the data folder, else the usual stages.
+is the file named, else the next in the data folder from today on or the one
+changed last, else the usual stages.
 
   text      one page of 66 lines by 80, ready for a printer; --plain is ASCII
   markdown  the same, whole, with boxes and tables

@@ -6,8 +6,10 @@ import (
 	"bytes"
 	"os"
 	"path/filepath"
+	"regexp"
 	"strings"
 	"testing"
+	"time"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -28,6 +30,8 @@ func withVan(t *testing.T, dir string) (coach, van string) {
 	t.Helper()
 	coach, van = filepath.Join(dir, "washes", "example.toml"), filepath.Join(dir, "washes", "van.toml")
 	require.NoError(t, os.WriteFile(van, []byte(vanWash), 0o600))
+	long := time.Date(2020, 4, 1, 0, 0, 0, 0, time.UTC)
+	require.NoError(t, os.Chtimes(van, long, long))
 	return coach, van
 }
 
@@ -64,6 +68,38 @@ func TestTwoWashesInTurn(t *testing.T) {
 	s.kill()
 	assert.Equal(t, before, read(t, coach))
 	assert.Equal(t, strings.Replace(vanWash, "Juniper Flats", "Fernwater", 1), read(t, van))
+}
+
+// The next wash from today on is in hand at the start; where all are past, the one changed
+// last. The commands take the same one.
+func TestTheWashToGoOnWithIsInHand(t *testing.T) {
+	home := t.TempDir()
+	dir, _ := ownFiles(t, home)
+	coach, van := withVan(t, dir)
+	far := strings.NewReplacer("2020-04-01", "2150-04-01", "Van wash", "Far wash").Replace(vanWash)
+	require.NoError(t, os.WriteFile(filepath.Join(dir, "washes", "far.toml"), []byte(far), 0o600))
+	near := strings.NewReplacer("2020-04-01", "2150-03-01", "Van wash", "Near wash").Replace(vanWash)
+	require.NoError(t, os.WriteFile(filepath.Join(dir, "washes", "near.toml"), []byte(near), 0o600))
+	past := regexp.MustCompile(`(?m)^date = "[^"]*"`).ReplaceAllString(read(t, coach), `date = "2021-01-01"`)
+	require.NoError(t, os.WriteFile(coach, []byte(past), 0o600))
+	s := start(t, setup{home: home})
+	s.sees("Near wash: Marigold", "In hand: the next from today on, Near wash. L lists the 3 others.")
+	s.press("q")
+	require.Zero(t, s.ends())
+
+	require.NoError(t, os.Remove(filepath.Join(dir, "washes", "near.toml")))
+	require.NoError(t, os.Remove(filepath.Join(dir, "washes", "far.toml")))
+	for file, hour := range map[string]int{coach: 1, van: 2} {
+		at := time.Date(2026, 1, 1, hour, 0, 0, 0, time.UTC)
+		require.NoError(t, os.Chtimes(file, at, at))
+	}
+	s = start(t, setup{home: home})
+	s.sees("Van wash: Marigold", "In hand: the last one changed, Van wash. L lists the other one.")
+	s.press("q")
+	require.Zero(t, s.ends())
+	var out, errs bytes.Buffer
+	require.Zero(t, run([]string{"plan", "--dir", dir}, atTerminal(&out, &errs)), errs.String())
+	assert.Contains(t, out.String(), "Van wash: Marigold")
 }
 
 // A new wash gets a file of its own, once it has a name, and the one it is like stays as

@@ -11,6 +11,7 @@ import (
 	"slices"
 	"strings"
 	"sync"
+	"time"
 
 	"github.com/adrg/xdg"
 
@@ -62,10 +63,37 @@ type Library struct {
 	HasRig bool       // there is a rig.toml, faulty or not
 }
 
-// A WashFile is a wash and the name of its file in the folder washes.
+// A WashFile is a wash, the name of its file in the folder washes, and when that was
+// written last.
 type WashFile struct {
-	File string
-	Wash model.Wash
+	File    string
+	Wash    model.Wash
+	Written time.Time
+}
+
+// NextWash is the index of the wash to go on with: the next one from today on, which is
+// coming then, else the one written last; -1 where there is none. Of those of one day it
+// is the one written last.
+func (lib *Library) NextWash(today model.Date) (at int, coming bool) {
+	at = -1
+	for i := range lib.Washes {
+		w := &lib.Washes[i]
+		day, given := w.Wash.Date.Get()
+		comes := given && day.Compare(today) >= 0
+		switch {
+		case at < 0 || comes && !coming:
+		case comes != coming:
+			continue
+		case comes:
+			if sooner := day.Compare(lib.Washes[at].Wash.Date.Or(day)); sooner > 0 || sooner == 0 && !w.Written.After(lib.Washes[at].Written) {
+				continue
+			}
+		case !w.Written.After(lib.Washes[at].Written):
+			continue
+		}
+		at, coming = i, comes
+	}
+	return at, coming
 }
 
 // Load reads the folder. What could be read is in the library whatever the
@@ -149,8 +177,11 @@ func (s *Store) washes(known names) ([]WashFile, []fault.Fault) {
 			continue
 		}
 		wash := WashFile{File: name}
+		if info, err := entry.Info(); err == nil {
+			wash.Written = info.ModTime()
+		}
 		faults = append(faults, d.wash(&wash.Wash, known)...)
-		days[name] = dayOf(entry, wash.Wash)
+		days[name] = dayOf(&wash)
 		all = append(all, wash)
 	}
 	slices.SortStableFunc(all, func(a, b WashFile) int { return cmp.Compare(days[b.File], days[a.File]) })
@@ -158,15 +189,11 @@ func (s *Store) washes(known names) ([]WashFile, []fault.Fault) {
 }
 
 // dayOf is the day of a wash or, where it has none, the day it was written.
-func dayOf(entry os.DirEntry, w model.Wash) string {
-	if date, given := w.Date.Get(); given {
+func dayOf(w *WashFile) string {
+	if date, given := w.Wash.Date.Get(); given {
 		return date.String()
 	}
-	info, err := entry.Info()
-	if err != nil {
-		return ""
-	}
-	return info.ModTime().Format("2006-01-02")
+	return w.Written.Format(time.DateOnly)
 }
 
 // rig reads a rig and gives every fault in it.

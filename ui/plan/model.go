@@ -3,6 +3,8 @@
 package plan
 
 import (
+	"strconv"
+
 	tea "github.com/charmbracelet/bubbletea"
 
 	"washeve/model"
@@ -49,6 +51,7 @@ type Options struct {
 	Trips   trip.Keeper   // nil where there are no trips
 	Theme   theme.Theme
 	Units   quantity.System
+	InHand  string // why this wash is, where there are others, such as "the next from today on"
 	Notice  string // said at the start, such as a fault that was found in a file
 }
 
@@ -113,7 +116,17 @@ func New(o Options) Model {
 	if o.Example && o.Notice == "" {
 		m = m.say("This is a built-in example. " + m.th.Key("a", "adopt") + " makes it yours, " + m.th.Key("e", "fresh") + " starts your own from nothing.")
 	}
+	if n := len(o.Others); n > 0 && o.Notice == "" && o.InHand != "" {
+		m = m.say("In hand: " + o.InHand + ", " + called(&o.Wash) + ". " + m.th.Key("L", "washes") + " lists " + othersWords(n) + ".")
+	}
 	return m.replan(m.now).toFirst()
+}
+
+func othersWords(n int) string {
+	if n == 1 {
+		return "the other one"
+	}
+	return "the " + strconv.Itoa(n) + " others"
 }
 
 // Title is what the page is called.

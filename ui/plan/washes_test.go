@@ -69,6 +69,15 @@ func TestANewWashIsLikeTheOneInHandButForItsDay(t *testing.T) {
 	assert.Contains(t, p.Says(), "there is nothing to undo")
 }
 
+// Which of several washes is in hand at the start is told, and how to come to the others.
+func TestTheStartTellsWhichWashIsInHand(t *testing.T) {
+	o, _, _ := twoWashes(t)
+	o.InHand = "the next from today on"
+	assert.Contains(t, play(t, o, "").Says(), "In hand: the next from today on, Friday wash. L lists the other one.")
+	o.Others = nil
+	assert.NotContains(t, play(t, o, "").Says(), "In hand")
+}
+
 // Weather is of a day: a new wash has none, and is planned as any without weather is.
 func TestANewWashHasNoWeatherYet(t *testing.T) {
 	o, kept, _ := twoWashes(t)
