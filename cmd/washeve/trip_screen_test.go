@@ -78,7 +78,7 @@ func TestAWayThatAddsToAFileIsTakenBack(t *testing.T) {
 	s.press("right", "right", "right", "right", "enter")
 	s.sees("Put a tank of 1 ft3 into your rig")
 	s.press("y")
-	s.sees("The plan is now: twice the tank. u takes it back.")
+	s.sees("The plan is now: twice the tank. u takes it back. The tank counts as freshly")
 	assert.NotEqual(t, owned, read(t, rig))
 	s.takesBack(rig, owned)
 }

@@ -32,7 +32,10 @@ func (m Model) openCompare() tea.Cmd {
 
 // tookWay makes a way the plan, as one edit.
 func (m Model) tookWay(way ways.Way) Model {
-	w := m.now.clone()
+	w, filled := m.now.clone(), ""
+	if len(way.Case.Rig.Beds) > len(w.rig.Beds) {
+		filled = " The tank counts as freshly filled: put its resin in, and write that down (" + m.th.Key("B, c", "bed, resin") + ")."
+	}
 	w.rig, w.places, w.wash = way.Case.Rig, way.Case.Places, way.Case.Wash
-	return m.commit(w.clone()).done("The plan is now: " + way.Name + ". " + m.th.Key("u", "undo") + " takes it back.")
+	return m.commit(w.clone()).done("The plan is now: " + way.Name + ". " + m.th.Key("u", "undo") + " takes it back." + filled)
 }

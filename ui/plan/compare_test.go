@@ -10,6 +10,7 @@ import (
 
 	"washeve/ui/compare"
 	"washeve/ui/internal/hands"
+	"washeve/ui/layout"
 	"washeve/ui/screen"
 )
 
@@ -69,4 +70,19 @@ func TestNothingIsComparedWithoutAPlan(t *testing.T) {
 	o := known(t)
 	o.Rig.Beds = nil
 	assert.Contains(t, play(t, o, "C").Seen(), "Not now: there is no plan of this yet.")
+}
+
+// A tank that is bought for a wash counts as filled: that is told before it is taken and
+// after.
+func TestABoughtTankSaysThatItCountsAsFilled(t *testing.T) {
+	p := play(t, known(t), "")
+	beds := len(p.M.now.rig.Beds)
+	page := side(p, "right right enter")
+	seen := page.View(layout.Size{W: 140, H: 40})
+	assert.Contains(t, seen, "Put a tank of 1 ft3 into your rig")
+	assert.Contains(t, strings.Join(strings.Fields(seen), " "), "In the rig it counts as freshly filled from then on")
+	_, cmd := page.Update(hands.Key("y"))
+	p.Send(cmd().(screen.Back).With)
+	require.Len(t, p.M.now.rig.Beds, beds+1)
+	assert.Contains(t, p.Says(), "The plan is now: twice the tank. u takes it back. The tank counts as freshly filled: put its resin in, and write that down (B, c).")
 }
