@@ -57,7 +57,7 @@ func doubled(base Case, f Figures) Way {
 		w.same = "twice this tank is more than a rig can state"
 		return w
 	}
-	w.Tells = []string{"In the rig it counts as freshly filled from then on: its resin is to be bought, put in before the wash, and written down as a change of resin on the Bed screen."}
+	w.Tells = []string{"In the rig it counts as filled: put its resin in, and write that down (Bed)."}
 	if base.Trip != nil {
 		w.Tells = []string{"The money and the day count the resin that it is filled with, until the log holds a fill of it."}
 	}

@@ -80,7 +80,7 @@ func TestABoughtTankSaysThatItCountsAsFilled(t *testing.T) {
 	page := side(p, "right right enter")
 	seen := page.View(layout.Size{W: 140, H: 40})
 	assert.Contains(t, seen, "Put a tank of 1 ft3 into your rig")
-	assert.Contains(t, strings.Join(strings.Fields(seen), " "), "In the rig it counts as freshly filled from then on")
+	assert.Contains(t, strings.Join(strings.Fields(seen), " "), "In the rig it counts as filled: put its resin in, and write that down (Bed).")
 	_, cmd := page.Update(hands.Key("y"))
 	p.Send(cmd().(screen.Back).With)
 	require.Len(t, p.M.now.rig.Beds, beds+1)

@@ -16,8 +16,13 @@ func TripBrief(p trip.Plan, sys quantity.System) []string {
 }
 
 func briefVerdict(p trip.Plan) string {
-	if len(p.Washes) == 0 || p.FirstAtRisk < 0 {
+	switch {
+	case len(p.Washes) == 0:
 		return TripVerdict(p)
+	case p.FirstAtRisk < 0 && p.Over:
+		return "As planned, the resin lasted this trip. All on spec: " + Percent(p.AllOnSpec) + "."
+	case p.FirstAtRisk < 0:
+		return "The resin lasts this trip. All on spec: " + Percent(p.AllOnSpec) + "."
 	}
 	w := p.Washes[p.FirstAtRisk]
 	first := "First at risk"

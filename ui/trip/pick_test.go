@@ -78,3 +78,10 @@ func TestAStopWithoutAWashTellsItsWater(t *testing.T) {
 	assert.Regexp(t, `no date +Saltbush Wells +not counted: it needs a date`, p.Seen())
 	assert.Regexp(t, `Ferrous +water not known: no place is called Ferrous`, p.Seen())
 }
+
+// The verdict of a trip that the resin lasts is whole in the least window.
+func TestALastingTripSaysSoWhole(t *testing.T) {
+	o, k := ours()
+	k.trips[0].Washes = k.trips[0].Washes[:1]
+	assert.Regexp(t, `(?m)^The resin lasts this trip\. All on spec: \d+ %\.$`, play(t, o, "").Seen())
+}
