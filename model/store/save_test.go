@@ -163,7 +163,8 @@ func TestNewFiles(t *testing.T) {
 	assert.Equal(t, "friday-all-of-it-2.toml", s.NewWashFile("friday all of it"))
 	lib, faults = s.Load()
 	assert.Empty(t, faults)
-	example.HasRig, example.Washes[0].File = true, file
+	require.False(t, lib.Washes[0].Written.IsZero())
+	example.HasRig, example.Washes[0].File, example.Washes[0].Written = true, file, lib.Washes[0].Written
 	assert.Equal(t, example, lib)
 	for _, bad := range []string{"", "x", "../x.toml", ".x.toml", "a/b.toml"} {
 		assert.Error(t, s.SaveWash(bad, model.Wash{}), bad)
