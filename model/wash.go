@@ -102,7 +102,7 @@ func (w *Wash) Fields() []Field {
 		name("bed", "bed", "DI bed in use", "half-foot tank", &w.Bed).refersTo("bed"),
 		name("softener", "softener", "softener in use; none where you have none", "bay softener", &w.Softener).refersTo("softener"),
 		name("sprayer", "sprayer", "sprayer for stages that name none", "small pressure washer", &w.Sprayer).refersTo("sprayer"),
-		choice("slide_outs", "slide-outs", "in or out while washing", []Position{SlidesIn, SlidesOut}, &w.Slides),
+		choice("slide_outs", "slide-outs pushed", "in or out while washing", []Position{SlidesIn, SlidesOut}, &w.Slides),
 		choice("di_through_softener", "bed fed through softener", "is the softener in the line ahead of the DI bed", []Answer{Yes, No}, &w.Feed),
 		measure("pause", "drip before final rinse", "how long the vehicle drips before the final rinse", "60 s", "0 s", "30 min", &w.Pause),
 		reading("limit", "outlet limit", "outlet reading at which you stop using the bed", 200, &w.Limit),

@@ -49,7 +49,7 @@ func measureBody(l *ledger, c chosen, temperature quantity.Temperature) []face {
 		Width:     take(l, "vehicle width", v.Width, surface.Width(shape), widthSource(shape)),
 		Clearance: take(l, "vehicle ground clearance", v.Clearance, min(surface.UsualClearance, v.Height.Or(0)/4), practice("a low-floor body")),
 	}
-	slides := model.Position(takeWords(l, "slide-outs while washing", string(c.wash.Slides), string(model.SlidesIn), practice("the usual way")))
+	slides := model.Position(takeWords(l, "slide-outs pushed while washing", string(c.wash.Slides), string(model.SlidesIn), practice("the usual way")))
 	if slides == model.SlidesOut {
 		b.Slides = v.SlideOuts.Or(0)
 	}

@@ -1,10 +1,12 @@
 package plan
 
 import (
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 
+	"washeve/model"
 	"washeve/model/quantity"
 	"washeve/ui/report"
 )
@@ -30,4 +32,11 @@ func TestWhatIsNotDI(t *testing.T) {
 // So it stands on the smallest screen, whole.
 func TestWhatIsNotDIOnTheSmallestScreen(t *testing.T) {
 	assert.Contains(t, play(t, ours(t), "").Seen(), "not DI     120 gal softened, 30 gal raw")
+}
+
+// How the slide-outs stand is no length in inches.
+func TestSlideOutsStandInOrOut(t *testing.T) {
+	o := ours(t)
+	o.Wash.Slides = model.SlidesIn
+	assert.Regexp(t, `slide-outs pushed +in `, play(t, o, strings.Repeat("down ", 11)).Seen())
 }
