@@ -23,6 +23,9 @@ func decideAims(l *ledger, c chosen) aims {
 		limit = c.defaults.Limit
 	}
 	scale, source := scaleOf(limit, c.pen, water.DefaultScale())
+	if c.place.TDS.Or(quantity.Reading{}).Scale == scale {
+		source = yours // with the reading of the tap, if nowhere else
+	}
 	l.assume(Assumption{Name: "scale of the ppm shown", Words: scale.String(), Source: source})
 	return aims{
 		scale:  scale,

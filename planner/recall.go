@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 
+	"washeve/model"
 	"washeve/model/quantity"
 	"washeve/planner/tag"
 )
@@ -50,7 +51,7 @@ func (m *making) stands(flow quantity.Flow) stand {
 	}
 	f := past.Present()
 	m.assume(Assumption{Name: "bed history", Words: f.words(), Source: fromLog})
-	source := fromLog
+	source := f.gallonsFrom(m.bed)
 	if !f.Began.Given() && f.metered == 0 && !m.bed.SoFar.Given() {
 		m.assume(Assumption{Name: bedBeforeLog, Words: "freshly filled", Source: practice("the log has no resin entry and nobody said otherwise: state gallons_so_far")})
 		source = practice("your log, from a fresh fill on: nobody said how old it was")
@@ -61,6 +62,19 @@ func (m *making) stands(flow quantity.Flow) stand {
 		s.odd = f.Readings[n-1].PPM
 	}
 	return s
+}
+
+// gallonsFrom is where the gallons of a fill are from: the log, the rig where the log adds
+// none to what it states, or both.
+func (f *FillPast) gallonsFrom(b model.Bed) tag.Source {
+	stated, given := b.SoFar.Get()
+	switch {
+	case f.Began.Given() || f.metered > 0 || !given || stated == 0:
+		return fromLog
+	case f.Gallons == stated:
+		return tag.Source{Tag: tag.Yours, Text: "stated in your rig"}
+	}
+	return tag.Source{Tag: tag.Yours, Text: "stated in your rig, and your log from there on"}
 }
 
 func (f *FillPast) words() string {

@@ -261,3 +261,13 @@ func TestWhatIsPastIsSaidFirst(t *testing.T) {
 	assert.Regexp(t, `Saturday wash: .*, 2026-05-16\. This day is past: \d+ days ago\. State the day of the wash\.\n`, out.String())
 	assert.Contains(t, out.String(), "This trip is over: its last day was 2026-06-27.")
 }
+
+// What a person stated is told as stated, and where.
+func TestWhatIsStatedIsToldAsStated(t *testing.T) {
+	said := saidIn(t, t.TempDir(), "fresh", "walk needed", "33 ft", "12 ft", "0.5 ft3", "210", "why scale of the ppm shown", "full", "list pushed")
+	assert.Contains(t, said, "YOURS     scale of the ppm shown: NaCl. you stated it")
+	assert.Regexp(t, `YOURS +scale of the ppm shown: NaCl`, said[strings.Index(said, "What this rests on"):])
+	assert.Contains(t, said, "slide-outs pushed: assumed in")
+	said = saidIn(t, mine(t), "bed", "reading", "yes 1 ppm NaCl", "back", "why bed gallons so far")
+	assert.Contains(t, said, "bed gallons so far: 120 gal. stated in your rig")
+}

@@ -1,0 +1,63 @@
+package planner_test
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"washeve/model"
+	"washeve/model/quantity"
+	"washeve/model/store"
+	"washeve/planner"
+	"washeve/planner/tag"
+)
+
+func sourceOf(t *testing.T, p planner.Plan, name string) tag.Source {
+	for _, a := range p.Assumptions {
+		if a.Name == name {
+			return a.Source
+		}
+	}
+	t.Fatal("the plan does not rest on " + name)
+	return tag.Source{}
+}
+
+// The scale is stated with the reading of the tap, where neither pen nor limit has one.
+func TestAScaleThatIsStatedWithTheTapIsStated(t *testing.T) {
+	for text, want := range map[string]tag.Tag{"210 ppm NaCl": tag.Yours, "210 ppm": tag.Practice, "210 ppm 442": tag.Practice} {
+		lib := store.Example()
+		lib.Rig.Pens, lib.Rig.Defaults.Limit = nil, quantity.Opt[quantity.Reading]{}
+		lib.Washes[0].Wash.Limit = quantity.Opt[quantity.Reading]{}
+		reading, err := quantity.ParseReading(text)
+		require.NoError(t, err)
+		lib.Places[0].TDS = quantity.Some(reading)
+		p := mustMake(t, lib.Rig, lib.Places, lib.Washes[0].Wash)
+		assert.Equal(t, want, sourceOf(t, p, "scale of the ppm shown").Tag, text)
+	}
+}
+
+// Gallons that the rig states are the rig's, until the log adds some.
+func TestGallonsSoFarAreOfWhoSaysThem(t *testing.T) {
+	at := func(text string) model.Moment {
+		m, err := model.ParseMoment(text, nil)
+		require.NoError(t, err)
+		return m
+	}
+	reading := model.Entry{ID: "b234567890123456", At: at("2026-05-02T09:00:00-06:00"), Body: &model.Sample{
+		Point: model.AfterBed, Bed: "half-foot tank", Place: "Juniper Flats", Flushed: model.Yes, Reading: quantity.Some(quantity.PPM(0, quantity.ScaleNaCl)),
+	}}
+	wash := model.Entry{ID: "c234567890123456", At: at("2026-05-03T09:30:00-06:00"), Body: &model.WashDone{
+		Bed: "half-foot tank", Place: "Juniper Flats", DI: quantity.Some(30 * quantity.Gallon),
+	}}
+	refill := model.Entry{ID: "a234567890123456", At: at("2026-05-01T08:00:00-06:00"), Body: &model.Refill{Bed: "half-foot tank"}}
+	for want, entries := range map[string][]model.Entry{
+		"stated in your rig": {reading}, "stated in your rig, and your log from there on": {reading, wash}, "your log": {refill, reading, wash},
+	} {
+		lib := store.Example()
+		memory := planner.Memory{Past: planner.Recall(model.NewLog(entries), lib.Rig, lib.Places)}
+		p, err := memory.Make(lib.Rig, lib.Places, lib.Washes[0].Wash)
+		require.NoError(t, err)
+		assert.Equal(t, tag.Source{Tag: tag.Yours, Text: want}, sourceOf(t, p, "bed gallons so far"))
+	}
+}
