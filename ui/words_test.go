@@ -110,3 +110,10 @@ func FuzzTalk(f *testing.F) {
 		}
 	})
 }
+
+// The keys of an entry that is stated stand under what it is.
+func TestTheKeysOfAnEntryAreHeadedByWhatItIs(t *testing.T) {
+	a, _ := press(wholePage(), "B w ?")
+	assert.Regexp(t, `(?m)^ *A new entry: wash *$`, see(a))
+	assert.NotContains(t, see(a), "Form")
+}

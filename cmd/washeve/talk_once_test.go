@@ -27,7 +27,7 @@ func TestLongAnswersAreBrokenOnce(t *testing.T) {
 		{"help", "list WORDS:.*all tells every one\\."},
 	} {
 		lines := strings.Split(c.say, "; ")
-		whole := regexp.MustCompile(`(?m)^.*(`+c.long+`).*$`).FindString(saidAt(t, 0, lines...))
+		whole := regexp.MustCompile(`(?m)^.*(` + c.long + `).*$`).FindString(saidAt(t, 0, lines...))
 		require.Greater(t, cells.Width(whole), 60, "%s: %s", c.say, c.long)
 		for _, width := range []int{40, 60} {
 			var once strings.Builder

@@ -2,7 +2,6 @@ package bed
 
 import (
 	"washeve/model"
-	"washeve/ui/entry"
 	"washeve/ui/form"
 	"washeve/ui/keys"
 )
@@ -40,7 +39,7 @@ func (m Model) Keys() []keys.Binding {
 	case m.ask != nil:
 		return form.AnswerKeys()
 	case m.kinds != nil:
-		return entry.PickKeys("no entry")
+		return form.PickKeys("no entry")
 	case m.form != nil:
 		return m.form.Keys()
 	case m.reading != nil:

@@ -25,22 +25,11 @@ func (f Form) Keys() []keys.Binding {
 	case f.refused:
 		return form.RefusedKeys()
 	case f.picker != nil:
-		return PickKeys("as it was")
+		return form.PickKeys("as it was")
 	case f.edit != nil:
 		return form.TypeOnKeys()
 	}
 	return f.formKeys()
-}
-
-// PickKeys are the keys of a list about an entry; leave says what comes of leaving it.
-func PickKeys(leave string) []keys.Binding {
-	return []keys.Binding{
-		keys.New("Pick", form.Accept, "enter", "take this one", "enter", " "),
-		keys.New("Pick", form.Number, "1-9", "take that one", "1", "2", "3", "4", "5", "6", "7", "8", "9"),
-		keys.New("Pick", form.Down, "down", "next", "down", "j", "tab"),
-		keys.New("Pick", form.Up, "up", "the one before", "up", "k", "shift+tab"),
-		keys.New("Pick", form.Abandon, "esc", leave, "esc"),
-	}
 }
 
 func (f Form) formKeys() []keys.Binding {
@@ -55,12 +44,12 @@ func (f Form) formKeys() []keys.Binding {
 		nothing = field.Label + " cannot be left out"
 	}
 	return []keys.Binding{
-		keys.New("Form", Write, "w", "write it in the log", "w").Unless(f.Problem()),
-		keys.New("Form", change, "enter", "change", "enter").Explained("change the line under the hand: type, or pick from a list"),
-		keys.New("Form", Leave, "esc", "leave, nothing written", "esc"),
-		keys.New("Form", down, "down", "line down", "down", "j", "tab"),
-		keys.New("Form", up, "up", "line up", "up", "k", "shift+tab"),
-		keys.New("Form", overtype, "0-9", "type a new number", form.NumberKeys()...).Unless(notTyped),
-		keys.New("Form", takeAway, "del", "take the value away", "delete", "backspace").Unless(nothing),
+		keys.New(f.Title, Write, "w", "write it in the log", "w").Unless(f.Problem()),
+		keys.New(f.Title, change, "enter", "change", "enter").Explained("change the line under the hand: type, or pick from a list"),
+		keys.New(f.Title, Leave, "esc", "leave, nothing written", "esc"),
+		keys.New(f.Title, down, "down", "line down", "down", "j", "tab"),
+		keys.New(f.Title, up, "up", "line up", "up", "k", "shift+tab"),
+		keys.New(f.Title, overtype, "0-9", "type a new number", form.NumberKeys()...).Unless(notTyped),
+		keys.New(f.Title, takeAway, "del", "take the value away", "delete", "backspace").Unless(nothing),
 	}
 }
