@@ -20,12 +20,14 @@ import (
 // Try sets text on a copy of the noun, and tells what is wrong with it.
 type Try func(text string) error
 
-// Edit is a value while it is typed. What was right last stays in force however
-// wrong the text is now.
+// Edit is a value while it is typed. The answer follows what was right last; a text that
+// is wrong is never taken, and then the value stays that was there before.
 type Edit struct {
 	input    textinput.Model
 	example  string
 	touched  bool
+	checked  bool
+	before   string // what was right before the first check
 	whole    bool   // the first letter takes the place of the text
 	Good     string // the last text that was right
 	Problem  error  // what is wrong with the text now
@@ -97,7 +99,7 @@ func (e Edit) NotTaken() string { return "Not taken: " + strings.TrimSuffix(e.Sa
 
 func (e Edit) check(try Try) Edit {
 	text := e.input.Value()
-	e.Offer = ""
+	e.before, e.checked, e.Offer = e.Before(), true, ""
 	if e.Problem = try(text); e.Problem == nil {
 		e.Good, e.Replaced = text, true
 		return e
@@ -109,7 +111,19 @@ func (e Edit) check(try Try) Edit {
 			e.Offer = offer
 		}
 	}
+	if strings.TrimSpace(text) == "" { // nothing is left of it, so nothing of it is taken
+		e.Good, e.Replaced = e.before, false
+	}
 	return e
+}
+
+// Before is the text that was right before anything was typed: what stays where the text
+// is wrong, whether it is left or ends.
+func (e Edit) Before() string {
+	if e.checked {
+		return e.before
+	}
+	return e.Good
 }
 
 // withUnit puts a unit behind a bare number: the example's, or the one that goes on
@@ -193,8 +207,8 @@ func (e Edit) Says() string {
 	if errors.As(e.Problem, &wrong) {
 		words = wrong.Says()
 	}
-	if good := strings.TrimSpace(e.Good); good != "" {
-		words += "; " + good + " stays"
+	if before := strings.TrimSpace(e.Before()); before != "" {
+		words += "; " + before + " stays"
 	}
 	return words
 }

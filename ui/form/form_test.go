@@ -63,6 +63,26 @@ func TestWrongTextKeepsTheLastGoodValue(t *testing.T) {
 	assert.Empty(t, e.Says())
 }
 
+// What is said to stay is what is there when the text is left, and when nothing is left of
+// it.
+func TestTheValueBeforeTheEditStays(t *testing.T) {
+	e := form.Start("40 ft", "40 ft 6 in").Whole()
+	e = typed(e, "33 ft 2 ix", length)
+	assert.Equal(t, "33 ft 2", strings.TrimSpace(e.Text()[:7]))
+	assert.Contains(t, e.Says(), "; 40 ft stays")
+	assert.Equal(t, "40 ft", e.Before())
+	required := func(text string) error {
+		if text == "" {
+			return errors.New("it is needed")
+		}
+		return length(text)
+	}
+	e = e.Type(tea.KeyMsg{Type: tea.KeyCtrlU}, required)
+	assert.Equal(t, "it is needed; 40 ft stays", e.Says())
+	assert.Equal(t, "40 ft", e.Good)
+	assert.False(t, e.Replaced, "nothing of it is taken")
+}
+
 func TestBareNumberIsOfferedItsUnit(t *testing.T) {
 	e := typed(form.Start("", "40 ft 6 in"), "33", length)
 	assert.Equal(t, "33 ft", e.Offer)

@@ -48,3 +48,10 @@ func TestWithoutOneIsAlwaysTheFirstOfAList(t *testing.T) {
 		assert.True(t, options[len(options)-1].New, section)
 	}
 }
+
+// The value that is said to stay is the one that esc brings back.
+func TestWhatIsSaidToStayComesBack(t *testing.T) {
+	p := play(t, ours(t), "down down down enter ctrl+u '33' ' ' 'ft' ' ' '2' ' ' 'ix'")
+	assert.Contains(t, p.Seen(), "40 ft 6 in stays")
+	assert.Regexp(t, `length +40 ft 6 in`, p.Keys("esc").Seen())
+}

@@ -151,8 +151,8 @@ func (q *Question) expected() string {
 
 func (q *Question) prompt() string {
 	words := q.Ask
-	if q.Edit != nil && strings.TrimSpace(q.Edit.Good) != "" {
-		words += ", now " + q.Edit.Good
+	if q.Edit != nil && strings.TrimSpace(q.Edit.Before()) != "" {
+		words += ", now " + q.Edit.Before()
 	}
 	return words + "; " + q.expected()
 }
