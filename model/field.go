@@ -23,6 +23,8 @@ type Field struct {
 	Refers   string   // the section whose names this field holds: "vehicle", "bed", ...
 	Scalar   bool     // in files a bare number or boolean, not a quoted quantity
 	List     bool     // in files an array of words, or one text with commas
+	Day      bool     // a day to come: a person may type it as [ComingDay] reads it
+	Moment   bool     // of what was done: a person may type it as [PastMoment] reads it
 	value    value
 }
 

@@ -10,6 +10,13 @@ func field[T any](key, label, help, example string, at *quantity.Opt[T], parse f
 	}
 }
 
+// dayField is a field that holds a day to come.
+func dayField(key, label, help, example string, at *quantity.Opt[Date]) Field {
+	f := field(key, label, help, example, at, ParseDate, Date.String)
+	f.Day = true
+	return f
+}
+
 // measure is a field with a unit that must lie between two texts' values.
 func measure[Q quantity.Quantity](key, label, help, example, low, high string, at *quantity.Opt[Q]) Field {
 	return Field{

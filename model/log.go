@@ -74,7 +74,7 @@ func (e *Entry) Kind() Kind {
 // Fields lists what can be stated of the entry: its moment, what its body
 // holds, a note and, last, its identifier.
 func (e *Entry) Fields() []Field {
-	fields := []Field{momentField("at", "when", "moment, with the hours from UTC", &e.At).required()}
+	fields := []Field{momentField("at", "when", "when it was done", &e.At).required()}
 	if e.Body != nil {
 		fields = append(fields, e.Body.Fields()...)
 	}

@@ -166,7 +166,7 @@ func scanOffset(text string) (seconds int, ok bool) {
 
 func momentField(key, label, help string, at *Moment) Field {
 	return Field{
-		Key: key, Label: label, Help: help, Example: momentExample, Scalar: true,
+		Key: key, Label: label, Help: help, Example: momentExample, Scalar: true, Moment: true,
 		value: spoken{
 			say: func() string { return at.String() },
 			hear: func(text string) error {

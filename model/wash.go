@@ -44,11 +44,12 @@ type Date struct {
 	Day   int
 }
 
-// ParseDate reads a day such as 2026-06-12.
+// ParseDate reads a day such as 2026-06-12, which is all that files hold; what a person
+// types goes through [ComingDay] or [PastDay]. Errors are of type [*quantity.ParseError].
 func ParseDate(text string) (Date, error) {
 	t, err := time.Parse(time.DateOnly, strings.TrimSpace(text))
 	if err != nil || t.Year() < 1990 || t.Year() > 2200 {
-		return Date{}, &quantity.ParseError{What: "date", Text: text, Reason: "is no day of the calendar", Example: "2026-06-12"}
+		return Date{}, &quantity.ParseError{What: "date", Text: text, Reason: noDay, Example: "2026-06-12"}
 	}
 	return Date{t.Year(), t.Month(), t.Day()}, nil
 }
@@ -96,7 +97,7 @@ type Wash struct {
 func (w *Wash) Fields() []Field {
 	return slices.Concat([]Field{
 		name("name", "name", "what you call this wash", "Friday wash", &w.Name),
-		field("date", "date", "day of the wash", "2026-06-12", &w.Date, ParseDate, Date.String),
+		dayField("date", "date", "day of the wash", "2026-06-12", &w.Date),
 		name("place", "place", "where the water comes from", "home", &w.Place).refersTo("place"),
 		name("vehicle", "vehicle", "what is washed", "our coach", &w.Vehicle).refersTo("vehicle"),
 		name("bed", "bed", "DI bed in use", "half-foot tank", &w.Bed).refersTo("bed"),

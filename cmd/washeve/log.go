@@ -15,6 +15,7 @@ import (
 	"washeve/model/quantity"
 	"washeve/model/store"
 	"washeve/model/store/journal"
+	"washeve/ui/form"
 )
 
 const logFile = "log.toml"
@@ -105,7 +106,7 @@ func (p *program) logEntry(kind model.Kind, use, short string) *cobra.Command {
 		if f.Key == "id" {
 			continue
 		}
-		help := f.Help + ", like " + f.Example
+		help := form.Help(f)
 		if len(f.Choices) > 0 {
 			help = f.Help + ": " + strings.Join(f.Choices, ", ")
 		}
@@ -156,8 +157,11 @@ func (p *program) writeEntry(kind model.Kind, stated statedBy) error {
 		if !ok || *text == "" {
 			continue
 		}
-		if err := f.Set(*text); err != nil {
+		if err := p.state(f, *text); err != nil {
 			return stated.wrong(f.Key, err)
+		}
+		if f.Moment && f.Text() != strings.TrimSpace(*text) {
+			fmt.Fprintf(p.errs, "note: %s: %s is read as %s\n", stated.called(f.Key), *text, entry.At.Full())
 		}
 		if read, comma := f.ReadAs(); comma {
 			fmt.Fprintf(p.errs, "note: %s: %s is read as %s\n", stated.called(f.Key), f.Text(), read)
@@ -180,6 +184,18 @@ func (p *program) writeEntry(kind model.Kind, stated statedBy) error {
 		return err
 	}
 	return p.tellEffect(lib, entry, before)
+}
+
+// state reads what a flag states: a moment as a person types it, all else as files hold it.
+func (p *program) state(f model.Field, text string) error {
+	if !f.Moment {
+		return f.Set(text)
+	}
+	m, err := model.PastMoment(text, p.now())
+	if err != nil {
+		return err
+	}
+	return f.Set(m.String())
 }
 
 // usual states what goes without saying: the rig's own defaults.

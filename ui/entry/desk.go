@@ -100,7 +100,7 @@ type Learned struct{ Err error }
 func (d Desk) Now() model.Moment { return model.MomentOf(d.Clock()) }
 
 // Known is what forms may offer.
-func (d Desk) Known() Known { return KnownOf(d.Rig, d.Places, d.Clock().Location()) }
+func (d Desk) Known() Known { return KnownOf(d.Rig, d.Places, d.Clock) }
 
 // Write gives entries their moment and identifier where they have none, appends
 // them, and gives their identifiers. On error nothing is written.

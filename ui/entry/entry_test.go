@@ -26,7 +26,7 @@ func plain() theme.Theme { return theme.New(theme.Options{Plain: true}) }
 
 func known() Known {
 	lib := store.Example()
-	return KnownOf(lib.Rig, lib.Places, time.FixedZone("", -6*3600))
+	return KnownOf(lib.Rig, lib.Places, func() time.Time { return time.Date(2026, 6, 14, 9, 0, 0, 0, time.FixedZone("", -6*3600)) })
 }
 
 func press(f Form, script string) (Form, keys.Action) {

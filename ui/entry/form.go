@@ -3,7 +3,6 @@
 package entry
 
 import (
-	"errors"
 	"fmt"
 	"strings"
 	"time"
@@ -11,7 +10,6 @@ import (
 	tea "github.com/charmbracelet/bubbletea"
 
 	"washeve/model"
-	"washeve/model/quantity"
 	"washeve/ui/form"
 	"washeve/ui/keys"
 )
@@ -19,13 +17,13 @@ import (
 // Known is what a form may offer.
 type Known struct {
 	Names map[string][]string // by section: "bed", "place", ...
-	Zone  *time.Location      // of a moment that is typed without its hours from UTC
+	Clock func() time.Time    // what a moment is typed by; nil where none is at hand
 	Scale string              // of the pen, for a reading typed as a bare number
 }
 
 // KnownOf gathers the names of a rig and its places.
-func KnownOf(rig model.Rig, places model.Places, zone *time.Location) Known {
-	k := Known{Names: map[string][]string{"place": places.Names()}, Zone: zone}
+func KnownOf(rig model.Rig, places model.Places, clock func() time.Time) Known {
+	k := Known{Names: map[string][]string{"place": places.Names()}, Clock: clock}
 	add := func(section string, item model.Item) {
 		k.Names[section] = append(k.Names[section], item.Fields()[0].Text())
 	}
@@ -166,32 +164,31 @@ func (f Form) with(key, text string) (model.Entry, error) {
 	if !ok {
 		return e, fmt.Errorf("there is no %s here", key)
 	}
-	text, err := f.moment(key, text)
-	if err != nil {
-		return e, err
+	if f.inWords(field, text) {
+		m, err := model.PastMoment(text, f.known.Clock())
+		if err != nil {
+			return e, err
+		}
+		text = m.String()
 	}
 	return e, field.Set(text)
 }
 
-// dayAndHour is a moment as a person writes it, where the zone is known.
-const dayAndHour = "2026-06-12 08:15"
-
-// isMoment tells that a field may be typed without its hours from UTC.
-func (f Form) isMoment(key string) bool {
-	return f.known.Zone != nil && (key == "at" || key == "new_at")
+// inWords tells that a text is a moment as a person types it.
+func (f Form) inWords(field model.Field, text string) bool {
+	return field.Moment && f.known.Clock != nil && strings.TrimSpace(text) != ""
 }
 
-// moment completes a moment that was typed without its hours from UTC.
-func (f Form) moment(key, text string) (string, error) {
-	if !f.isMoment(key) || strings.TrimSpace(text) == "" {
-		return text, nil
+// taken is what a right text was read as, in words, where that is more than it says.
+func (f Form) taken(field model.Field, text string) string {
+	if !f.inWords(field, text) {
+		return ""
 	}
-	m, err := model.ParseMoment(text, f.known.Zone)
-	if wrong := new(quantity.ParseError); errors.As(err, &wrong) {
-		wrong.Example = dayAndHour
-		return text, wrong
+	m, err := model.PastMoment(text, f.known.Clock())
+	if err != nil {
+		return ""
 	}
-	return m.String(), err
+	return m.Full()
 }
 
 // State sets a field, as if it had been typed; what is wrong is told.

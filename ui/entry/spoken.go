@@ -1,8 +1,8 @@
 package entry
 
 import (
-	"washeve/model"
 	"washeve/model/quantity"
+	"washeve/ui/form"
 	"washeve/ui/screen"
 	"washeve/ui/talk"
 	"washeve/ui/theme"
@@ -23,7 +23,7 @@ func (f Form) Spoken(put func(Form) screen.Screen) talk.Page {
 	case f.picker != nil:
 		p.Asks = &talk.Question{Ask: f.picker.Title, List: f.picker}
 	case f.edit != nil:
-		p.Asks = &talk.Question{Ask: field.Label, Like: f.example(field), Edit: f.edit}
+		p.Asks = &talk.Question{Ask: field.Label, Like: form.Like(field), Edit: f.edit}
 	default:
 		p.Words = []talk.Word{
 			{Say: "change", Does: change, Of: "LINE", Takes: "windy", Like: "change note windy", Help: "state a line"},
@@ -33,14 +33,6 @@ func (f Form) Spoken(put func(Form) screen.Screen) talk.Page {
 		}
 	}
 	return p
-}
-
-// example is a value of a field as it would be typed here.
-func (f Form) example(field model.Field) string {
-	if f.isMoment(field.Key) {
-		return dayAndHour
-	}
-	return field.Example
 }
 
 func (f Form) things(put func(Form) screen.Screen) []talk.Thing {
@@ -56,7 +48,7 @@ func (f Form) things(put func(Form) screen.Screen) []talk.Thing {
 			text = "given when it is written"
 		}
 		all = append(all, talk.Thing{
-			Name: field.Label, Text: text, Like: f.example(field), Must: field.Required, From: append(field.Choices, f.known.Names[field.Refers]...),
+			Name: field.Label, Text: text, Like: form.Like(field), Must: field.Required, From: append(field.Choices, f.known.Names[field.Refers]...),
 			On: func() screen.Screen { return put(f.onto(i)) },
 		})
 	}

@@ -18,15 +18,18 @@ import (
 
 // A moment is asked for, and a wrong one answered, as a person writes it.
 func TestAMomentIsWrittenAsADayAndAnHour(t *testing.T) {
-	f := entry.New("A new entry", model.Entry{Body: &model.Refill{}}, entry.Known{Zone: time.UTC}, "at")
-	_, err := f.State("at", "yesterday")
+	f := entry.New("A new entry", model.Entry{Body: &model.Refill{}}, entry.Known{Clock: func() time.Time { return time.Date(2026, 6, 14, 9, 0, 0, 0, time.UTC) }}, "at")
+	_, err := f.State("at", "tomorrow")
 	require.Error(t, err)
 	assert.Contains(t, err.Error(), "like 2026-06-12 08:15")
-	for _, text := range []string{"2026-06-12 08:15", "2026-06-12", ""} {
+	for _, text := range []string{"2026-06-12 08:15", "2026-06-12", "yesterday", ""} {
 		_, err = f.State("at", text)
 		assert.NoError(t, err, text)
 	}
-	assert.Equal(t, "2026-06-12 08:15", f.Spoken(nil).Things()[0].Like)
+	said, err := f.State("at", "fri 19:30")
+	require.NoError(t, err)
+	assert.Equal(t, "2026-06-12T19:30:00Z", said.Entry().At.String())
+	assert.Equal(t, "2026-06-12 08:15, yesterday 19:30 or fri", f.Spoken(nil).Things()[0].Like)
 }
 
 // Who has words is told as well that a reading counts at no gallons, where nobody said how

@@ -96,8 +96,10 @@ func (f Form) startEdit(text string) Form {
 	if !ok {
 		return f
 	}
-	e := form.Start(text, field.Example)
-	e.Good = field.Text()
+	e := form.Start(text, field.Example).Telling(func(text string) string { return f.taken(field, text) })
+	if e.Good = field.Text(); field.Moment {
+		e = e.Whole()
+	}
 	f.edit = &e
 	return f
 }

@@ -46,9 +46,9 @@ func (f Form) help(th theme.Theme, width, most int) []string {
 	if !ok {
 		return nil
 	}
-	text, ink := field.Label+": "+field.Help, th.Muted
-	if len(field.Choices) == 0 {
-		text += ", like " + field.Example
+	text, ink := field.Label+": "+form.Help(field), th.Muted
+	if f.edit != nil && f.edit.IsWhole() {
+		text, ink = f.edit.OverHelp(form.Like(field)), th.Text
 	}
 	if f.edit != nil && f.edit.Says() != "" {
 		text, ink = f.edit.Says(), f.edit.Ink(th)

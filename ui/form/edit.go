@@ -25,6 +25,7 @@ type Try func(text string) error
 type Edit struct {
 	input    textinput.Model
 	example  string
+	taken    func(text string) string // what a right text was read as; nil where it says so itself
 	touched  bool
 	checked  bool
 	before   string // what was right before the first check
@@ -45,6 +46,20 @@ func Start(text, example string) Edit {
 	return Edit{input: in, example: example, Good: text}
 }
 
+// Telling is the edit that says what a right text was read as; "" where the text says so.
+func (e Edit) Telling(taken func(text string) string) Edit {
+	e.taken = taken
+	return e
+}
+
+// Taken is what was read of the text that holds, where the text itself does not say it.
+func (e Edit) Taken() string {
+	if e.taken == nil || !e.Replaced {
+		return ""
+	}
+	return e.taken(e.Good)
+}
+
 // Whole is the edit with its text taken as a whole: the first letter that is typed takes
 // its place, and any other key changes it where it stands.
 func (e Edit) Whole() Edit {
@@ -54,6 +69,11 @@ func (e Edit) Whole() Edit {
 
 // IsWhole tells that the next letter takes the place of the text.
 func (e Edit) IsWhole() bool { return e.whole }
+
+// OverHelp says of a text that is taken as a whole how it is typed over, or changed.
+func (e Edit) OverHelp(like string) string {
+	return "type a new one, like " + like + "; arrows and backspace change this one"
+}
 
 // Text is what stands on the line.
 func (e Edit) Text() string { return e.input.Value() }
@@ -200,7 +220,7 @@ func (e Edit) Says() string {
 	case e.Offer != "":
 		return "needs its unit: tab or enter takes it as " + e.Offer
 	case e.Problem == nil:
-		return e.readAs()
+		return cmp.Or(e.readAs(), e.Taken())
 	}
 	words := e.Problem.Error()
 	var wrong *quantity.ParseError

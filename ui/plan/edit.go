@@ -1,8 +1,11 @@
 package plan
 
 import (
+	"strings"
+
 	tea "github.com/charmbracelet/bubbletea"
 
+	"washeve/model"
 	"washeve/ui/form"
 	"washeve/ui/keys"
 )
@@ -13,7 +16,7 @@ func (m Model) startEdit(text string) Model {
 	if !ok {
 		return m
 	}
-	e := form.Start(text, f.Example)
+	e := form.Start(text, f.Example).Telling(func(text string) string { return m.calendar().Taken(f, text) })
 	e.Good = f.Text()
 	m.edit, m.editAt, m.draft = &e, r, *m.ground()
 	return m
@@ -99,7 +102,18 @@ func (m Model) finishEdit() Model {
 	if e.Problem != nil {
 		return m.warn(e.NotTaken())
 	}
+	if taken := e.Taken(); taken != "" {
+		return m.done(strings.TrimSpace(taken + ". " + m.status))
+	}
 	return m
+}
+
+// calendar is what days are typed by.
+func (m *Model) calendar() form.Calendar {
+	if m.book.Clock == nil {
+		return form.Calendar{}
+	}
+	return form.From(model.MomentOf(m.book.Clock()).Date())
 }
 
 // accepted takes what was typed, and goes to what is to be stated next: of a new item
@@ -128,7 +142,11 @@ func (m Model) take(text string) Model {
 // with is the work with one field stated.
 func (m Model) with(r ref, text string) (work, error) {
 	w := m.ground().clone()
-	err := w.set(r, text)
+	f, _ := w.field(r)
+	text, err := m.calendar().Written(f, text)
+	if err == nil {
+		err = w.set(r, text)
+	}
 	if err == nil && m.adding != nil && m.adding.wash {
 		err = m.now.freeWash(w.wash.Name)
 	}

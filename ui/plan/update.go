@@ -244,7 +244,10 @@ func (m Model) change() Model {
 	case len(f.Choices) > 0 || f.Refers != "":
 		return m.openPicker(r)
 	}
-	return m.startEdit(f.Text())
+	if m = m.startEdit(f.Text()); f.Day {
+		*m.edit = m.edit.Whole()
+	}
+	return m
 }
 
 func (m Model) targetRef() ref {

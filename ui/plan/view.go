@@ -205,10 +205,7 @@ func (m *Model) helpLines(at layout.Rect, rows []row) []string {
 	if !ok {
 		return nil
 	}
-	text, ink := f.Label+": "+f.Help, m.th.Muted
-	if f.Example != "" && len(f.Choices) == 0 {
-		text += ", like " + f.Example
-	}
+	text, ink := f.Label+": "+form.Help(f), m.th.Muted
 	if value, founded := m.assumed(r, f); !f.Given() && founded != "" {
 		text += "; assumed: " + value + " (" + founded + ")"
 	}
@@ -216,6 +213,8 @@ func (m *Model) helpLines(at layout.Rect, rows []row) []string {
 		text, ink = f.Label+" "+problem, m.th.Doubt
 	}
 	switch {
+	case m.edit != nil && m.edit.IsWhole() && m.adding == nil:
+		text, ink = m.edit.OverHelp(form.Like(f)), m.th.Text
 	case m.edit != nil && m.edit.IsWhole():
 		text, ink = "type its "+f.Label+", or enter takes this one; esc leaves it out", m.th.Text
 	case m.edit != nil && m.edit.Says() != "":

@@ -249,10 +249,7 @@ func (m *Model) help() (string, theme.Ink) {
 	case m.looks.faults[r] != "" && f.Given():
 		return f.Label + " " + m.looks.faults[r], m.th.Doubt
 	}
-	text := f.Label + ": " + f.Help
-	if f.Example != "" && len(f.Choices) == 0 {
-		text += ", like " + f.Example
-	}
+	text := f.Label + ": " + form.Help(f)
 	if value, founded := m.assumed(r, f); !f.Given() && founded != "" {
 		text += "; assumed: " + value + " (" + founded + ")"
 	}

@@ -97,7 +97,11 @@ func (t *talk) typed(text string) bool {
 		t.say("Read: " + quoted(text) + ". Not taken: " + strings.TrimSuffix(says, ".") + ".")
 		return false
 	case says != "":
-		t.say(says + ".")
+		t.press("enter")
+		if !strings.HasPrefix(t.page().Said, says) { // the screen says it itself
+			t.say(says + ".")
+		}
+		return true
 	}
 	t.press("enter")
 	return true

@@ -67,10 +67,11 @@ func (m Model) with(key, text string) (model.Trip, error) {
 	if !ok {
 		return t, fmt.Errorf("there is no %s here any more", key)
 	}
-	if key == "date" {
-		text = m.yearOf(text)
+	text, err := m.calendar().Written(f, text)
+	if err == nil {
+		err = f.Set(text)
 	}
-	if err := f.Set(text); err != nil {
+	if err != nil {
 		return t, err
 	}
 	if f.Required && !f.Given() {
@@ -79,25 +80,14 @@ func (m Model) with(key, text string) (model.Trip, error) {
 	return t, m.agree(&t, f)
 }
 
-// yearOf puts the year before a day that was typed as month and day: the next such day
-// not before the trip's start, or not before today for the line that is its start.
-func (m *Model) yearOf(text string) string {
-	const leapYears = 8 // apart, at most
-	from, _, known := m.now.Days()
-	if !known || m.sheet.of.date.Or(from) == from {
-		from = m.today
+// calendar is what days are typed by: one without its year is not before the trip's start,
+// or not before today on the line that is its start.
+func (m *Model) calendar() form.Calendar {
+	c := form.From(m.today)
+	if from, _, known := m.now.Days(); known && m.sheet.of.date.Or(from) != from {
+		c.Since = from
 	}
-	var month, day int
-	if n, err := fmt.Sscanf(text+" .", "%d-%d .", &month, &day); n != 2 || err != nil {
-		return text
-	}
-	for year := from.Year; year <= from.Year+leapYears; year++ {
-		d, err := model.ParseDate(fmt.Sprintf("%04d-%02d-%02d", year, month, day))
-		if err == nil && d.Compare(from) >= 0 {
-			return d.String()
-		}
-	}
-	return text
+	return c
 }
 
 // agree makes the other values of a line fit one that was stated: a stop has the
@@ -206,7 +196,7 @@ func (m Model) startEdit(text string) Model {
 	if !ok {
 		return m
 	}
-	e := form.Start(text, f.Example)
+	e := form.Start(text, f.Example).Telling(func(text string) string { return m.calendar().Taken(f, text) })
 	e.Good = f.Text()
 	m.edit = &e
 	return m
@@ -255,6 +245,9 @@ func (m Model) finishEdit() Model {
 	m.edit = nil
 	if e.Replaced {
 		m = m.state(m.sheet.key(), e.Good)
+	}
+	if taken := e.Taken(); taken != "" {
+		m = m.done(strings.TrimSpace(taken + ". " + m.status))
 	}
 	if e.Problem != nil {
 		return m.replan(m.now).warn(e.NotTaken())

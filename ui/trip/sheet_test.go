@@ -16,7 +16,7 @@ import (
 func TestADateIsTypedOver(t *testing.T) {
 	o, k := ours()
 	p := play(t, o, "down enter enter")
-	assert.Contains(t, p.Seen(), "type a new one, like 2026-06-12; arrows and backspace change this one")
+	assert.Contains(t, p.Seen(), "type a new one, like 2026-06-12, 06-12, tomorrow or fri.")
 	p.Keys("'2026-05-30' enter")
 	assert.Equal(t, "2026-05-30", k.trips[0].Stops[0].Date.Words())
 	p.Keys("up enter backspace '1' enter")
@@ -51,6 +51,18 @@ func TestTextOnALineOfWordsDoesNothing(t *testing.T) {
 	assert.Zero(t, k.kept)
 	p.Keys("enter")
 	assert.NotNil(t, p.M.picker)
+}
+
+// Words count from today, wherever the trip lies.
+func TestADayOfATripIsTypedInWords(t *testing.T) {
+	o, k := ours()
+	p := play(t, o, "down enter enter 'tomorrow'")
+	assert.Contains(t, p.Seen(), o.Today.Plus(1).Full())
+	p.Keys("enter")
+	assert.Equal(t, o.Today.Plus(1), k.trips[0].Stops[0].Date.Or(model.Date{}))
+	assert.Contains(t, p.Seen(), o.Today.Plus(1).Full()+". Saved.")
+	p.Keys("u")
+	assert.Equal(t, "2026-06-01", k.trips[0].Stops[0].Date.Words())
 }
 
 // A day without its year is the next such one not before the trip's start.

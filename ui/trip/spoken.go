@@ -6,6 +6,7 @@ import (
 
 	"washeve/model"
 	"washeve/ui/cells"
+	"washeve/ui/form"
 	"washeve/ui/report"
 	"washeve/ui/screen"
 	"washeve/ui/talk"
@@ -135,7 +136,7 @@ func (m Model) spokenSheet() talk.Page {
 	case m.picker != nil:
 		p.Asks = &talk.Question{Ask: m.picker.Title, List: m.picker}
 	case m.edit != nil:
-		p.Asks = &talk.Question{Ask: f.Label, Like: f.Example, Edit: m.edit}
+		p.Asks = &talk.Question{Ask: f.Label, Like: form.Like(f), Edit: m.edit}
 	default:
 		p.Words = []talk.Word{
 			{Say: "change", Does: change, Of: "LINE", Takes: first.Example, Like: like, Help: "state a line"},
@@ -153,7 +154,7 @@ func (m Model) values() []talk.Thing {
 		if !ok {
 			continue
 		}
-		all = append(all, talk.Thing{Name: f.Label, Text: f.Text(), Like: f.Example, Must: f.Required, From: m.from(f), On: func() screen.Screen {
+		all = append(all, talk.Thing{Name: f.Label, Text: f.Text(), Like: form.Like(f), Must: f.Required, From: m.from(f), On: func() screen.Screen {
 			s := *m.sheet
 			s.hand = i
 			m.sheet = &s

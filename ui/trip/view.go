@@ -142,15 +142,14 @@ func (m Model) help(width int) string {
 	if !ok {
 		return ""
 	}
-	text, ink := f.Help, m.th.Muted
-	if len(f.Choices) == 0 && f.Refers == "" {
-		text += ", like " + f.Example
-	}
+	text, ink := form.Help(f), m.th.Muted
 	switch {
+	case f.Refers != "" && m.edit == nil: // picked, and left out for a reason that the help ends with
+		text = f.Help
 	case m.edit != nil && m.edit.IsWhole():
-		text, ink = "type a new one, like "+f.Example+"; arrows and backspace change this one", m.th.Text
+		text, ink = m.edit.OverHelp(form.Like(f)), m.th.Text
 	case m.edit != nil && m.edit.Says() != "":
-		text, ink = m.edit.Says(), m.th.Bad
+		text, ink = m.edit.Says(), m.edit.Ink(m.th)
 	}
 	return ink.On(strings.Join(cells.Clauses(cells.Safe(text), width, 1, m.th.Marks.More), ""))
 }

@@ -1,0 +1,156 @@
+package model
+
+import (
+	"errors"
+	"fmt"
+	"regexp"
+	"strconv"
+	"strings"
+	"time"
+
+	"washeve/model/quantity"
+)
+
+// How a person may type a day or a moment. Files hold whole dates and moments only.
+const (
+	ComingDays  = "2026-06-12, 06-12, tomorrow or fri"
+	PastMoments = "2026-06-12 08:15, yesterday 19:30 or fri"
+
+	pastDays = "2026-06-12, 06-12, yesterday or fri"
+)
+
+const noDay = "is no day of the calendar"
+
+// monthAndDay is a day without its year, the month first as in a whole date.
+var monthAndDay = regexp.MustCompile(`^(\d\d?)-(\d\d?)$`)
+
+// Plus is so many days later.
+func (d Date) Plus(days int) Date {
+	t := time.Date(d.Year, d.Month, d.Day+days, 12, 0, 0, 0, time.UTC)
+	return Date{t.Year(), t.Month(), t.Day()}
+}
+
+// Weekday is the day's own.
+func (d Date) Weekday() time.Weekday {
+	return time.Date(d.Year, d.Month, d.Day, 12, 0, 0, 0, time.UTC).Weekday()
+}
+
+// Full is the day with its weekday, such as "Sat 2026-11-28".
+func (d Date) Full() string { return d.Weekday().String()[:3] + " " + d.String() }
+
+// ComingDay reads the day of something planned as a person types it on the day today: a
+// whole date, "today", "tomorrow", a weekday or at least three letters of it (the next
+// such day; today's own name is today), or month and day such as 06-12 (the next such day
+// that is not before since). Where today is not known, the zero value, only whole dates
+// are read. Errors are of type [*quantity.ParseError].
+func ComingDay(text string, today, since Date) (Date, error) {
+	return dayInWords(text, dayRule{today: today, since: since, way: 1, refused: "yesterday", why: "is over", like: ComingDays})
+}
+
+// PastDay reads the day of something done as [ComingDay] does that of something planned:
+// "yesterday" in the place of "tomorrow", and the last such day in the place of the next.
+func PastDay(text string, today Date) (Date, error) {
+	return dayInWords(text, dayRule{today: today, since: today, way: -1, refused: "tomorrow", why: "is still to come", like: pastDays})
+}
+
+// dayRule is how words for a day are read.
+type dayRule struct {
+	today, since Date
+	way          int    // 1 for days to come, -1 for past ones
+	refused, why string // the word that lies the other way
+	like         string // what would be right
+}
+
+func dayInWords(text string, r dayRule) (Date, error) {
+	if r.today == (Date{}) {
+		return ParseDate(text)
+	}
+	word := strings.ToLower(strings.TrimSpace(text))
+	wrong := func(reason string) (Date, error) {
+		return Date{}, &quantity.ParseError{What: "date", Text: text, Reason: reason, Example: r.like}
+	}
+	switch word {
+	case "today":
+		return r.today, nil
+	case r.refused:
+		return wrong(r.why)
+	case "tomorrow", "yesterday":
+		return r.today.Plus(r.way), nil
+	}
+	if day, ok := weekdayOf(word); ok {
+		ahead := (int(day-r.today.Weekday())*r.way + 7) % 7
+		return r.today.Plus(ahead * r.way), nil
+	}
+	if d, ok := r.withYear(word); ok {
+		return d, nil
+	}
+	if d, err := ParseDate(text); err == nil {
+		return d, nil
+	}
+	return wrong(noDay)
+}
+
+// weekdayOf reads the name of a weekday, or three letters of it and more.
+func weekdayOf(word string) (time.Weekday, bool) {
+	const least = 3
+	for day := time.Sunday; day <= time.Saturday; day++ {
+		if len(word) >= least && strings.HasPrefix(strings.ToLower(day.String()), word) {
+			return day, true
+		}
+	}
+	return 0, false
+}
+
+// withYear reads a day without its year: of the next such day or, backwards, the last one.
+func (r dayRule) withYear(word string) (Date, bool) {
+	const leapYears = 8 // apart, at most
+	parts := monthAndDay.FindStringSubmatch(word)
+	if parts == nil {
+		return Date{}, false
+	}
+	month, _ := strconv.Atoi(parts[1])
+	day, _ := strconv.Atoi(parts[2])
+	for years := range leapYears + 1 {
+		d, err := ParseDate(fmt.Sprintf("%04d-%02d-%02d", r.since.Year+years*r.way, month, day))
+		if err == nil && d.Compare(r.since)*r.way >= 0 {
+			return d, true
+		}
+	}
+	return Date{}, false
+}
+
+// PastMoment reads a moment as a person types it at now, for something done: what
+// [ParseMoment] reads in the zone of now, or a day as [PastDay] reads it with a time of
+// day behind it. A day alone is its noon, or now where that is still to come.
+func PastMoment(text string, now time.Time) (Moment, error) {
+	word, clock, _ := strings.Cut(strings.TrimSpace(text), " ")
+	day, err := PastDay(word, MomentOf(now).Date())
+	var wrong *quantity.ParseError
+	switch {
+	case err == nil && clock == "":
+		if noon := day.at(TimeOfDay{Hour: 12}, now.Location()); noon.Before(now) || day != MomentOf(now).Date() {
+			return sane(noon, text)
+		}
+		return MomentOf(now), nil
+	case err == nil:
+		if at, err := ParseTimeOfDay(clock); err == nil {
+			return sane(day.at(at, now.Location()), text)
+		}
+	case errors.As(err, &wrong) && wrong.Reason != noDay:
+		wrong.What, wrong.Example = "moment", PastMoments
+		return Moment{}, wrong
+	}
+	m, err := ParseMoment(text, now.Location())
+	if errors.As(err, &wrong) {
+		wrong.Example = PastMoments
+	}
+	return m, err
+}
+
+// at is a time of the day in a zone.
+func (d Date) at(t TimeOfDay, zone *time.Location) time.Time {
+	return time.Date(d.Year, d.Month, d.Day, t.Hour, t.Minute, 0, 0, zone)
+}
+
+// Full is the moment as its own clock told it, with the weekday: "Sat 2026-11-28 08:15".
+func (m Moment) Full() string { return m.Date().Full() + m.Time().Format(" 15:04") }
