@@ -24,6 +24,7 @@ type Field struct {
 	Scalar   bool     // in files a bare number or boolean, not a quoted quantity
 	List     bool     // in files an array of words, or one text with commas
 	Day      bool     // a day to come: a person may type it as [ComingDay] reads it
+	Sides    string   // of degrees, the letters of their two sides, the positive one first: "NS" or "EW"
 	Moment   bool     // of what was done: a person may type it as [PastMoment] reads it
 	value    value
 }
@@ -80,6 +81,8 @@ func (f Field) Set(text string) error {
 }
 
 func (f Field) required() Field { f.Required = true; return f }
+
+func (f Field) onSides(letters string) Field { f.Sides = letters; return f }
 
 func (f Field) refersTo(section string) Field { f.Refers = section; return f }
 

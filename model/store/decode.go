@@ -126,10 +126,21 @@ func (d *decoding) fill(t *table, fields []model.Field) {
 			e.failed = true
 			d.fault(e.line, e.key, fault.Error, "%s", problem)
 		}
-		if read, comma := f.ReadAs(); comma {
-			d.asides = append(d.asides, fault.Fault{File: d.file, Line: e.line, Key: e.key, Severity: fault.Notice, Problem: fmt.Sprintf("%s is read as %s: the comma is one of decimals", shown(f.Text()), read)})
+		if said := readAs(f); said != "" {
+			d.asides = append(d.asides, fault.Fault{File: d.file, Line: e.line, Key: e.key, Severity: fault.Notice, Problem: shown(f.Text()) + " is read as " + said})
 		}
 	}
+}
+
+// readAs tells how a value was read, where that may surprise; "" where it cannot.
+func readAs(f model.Field) string {
+	if read, comma := f.ReadAs(); comma {
+		return read + ": the comma is one of decimals"
+	}
+	if note := model.WestNote(f.Text()); f.Key == model.LongitudeKey && note != "" {
+		return model.WithSide(f.Text(), f.Sides) + "; " + note
+	}
+	return ""
 }
 
 func find(fields []model.Field, key string) (model.Field, bool) {

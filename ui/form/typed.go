@@ -15,29 +15,68 @@ type Calendar struct {
 // From is the calendar of a day, from that day on.
 func From(today model.Date) Calendar { return Calendar{Today: today, Since: today} }
 
-// Written is what a person typed as a file holds it: a day in words becomes its date. What
-// is wrong with it is told; any other text is as it was, right or wrong.
-func (c Calendar) Written(f model.Field, text string) (string, error) {
-	if !f.Day || blank(text) {
-		return text, nil
+// Set states a field of a noun as a person typed it, by what sets a field of that noun by
+// its key as a file holds it: a day in words becomes its date, degrees get their side, and
+// a latitude and a longitude in one text go where each belongs.
+func (c Calendar) Set(f model.Field, text string, set func(key, text string) error) error {
+	north, east, both := position(f, text)
+	switch {
+	case both:
+		if err := set(model.LatitudeKey, model.WithSide(north, northSouth)); err != nil {
+			return err
+		}
+		return set(model.LongitudeKey, model.WithSide(east, eastWest))
+	case f.Sides != "":
+		text = model.WithSide(text, f.Sides)
+	case f.Day && !blank(text):
+		day, err := model.ComingDay(text, c.Today, c.Since)
+		if err != nil {
+			return err
+		}
+		text = day.String()
 	}
-	day, err := model.ComingDay(text, c.Today, c.Since)
-	if err != nil {
-		return text, err
+	return set(f.Key, text)
+}
+
+// The sides of a position, the positive one first.
+const (
+	northSouth = "NS"
+	eastWest   = "EW"
+)
+
+// position parts a text with both numbers of a position.
+func position(f model.Field, text string) (north, east string, both bool) {
+	if f.Sides == "" {
+		return "", "", false
 	}
-	return day.String(), nil
+	return model.SplitPosition(text)
 }
 
 // Taken is what a right text was read as, in words, where that is more than the text says.
 func (c Calendar) Taken(f model.Field, text string) string {
-	if !f.Day || blank(text) {
-		return ""
+	north, east, both := position(f, text)
+	switch {
+	case both:
+		return model.WithSide(north, northSouth) + ", " + longitude(east)
+	case f.Sides == eastWest && longitude(text) != text:
+		return longitude(text)
+	case f.Sides == northSouth && model.WithSide(text, northSouth) != text:
+		return model.WithSide(text, northSouth)
+	case f.Day && !blank(text):
+		if day, err := model.ComingDay(text, c.Today, c.Since); err == nil {
+			return day.Full()
+		}
 	}
-	day, err := model.ComingDay(text, c.Today, c.Since)
-	if err != nil {
-		return ""
+	return ""
+}
+
+// longitude is a longitude with its side, and how the other side is typed where none was.
+func longitude(text string) string {
+	sided := model.WithSide(text, eastWest)
+	if note := model.WestNote(text); note != "" {
+		return sided + "; " + note
 	}
-	return day.Full()
+	return sided
 }
 
 func blank(text string) bool { return strings.TrimSpace(text) == "" }
@@ -49,6 +88,10 @@ func Like(f model.Field) string {
 		return model.ComingDays
 	case f.Moment:
 		return model.PastMoments
+	case f.Sides == northSouth:
+		return f.Example + ", or both lines at once: 38.6, -109.5"
+	case f.Sides == eastWest:
+		return f.Example + " or -109.5"
 	}
 	return f.Example
 }

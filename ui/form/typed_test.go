@@ -11,38 +11,77 @@ import (
 	"washeve/ui/form"
 )
 
-func TestADayInWordsIsWrittenAsItsDate(t *testing.T) {
-	c := form.From(model.Date{Year: 2026, Month: time.November, Day: 28})
-	var w model.Wash
-	name, date := w.Fields()[0], w.Fields()[1]
-	text, err := c.Written(date, "fri")
-	require.NoError(t, err)
-	assert.Equal(t, "2026-12-04", text)
-	assert.Equal(t, "Fri 2026-12-04", c.Taken(date, "fri"))
-	assert.Empty(t, c.Taken(date, "frid?"))
-	_, err = c.Written(date, "soon")
-	require.ErrorContains(t, err, "tomorrow or fri", "the error names what may be typed")
-	for _, same := range []string{"", " "} {
-		text, err = c.Written(date, same)
-		require.NoError(t, err)
-		assert.Equal(t, same, text, "nothing takes the day away")
+// set states a field of a noun by the calendar, and gives the noun's texts by key.
+func set(c form.Calendar, item model.Item, key, text string) (map[string]string, error) {
+	fields := map[string]model.Field{}
+	for _, f := range item.Fields() {
+		fields[f.Key] = f
 	}
-	text, err = c.Written(name, "fri")
+	err := c.Set(fields[key], text, func(key, text string) error { return fields[key].Set(text) })
+	texts := map[string]string{}
+	for k, f := range fields {
+		if f.Given() {
+			texts[k] = f.Text()
+		}
+	}
+	return texts, err
+}
+
+func day() form.Calendar { return form.From(model.Date{Year: 2026, Month: time.November, Day: 28}) }
+
+func TestADayInWordsIsWrittenAsItsDate(t *testing.T) {
+	var w model.Wash
+	got, err := set(day(), &w, "date", "fri")
 	require.NoError(t, err)
-	assert.Equal(t, "fri", text, "a wash may be called so")
-	assert.Empty(t, c.Taken(name, "fri"))
-	assert.Contains(t, form.Help(date), "like 2026-06-12, 06-12, tomorrow or fri; a weekday is today or the next one")
-	_, err = form.Calendar{}.Written(date, "fri")
+	assert.Equal(t, map[string]string{"date": "2026-12-04"}, got)
+	name, date := w.Fields()[0], w.Fields()[1]
+	assert.Equal(t, "Fri 2026-12-04", day().Taken(date, "fri"))
+	assert.Empty(t, day().Taken(date, "frid?"))
+	_, err = set(day(), &w, "date", "soon")
+	require.ErrorContains(t, err, "tomorrow or fri", "the error names what may be typed")
+	_, err = set(form.Calendar{}, &w, "date", "fri")
 	require.Error(t, err, "no clock, no words")
+	got, err = set(day(), &w, "date", " ")
+	require.NoError(t, err)
+	assert.Empty(t, got, "nothing takes the day away")
+	got, err = set(day(), &w, "name", "fri")
+	require.NoError(t, err)
+	assert.Equal(t, map[string]string{"name": "fri"}, got, "a wash may be called so")
+	assert.Empty(t, day().Taken(name, "fri"))
+	assert.Contains(t, form.Help(date), "like 2026-06-12, 06-12, tomorrow or fri; a weekday is today or the next one")
+}
+
+func TestDegreesGetTheirSide(t *testing.T) {
+	for _, c := range []struct{ key, typed, north, east, taken string }{
+		{"latitude", "33.45", "33.45 N", "", "33.45 N"},
+		{"latitude", "-33,45", "33.45 S", "", "33.45 S"},
+		{"latitude", "33.45 N", "33.45 N", "", ""},
+		{"longitude", "-112.07", "", "112.07 W", "112.07 W"},
+		{"longitude", "112.07", "", "112.07 E", "112.07 E; for the west write 112.07 W"},
+		{"longitude", "+112.07", "", "112.07 E", "112.07 E"},
+		{"latitude", "33.45, -112.07", "33.45 N", "112.07 W", "33.45 N, 112.07 W"},
+		{"latitude", "33,45, -112,07", "33.45 N", "112.07 W", "33.45 N, 112.07 W"},
+		{"latitude", "33.45, 112.07", "33.45 N", "112.07 E", "33.45 N, 112.07 E; for the west write 112.07 W"},
+		{"longitude", "33° 27' N, 112° 4' W", "33° 27' N", "112° 4' W", "33° 27' N, 112° 4' W"},
+	} {
+		var p model.Place
+		got, err := set(day(), &p, c.key, c.typed)
+		require.NoError(t, err, c.typed)
+		assert.Equal(t, [2]string{c.north, c.east}, [2]string{got["latitude"], got["longitude"]}, c.typed)
+		for _, f := range p.Fields() {
+			if f.Key == c.key {
+				assert.Equal(t, c.taken, day().Taken(f, c.typed), c.typed)
+			}
+		}
+	}
 }
 
 func TestTheDayThatIsReadIsSaidWhileItIsTyped(t *testing.T) {
-	c := form.From(model.Date{Year: 2026, Month: time.November, Day: 28})
 	var w model.Wash
 	date := w.Fields()[1]
-	e := form.Start("2026-06-12", date.Example).Telling(func(text string) string { return c.Taken(date, text) })
+	e := form.Start("2026-06-12", date.Example).Telling(func(text string) string { return day().Taken(date, text) })
 	assert.Empty(t, e.Says(), "nothing was typed yet")
-	try := func(text string) error { _, err := c.Written(date, text); return err }
+	try := func(text string) error { _, err := set(day(), &model.Wash{}, "date", text); return err }
 	e = e.With("tomorrow", try)
 	assert.Equal(t, "Sun 2026-11-29", e.Says())
 	e = e.With("tomorrows", try)

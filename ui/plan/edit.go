@@ -143,10 +143,7 @@ func (m Model) take(text string) Model {
 func (m Model) with(r ref, text string) (work, error) {
 	w := m.ground().clone()
 	f, _ := w.field(r)
-	text, err := m.calendar().Written(f, text)
-	if err == nil {
-		err = w.set(r, text)
-	}
+	err := m.calendar().Set(f, text, func(key, text string) error { return w.set(ref{r.section, r.index, key}, text) })
 	if err == nil && m.adding != nil && m.adding.wash {
 		err = m.now.freeWash(w.wash.Name)
 	}

@@ -1,6 +1,8 @@
 package rig
 
 import (
+	"strings"
+
 	tea "github.com/charmbracelet/bubbletea"
 
 	"washeve/model"
@@ -40,7 +42,7 @@ func (m Model) startTyping(base stock.Stock, r stock.Ref, text string) Model {
 	if !ok {
 		return m
 	}
-	t := typing{Edit: form.Start(text, f.Example), ref: r, base: base, draft: base, was: f.Text(), from: place{m.at, m.inForm, m.hand}}
+	t := typing{Edit: form.Start(text, f.Example).Telling(func(text string) string { return form.Calendar{}.Taken(f, text) }), ref: r, base: base, draft: base, was: f.Text(), from: place{m.at, m.inForm, m.hand}}
 	t.Good = f.Text()
 	m.typing = &t
 	return m
@@ -57,7 +59,11 @@ func (m Model) overtyped(msg tea.KeyMsg) Model {
 // with is a stock with one field stated.
 func with(s stock.Stock, r stock.Ref, text string) (stock.Stock, error) {
 	c := s.Clone()
-	return c, c.Set(r, text)
+	f, _ := c.Field(r)
+	set := func(key, text string) error {
+		return c.Set(stock.Ref{Section: r.Section, Index: r.Index, Key: key}, text)
+	}
+	return c, form.Calendar{}.Set(f, text, set) // what is owned has no day
 }
 
 func (t typing) check(text string) error {
@@ -150,6 +156,9 @@ func (m Model) finishTyping() Model {
 	}
 	if t.Problem != nil {
 		return m.warn(t.NotTaken())
+	}
+	if taken := t.Taken(); taken != "" && !m.alarm && m.ask == nil {
+		return m.say(strings.TrimSpace(taken + ". " + m.status))
 	}
 	return m
 }

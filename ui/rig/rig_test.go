@@ -3,7 +3,9 @@ package rig
 import (
 	"testing"
 
+	tea "github.com/charmbracelet/bubbletea"
 	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
 
 	"washeve/model"
 	"washeve/model/quantity"
@@ -70,6 +72,26 @@ func TestASecondVehicleIsAddedAndUsed(t *testing.T) {
 	assert.Equal(t, "Tin Box", kept.kept.Wash.Vehicle)
 	assert.Len(t, kept.kept.Rig.Vehicles, 2)
 	assert.Equal(t, "Tin Box", done(p.Keys("esc"), "esc").Stock.Wash.Vehicle)
+}
+
+// A position that is pasted on one line fills both, and one undo takes both back.
+func TestAPastedPositionFillsBothLines(t *testing.T) {
+	o, kept := ours()
+	p := play(t, o, "end pgup enter")
+	for _, f, _ := p.M.target(); f.Key != model.LatitudeKey; _, f, _ = p.M.target() {
+		hand := p.M.hand
+		p.Keys("down")
+		require.NotEqual(t, hand, p.M.hand, "there is a line for the latitude")
+	}
+	was := p.M.now.Clone()
+	p.Keys("enter ctrl+u").Send(tea.KeyMsg{Type: tea.KeyRunes, Runes: []rune("33° 27' N, 112° 4' W"), Paste: true})
+	p.Keys("enter")
+	assert.Contains(t, p.Seen(), "33° 27' N, 112° 4' W")
+	got := (*kept.kept.Places)[p.M.at.Index]
+	assert.Equal(t, "33° 27' N", got.Latitude.Words())
+	assert.Equal(t, "112° 4' W", got.Longitude.Words())
+	p.Keys("u")
+	assert.Equal(t, *was.Places, *kept.kept.Places)
 }
 
 // What is typed behind a new name is what the item is, not another name.

@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"washeve/model"
+	"washeve/ui/form"
 	"washeve/ui/screen"
 	"washeve/ui/talk"
 )
@@ -26,7 +27,7 @@ func (m Model) Spoken() talk.Page {
 	case m.typing != nil:
 		f, _ := m.typing.draft.Field(m.typing.ref)
 		p.Title = m.Title()
-		p.Asks = &talk.Question{Ask: f.Label, Like: f.Example, Edit: &m.typing.Edit}
+		p.Asks = &talk.Question{Ask: f.Label, Like: form.Like(f), Edit: &m.typing.Edit}
 	case m.inForm:
 		p.Words = m.fieldWords()
 	default:
@@ -116,7 +117,7 @@ func (m Model) fields() []talk.Thing {
 		if r.lacks() {
 			text = ""
 		}
-		all = append(all, talk.Thing{Name: r.field.Label, Whose: side, Text: text, Group: group, Like: r.field.Example, Must: r.field.Required, From: m.from(r.field), On: func() screen.Screen {
+		all = append(all, talk.Thing{Name: r.field.Label, Whose: side, Text: text, Group: group, Like: form.Like(r.field), Must: r.field.Required, From: m.from(r.field), On: func() screen.Screen {
 			m.hand, m.inForm = i, true
 			return m
 		}})

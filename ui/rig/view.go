@@ -245,7 +245,7 @@ func (m *Model) help() (string, theme.Ink) {
 	case !ok:
 		return m.listHelp(), m.th.Muted
 	case m.typing != nil && m.typing.Says() != "":
-		return m.typing.Says(), m.th.Bad
+		return m.typing.Says(), m.typing.Ink(m.th)
 	case m.looks.faults[r] != "" && f.Given():
 		return f.Label + " " + m.looks.faults[r], m.th.Doubt
 	}

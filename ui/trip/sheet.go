@@ -67,11 +67,7 @@ func (m Model) with(key, text string) (model.Trip, error) {
 	if !ok {
 		return t, fmt.Errorf("there is no %s here any more", key)
 	}
-	text, err := m.calendar().Written(f, text)
-	if err == nil {
-		err = f.Set(text)
-	}
-	if err != nil {
+	if err := m.calendar().Set(f, text, func(_, text string) error { return f.Set(text) }); err != nil {
 		return t, err
 	}
 	if f.Required && !f.Given() {
