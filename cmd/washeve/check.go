@@ -14,6 +14,7 @@ func (p *program) checkCommand() *cobra.Command {
 	return &cobra.Command{
 		Use:   "check FILE...",
 		Short: "Read files and report every fault, changing nothing",
+		Long:  "Read files and report every fault, changing nothing. A key that is mistyped, and so\nnot read, is a fault here: the exit code is 2.",
 		Args: func(_ *cobra.Command, args []string) error {
 			if len(args) == 0 {
 				return wrongf("name the files to check, such as rig.toml")
@@ -32,7 +33,7 @@ func (p *program) checkCommand() *cobra.Command {
 			} else {
 				p.tell(all)
 			}
-			if fault.HasErrors(all) || fault.HasLacks(all) {
+			if fault.HasErrors(all) || fault.HasLacks(all) || fault.HasUnread(all) {
 				return told{wrongUse}
 			}
 			if !p.json {

@@ -133,7 +133,7 @@ func (p *program) load() (library, error) {
 	mine := library{Library: lib, keep: keep, tripLacks: tripLacks}
 	mine.toHand(p.today())
 	for _, f := range faults {
-		if f.Severity == fault.Notice {
+		if f.Severity.Stands() {
 			mine.notice = f.Error()
 			break
 		}

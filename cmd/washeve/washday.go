@@ -37,7 +37,7 @@ func (p *program) means(b *book, dir string) washday.Means {
 func errorOf(faults []fault.Fault) error {
 	var words []string
 	for _, f := range faults {
-		if f.Severity != fault.Notice {
+		if !f.Severity.Stands() {
 			words = append(words, f.Error())
 		}
 	}

@@ -99,9 +99,9 @@ func (d *decoding) unknownSection(t *table, s schema) {
 	text := header(t.name, !t.double)
 	switch home := otherHome(t.name); {
 	case home != "":
-		d.fault(t.line, "", fault.Notice, "%s belongs in %s; here it is not read", text, home)
+		d.fault(t.line, "", fault.Unread, "%s belongs in %s; here it is not read", text, home)
 	default:
-		d.fault(t.line, "", fault.Notice, "%s is no section of this file, and is not read%s", text, meant(t.name, names))
+		d.fault(t.line, "", fault.Unread, "%s is no section of this file, and is not read%s", text, meant(t.name, names))
 	}
 }
 
@@ -161,7 +161,7 @@ func (d *decoding) unknownKey(e *entry, t *table, fields []model.Field) {
 	if t.name != "" {
 		where = "in " + header(t.name, !t.double)
 	}
-	d.fault(e.line, e.key, fault.Notice, "is no key %s, and is not read%s", where, meantKey(e.key, fields, t.name == ""))
+	d.fault(e.line, e.key, fault.Unread, "is no key %s, and is not read%s", where, meantKey(e.key, fields, t.name == ""))
 }
 
 // meantKey ends a message with the key that was likely meant, if any was: by the key, or by

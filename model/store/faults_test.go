@@ -26,8 +26,11 @@ func told(path string) []string {
 	var all []string
 	for _, f := range Check(path) {
 		text := strings.TrimPrefix(f.Error(), filepath.Dir(path)+string(filepath.Separator))
-		if f.Severity == fault.Notice {
+		switch f.Severity {
+		case fault.Notice:
 			text = "notice: " + text
+		case fault.Unread:
+			text = "not read: " + text
 		}
 		all = append(all, text)
 	}
@@ -92,15 +95,15 @@ func TestBadRigs(t *testing.T) {
 			`rig.toml:6: bed: no bed is called "big"; there is b`,
 			`rig.toml:7: softener: no softener is called "s": there is no softener yet`}},
 		{"unknown key", bed + "diametre = \"8 in\"\ncolour = \"blue\"\n", []string{
-			"notice: rig.toml:5: diametre: is no key in [[bed]], and is not read; did you mean diameter?",
-			"notice: rig.toml:6: colour: is no key in [[bed]], and is not read"}},
+			"not read: rig.toml:5: diametre: is no key in [[bed]], and is not read; did you mean diameter?",
+			"not read: rig.toml:6: colour: is no key in [[bed]], and is not read"}},
 		{"a label for a key", "format = 1\n[[vehicle]]\nname = \"v\"\nlength = \"40 ft\"\nheight = \"12 ft\"\ngroud_clearance = \"1 ft\"\n", []string{
-			"notice: rig.toml:6: groud_clearance: is no key in [[vehicle]], and is not read; did you mean clearance?"}},
+			"not read: rig.toml:6: groud_clearance: is no key in [[vehicle]], and is not read; did you mean clearance?"}},
 		{"unknown sections", bed + "[[softner]]\nname = \"s\"\n[[face]]\n[[place]]\n[x]\n", []string{
-			"notice: rig.toml:5: [[softner]] is no section of this file, and is not read; did you mean softener?",
-			"notice: rig.toml:7: [[face]] is no section of this file, and is not read; did you mean vehicle.face?",
-			"notice: rig.toml:8: [[place]] belongs in places.toml; here it is not read",
-			"notice: rig.toml:9: [x] is no section of this file, and is not read"}},
+			"not read: rig.toml:5: [[softner]] is no section of this file, and is not read; did you mean softener?",
+			"not read: rig.toml:7: [[face]] is no section of this file, and is not read; did you mean vehicle.face?",
+			"not read: rig.toml:8: [[place]] belongs in places.toml; here it is not read",
+			"not read: rig.toml:9: [x] is no section of this file, and is not read"}},
 		{"brackets", "format = 1\n[bed]\nname = \"b\"\nresin = \"1 ft3\"\n[[defaults]]\n", []string{
 			"rig.toml:2: [bed] is written [[bed]] in this file",
 			"rig.toml:5: [[defaults]] is written [defaults] in this file"}},
@@ -123,9 +126,9 @@ func TestBadRigs(t *testing.T) {
 		{"control", "format = 1\n[[pen]]\nname = \"a\\u001b[31mb\"\nscale = 442\n", []string{
 			`rig.toml:3: name: "a\x1b[31mb" has characters in it that cannot be shown; write the name like yellow pen`}},
 		{"keys that a terminal would obey", "format = 1\n\"\\u001b[2J\" = 1\n[\"\\u001bc\"]\n[\"vehicle.face\"]\n", []string{
-			`notice: rig.toml:2: "\x1b[2J": is no key at the top of this file, and is not read`,
-			`notice: rig.toml:3: ["\x1bc"] is no section of this file, and is not read`,
-			`notice: rig.toml:4: ["vehicle.face"] is no section of this file, and is not read; did you mean vehicle.face?`}},
+			`not read: rig.toml:2: "\x1b[2J": is no key at the top of this file, and is not read`,
+			`not read: rig.toml:3: ["\x1bc"] is no section of this file, and is not read`,
+			`not read: rig.toml:4: ["vehicle.face"] is no section of this file, and is not read; did you mean vehicle.face?`}},
 		{"newer", "format = 2\n[[bed]]\nnonsense = 1\n", []string{
 			"rig.toml:1: format = 2: this file is from a newer washeve; this one reads format = 1, so bring the program up to date"}},
 		{"format", "format = \"1\"\n", []string{`rig.toml:1: format: "1" is no format; write format = 1`}},

@@ -222,7 +222,7 @@ func (d *document) all(s schema, cross func() []model.Fault) []fault.Fault {
 	}
 	if d.broken {
 		// What is a section or a key is not known before these lines are mended.
-		d.faults = slices.DeleteFunc(d.faults, func(f fault.Fault) bool { return f.Severity == fault.Notice })
+		d.faults = slices.DeleteFunc(d.faults, func(f fault.Fault) bool { return f.Severity.Stands() })
 	}
 	return byLine(d.faults)
 }

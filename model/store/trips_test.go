@@ -41,7 +41,7 @@ water = "di"
 price = "185"
 `
 	assert.Equal(t, []string{
-		`notice: june.toml:3: spare: is no key at the top of this file, and is not read`,
+		`not read: june.toml:3: spare: is no key at the top of this file, and is not read`,
 		`june.toml:5: date: "2026-06-31" is no day of the calendar; write the date like 2026-06-12`,
 		`june.toml:6: date: is missing; write for example date = "2026-06-12"`,
 		`june.toml:7: place: "home" has a water of its own; leave out the place or the band of tds`,

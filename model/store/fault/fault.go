@@ -13,11 +13,13 @@ import (
 type Severity int
 
 // The severities. After an Error the value or the entry at that place is not in
-// what was read; a Lack is something needed that nobody has stated yet; a Notice
+// what was read; a Lack is something needed that nobody has stated yet; what is Unread is
+// not understood, such as a mistyped key: all else is as it was read without it; a Notice
 // is told and nothing is lost by it.
 const (
 	Error Severity = iota
 	Lack
+	Unread
 	Notice
 )
 
@@ -25,6 +27,8 @@ func (s Severity) String() string {
 	switch s {
 	case Lack:
 		return "missing"
+	case Unread:
+		return "not read"
 	case Notice:
 		return "note"
 	}
@@ -64,6 +68,14 @@ func shownPath(path string) string {
 func HasErrors(faults []Fault) bool {
 	return slices.ContainsFunc(faults, func(f Fault) bool { return f.Severity == Error })
 }
+
+// HasUnread tells whether something in the files is not understood.
+func HasUnread(faults []Fault) bool {
+	return slices.ContainsFunc(faults, func(f Fault) bool { return f.Severity == Unread })
+}
+
+// Stands tells that all of a file is in what was read, but for what is not understood.
+func (s Severity) Stands() bool { return s >= Unread }
 
 // HasLacks tells whether something needed is not stated yet.
 func HasLacks(faults []Fault) bool {

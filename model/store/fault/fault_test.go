@@ -24,7 +24,10 @@ func TestSeverities(t *testing.T) {
 	assert.True(t, HasLacks(faults))
 	assert.True(t, HasErrors(append(faults, Fault{})))
 	assert.False(t, HasLacks(faults[:1]))
-	assert.Equal(t, "note missing error", Notice.String()+" "+Lack.String()+" "+Error.String())
+	assert.False(t, HasUnread(faults))
+	assert.True(t, HasUnread(append(faults, Fault{Severity: Unread})))
+	assert.Equal(t, "note, not read, missing, error", Notice.String()+", "+Unread.String()+", "+Lack.String()+", "+Error.String())
+	assert.Equal(t, []bool{false, false, true, true}, []bool{Error.Stands(), Lack.Stands(), Unread.Stands(), Notice.Stands()})
 }
 
 func TestMeant(t *testing.T) {

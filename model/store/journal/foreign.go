@@ -73,13 +73,13 @@ func (s *scanner) begin(statements []statement, line int) bool {
 // still count.
 func (s *scanner) state(st statement) bool {
 	if st.section != "" {
-		s.add(fault.Notice, st.line, st.key, fmt.Sprintf("stands under %s, which this program does not know; it is kept and not used", st.section))
+		s.add(fault.Unread, st.line, st.key, fmt.Sprintf("stands under %s, which this program does not know; it is kept and not used", st.section))
 		return true
 	}
 	err := s.reader.Set(st.key, st.text)
 	switch {
 	case errors.Is(err, model.ErrUnknownKey):
-		s.add(fault.Notice, st.line, st.key, "is no field of this kind of entry; it is kept and not used"+meant(st.key, s.reader.Keys()))
+		s.add(fault.Unread, st.line, st.key, "is no field of this kind of entry; it is kept and not used"+meant(st.key, s.reader.Keys()))
 	case err != nil:
 		s.add(fault.Error, st.line, st.key, err.Error()+leftOut)
 		return false
