@@ -119,6 +119,7 @@ func jobs() map[string][2][]string {
 		"a place and its name":     {lines("rig; new place Dock; change TDS 150; back; rename Dock to Pier; back; copy Pier to Quay; back; take out Quay; use Pier; back"), lines("R; pgdown; pgdown; pgdown; pgdown; pgdown; pgdown; n; =Dock; enter; enter; =150; enter; esc; e; ctrl+u; =Pier; enter; esc; c; =Quay; enter; esc; X; t; esc")},
 		"a face of the coach":      {lines("rig; show Marigold; face left; change left area 400 ft2; drop face left area; undo"), lines("R; enter; f; 2; enter; =400 ft2; enter; X; u")},
 		"a wash after another":     {lines("new wash Toad day; place Fernwater; washes 2; place Fernwater; undo; washes Toad"), lines("N; ctrl+u; =Toad day; enter; p; 3; L; 2; p; 3; u; L; 2")},
+		"a trip begun, taken back": {lines("trip; later 2; begin; later 2; undo; undo; later 2"), lines("T; home; down; .; b; home; down; .; u; u; home; down; .")},
 		"a trip":                   {lines("trip; take advice; begin; new wash; change date 2026-07-01; back; later 2; drop 3; yes; undo; next trip; back"), lines("T; t; b; n; enter; ctrl+u; =2026-07-01; enter; esc; home; down; .; home; down; down; X; y; u; tab; esc")},
 		"the stop of a wash":       {lines("trip; show 3; change date 2026-06-08; change at the stop Juniper Flats; back"), lines("T; down; down; enter; enter; =2026-06-08; enter; down; enter; 1; esc")},
 		"a wash ended early":       {lines("wash; next; on; off; flow 46 s; end; yes; back"), lines("W; enter; space; space; f; =46 s; enter; x; y; esc")},

@@ -123,3 +123,29 @@ func read(t *testing.T, path string) string {
 	require.NoError(t, err)
 	return string(data)
 }
+
+// A trip that is begun has a file at once; u takes the trip and its file away, and r brings
+// both back.
+func TestATripThatWasBegunIsTakenBack(t *testing.T) {
+	home := t.TempDir()
+	dir, _ := ownFiles(t, home)
+	begun := filepath.Join(dir, "trips", "trip-2.toml")
+	s := start(t, setup{home: home})
+	s.sees("Marigold at Juniper Flats")
+	s.press("T")
+	s.sees(" loop, ")
+	s.press("b")
+	s.sees("(2 of 2)", "A trip to start from.")
+	was := read(t, begun)
+	s.press("u")
+	s.sees(" loop, ", "Undone.")
+	assert.NoFileExists(t, begun)
+	s.press("r")
+	s.sees("(2 of 2)", "Done again.")
+	assert.Equal(t, was, read(t, begun))
+	s.press("u")
+	s.sees(" loop, ", "Undone.")
+	s.press("q")
+	require.Zero(t, s.ends())
+	assert.NoFileExists(t, begun)
+}

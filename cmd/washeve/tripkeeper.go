@@ -60,6 +60,21 @@ func (k *tripKeeper) Keep(index int, t model.Trip) error {
 	return k.store.SaveTrip(k.files[index], t)
 }
 
+// Drop takes the last trip away, and its file where it has one.
+func (k *tripKeeper) Drop() error {
+	last := len(k.trips) - 1
+	if last < 0 {
+		return nil
+	}
+	if file := k.files[last]; file != "" && !k.borrowed {
+		if err := k.store.DropTrip(file); err != nil {
+			return err
+		}
+	}
+	k.trips, k.files = k.trips[:last:last], k.files[:last:last]
+	return nil
+}
+
 // saved lets what is like a wash be like it as it was saved.
 func (k *tripKeeper) saved(file string, w model.Wash) {
 	all := &k.lib.Washes

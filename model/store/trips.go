@@ -2,6 +2,7 @@ package store
 
 import (
 	"cmp"
+	"fmt"
 	"os"
 	"path/filepath"
 	"slices"
@@ -9,6 +10,7 @@ import (
 
 	"washeve/model"
 	"washeve/model/store/fault"
+	"washeve/model/store/safefile"
 )
 
 // TripFolder is the folder of the trips inside the data folder; the faults of a trip
@@ -124,6 +126,34 @@ func (s *Store) SaveTrip(file string, t model.Trip) error {
 		return err
 	}
 	return save(s, filepath.Join(TripFolder, file), &t, tripSchema)
+}
+
+// DropTrip takes a file of the folder trips away, where it is still as it was read or
+// saved here. One that was never written is none. Errors are [ErrChanged], or tell why the
+// file could not be taken away.
+func (s *Store) DropTrip(file string) error {
+	if err := fileName(file, "a trip file", "june.toml"); err != nil {
+		return err
+	}
+	s.mu.Lock()
+	defer s.mu.Unlock()
+	name := filepath.Join(TripFolder, file)
+	if s.seen[name] == nil {
+		return nil
+	}
+	return locked(s.dir, func() error {
+		if err := s.unchanged(name); err != nil {
+			return err
+		}
+		path := filepath.Join(s.dir, name)
+		if err := os.Remove(path); err != nil {
+			return fmt.Errorf("%s was not taken away: %w; it is as it was%s", path, err, safefile.Remedy(err, "undo again"))
+		}
+		delete(s.seen, name)
+		delete(s.made, name)
+		delete(s.before, name)
+		return safefile.SyncFolder(filepath.Dir(path))
+	})
 }
 
 // NewTripFile gives a free file name for a trip that is called name.

@@ -129,3 +129,23 @@ func TestNewTripFile(t *testing.T) {
 	require.Len(t, lib.Trips, 2)
 	assert.Equal(t, []string{"example.toml", "trip.toml"}, []string{lib.Trips[0].File, lib.Trips[1].File})
 }
+
+// What was written here is taken away, unless somebody has changed it meanwhile.
+func TestDropTrip(t *testing.T) {
+	s, _ := written(t)
+	require.NoError(t, s.DropTrip("never.toml"), "one that was never written is none")
+	path := filepath.Join(s.Dir(), "trips", "new.toml")
+	require.NoError(t, s.SaveTrip("new.toml", model.Trip{Name: "one"}))
+	require.NoError(t, s.DropTrip("new.toml"))
+	require.NoFileExists(t, path)
+	require.NoError(t, s.SaveTrip("new.toml", model.Trip{Name: "two"}), "and can be written again")
+	assert.Contains(t, text(t, s, "trips/new.toml"), `name = "two"`)
+
+	mine := []byte("format = 1\nname = \"mine\"\n")
+	require.NoError(t, os.WriteFile(path, mine, 0o600))
+	require.ErrorIs(t, s.DropTrip("new.toml"), ErrChanged)
+	got, err := os.ReadFile(path)
+	require.NoError(t, err)
+	assert.Equal(t, mine, got)
+	assert.ErrorContains(t, s.DropTrip("../rig.toml"), "june.toml")
+}

@@ -2,11 +2,13 @@ package trip
 
 import (
 	"cmp"
+	"slices"
 	"strconv"
 
 	"washeve/model"
 	"washeve/model/quantity"
 	"washeve/planner"
+	"washeve/planner/trip"
 	"washeve/ui/cells"
 	"washeve/ui/history"
 	"washeve/ui/keeping"
@@ -15,9 +17,17 @@ import (
 
 // commit puts a trip in force: it can be undone, the plan follows, and it is kept.
 func (m Model) commit(t model.Trip) Model {
-	m.history = m.history.Edited(m.now)
+	m.history = m.history.Edited(m.version())
 	return m.settle(t)
 }
+
+// version is what undo goes back to: the trip that is shown, and how many there are.
+type version struct {
+	trip      model.Trip
+	at, trips int
+}
+
+func (m *Model) version() version { return version{m.now, m.at, len(m.trips)} }
 
 // settle plans a trip that is now in force, and keeps it.
 func (m Model) settle(t model.Trip) Model {
@@ -34,10 +44,46 @@ func (m Model) undone() Model { return m.settled("Undone.", m.history.Undone) }
 func (m Model) redone() Model { return m.settled("Done again.", m.history.Redone) }
 
 // settled goes a step through the history.
-func (m Model) settled(words string, step func(model.Trip) (model.Trip, history.Of[model.Trip])) Model {
-	t, past := step(m.now)
+func (m Model) settled(words string, step func(version) (version, history.Of[version])) Model {
+	v, past := step(m.version())
+	m, err := m.turned(v)
+	switch {
+	case err != nil:
+		return m.warn("The trip stays: " + err.Error())
+	case !m.begun:
+		m.history, m.plan, m.planErr, m.unsaved, m.lost = past, trip.Plan{}, nil, nil, false
+		return m.say(words)
+	}
 	m.history = past
-	return m.settle(t).done(words)
+	return m.settle(v.trip).done(words)
+}
+
+// turned shows the trip of a version, with as many trips as there were: one that was begun
+// since is taken away, for good. On error nothing is.
+func (m Model) turned(v version) (Model, error) {
+	if v.at == m.at && v.trips == len(m.trips) {
+		return m, nil
+	}
+	if v.trips < len(m.trips) {
+		if err := m.keeper.Drop(); err != nil {
+			return m, err
+		}
+	}
+	m.trips = m.withShown()[:min(v.trips, len(m.trips))]
+	if v.trips > len(m.trips) {
+		m.trips = append(m.trips, v.trip)
+	}
+	m.at, m.now, m.begun, m.hand = v.at, v.trip, v.trips > 0, 0
+	return m, nil
+}
+
+// withShown is all trips, the one that is shown as it stands.
+func (m *Model) withShown() []model.Trip {
+	all := slices.Clone(m.trips)
+	if m.begun {
+		all[m.at] = m.now
+	}
+	return all
 }
 
 // done says what was done, unless there is trouble to tell.
@@ -98,8 +144,9 @@ func (m Model) start() Model {
 	if place == "" && len(m.places) > 0 {
 		place = m.places[0].Name
 	}
-	m.at = len(m.trips)
-	m.begun = true
+	m.history = m.history.Edited(m.version())
+	m.trips = m.withShown()
+	m.at, m.begun = len(m.trips), true
 	m.now = model.Trip{
 		Name:  m.freeName(),
 		Stops: []model.Stop{{Date: day(ahead), Place: place}, {Date: day(ahead + week), Name: "next stop"}},
@@ -108,7 +155,7 @@ func (m Model) start() Model {
 		},
 	}
 	m.trips = append(m.trips, m.now)
-	m.history, m.hand = history.Of[model.Trip]{}, 1
+	m.hand = 1
 	return m.settle(m.now).done("A trip to start from. " + m.th.Key("enter", "show") + " changes a line; " + m.th.Key("n", "new wash") + " adds a wash, " + m.th.Key("o", "new stop") + " a stop.")
 }
 
@@ -235,9 +282,9 @@ func (m Model) moved(by int) Model {
 
 // other shows the trip after this one.
 func (m Model) other() Model {
-	m.trips[m.at] = m.now
+	m.trips = m.withShown()
 	m.at = (m.at + 1) % len(m.trips)
 	m.now = m.trips[m.at].Clone()
-	m.history, m.hand = history.Of[model.Trip]{}, 0
+	m.history, m.hand = history.Of[version]{}, 0
 	return m.replan(m.now).say("Now: " + m.now.Name + ".")
 }

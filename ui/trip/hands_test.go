@@ -35,6 +35,13 @@ func (k *memory) Keep(i int, t model.Trip) error {
 	return nil
 }
 
+func (k *memory) Drop() error {
+	if k.fails == nil {
+		k.trips = k.trips[:len(k.trips)-1]
+	}
+	return k.fails
+}
+
 func (k *memory) Like(name string) (model.Wash, bool) {
 	lib := store.Example()
 	return lib.WashLike(name)

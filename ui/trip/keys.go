@@ -49,6 +49,7 @@ func (m Model) Keys() []keys.Binding {
 	case !m.begun:
 		return []keys.Binding{
 			keys.New("Trip", begin, "enter", "start a trip", "enter", "b"),
+			m.history.RedoKey("Trip"),
 			keys.New("Trip", back, "esc", "back", "esc", "backspace").Explained("back to the plan"),
 		}
 	}

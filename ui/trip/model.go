@@ -27,6 +27,8 @@ type Keeper interface {
 	// Keep keeps a trip, in the place of one of them or, past the last, as a new
 	// one. An error that is a [washeve/ui/keeping.Rewriter] can be settled by asking the person.
 	Keep(index int, t model.Trip) error
+	// Drop takes the last trip away for good. On error it is as it was.
+	Drop() error
 	// Like finds the wash that a wash of a trip calls so.
 	Like(name string) (model.Wash, bool)
 	// Names lists the washes that one may be like.
@@ -67,7 +69,7 @@ type Model struct {
 	at      int        // the one that is shown; past the last: one that is not begun
 	begun   bool       // there is a trip
 	now     model.Trip // what is in force
-	history history.Of[model.Trip]
+	history history.Of[version]
 
 	plan    trip.Plan // of what is shown, or the last one that could be made
 	planErr error
