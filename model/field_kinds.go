@@ -11,8 +11,8 @@ func field[T any](key, label, help, example string, at *quantity.Opt[T], parse f
 }
 
 // dayField is a field that holds a day to come.
-func dayField(key, label, help, example string, at *quantity.Opt[Date]) Field {
-	f := field(key, label, help, example, at, ParseDate, Date.String)
+func dayField(label, help, example string, at *quantity.Opt[Date]) Field {
+	f := field("date", label, help, example, at, ParseDate, Date.String)
 	f.Day = true
 	return f
 }

@@ -26,7 +26,7 @@ type Stop struct {
 func (s *Stop) Fields() []Field {
 	const tank = "water in the vehicle's tank when you get there"
 	return []Field{
-		dayField("date", "from", "day on which you get there", "2026-06-12", &s.Date).required(),
+		dayField("from", "day on which you get there", "2026-06-12", &s.Date).required(),
 		name("name", "name", "what you call this stop, where its water is no place of yours", "the lake", &s.Name),
 		name("place", "place", "place whose water it has; left out, the water is unknown", "home", &s.Place).refersTo("place"),
 		reading("tds_low", "TDS, at least", "of an unknown water: what a pen might show, at the least", 3000, &s.LowTDS),
@@ -107,7 +107,7 @@ type TripWash struct {
 // Fields lists what can be stated of a wash of a trip, its stages apart.
 func (w *TripWash) Fields() []Field {
 	return []Field{
-		dayField("date", "date", "day of the wash", "2026-06-14", &w.Date).required(),
+		dayField("date", "day of the wash", "2026-06-14", &w.Date).required(),
 		name("name", "name", "what you call it: the wash, or who else draws from the bed", "truck windows", &w.Name),
 		name("place", "at the stop", "place or name of its stop, where you stand at more than one that day; left out, the last that you come to", "home", &w.Place).refersTo("place"),
 		name("vehicle", "vehicle", "what is washed", "our coach", &w.Vehicle).refersTo("vehicle"),
@@ -150,7 +150,7 @@ type ResinChange struct {
 // Fields lists what can be stated of a planned change.
 func (c *ResinChange) Fields() []Field {
 	return []Field{
-		dayField("date", "date", "day of the change, before the washes of that day", "2026-06-20", &c.Date).required(),
+		dayField("date", "day of the change, before the washes of that day", "2026-06-20", &c.Date).required(),
 		field("price", "price", "what this fill of resin costs; left out, what the bed's does", "$185", &c.Price, quantity.ParseMoney, quantity.Money.String),
 	}
 }

@@ -97,7 +97,7 @@ type Wash struct {
 func (w *Wash) Fields() []Field {
 	return slices.Concat([]Field{
 		name("name", "name", "what you call this wash", "Friday wash", &w.Name),
-		dayField("date", "date", "day of the wash", "2026-06-12", &w.Date),
+		dayField("date", "day of the wash", "2026-06-12", &w.Date),
 		name("place", "place", "where the water comes from", "home", &w.Place).refersTo("place"),
 		name("vehicle", "vehicle", "what is washed", "our coach", &w.Vehicle).refersTo("vehicle"),
 		name("bed", "bed", "DI bed in use", "half-foot tank", &w.Bed).refersTo("bed"),
