@@ -161,6 +161,6 @@ func TestCheckAsJSON(t *testing.T) {
 	require.Len(t, got.Faults, 2)
 	assert.Equal(t, 4, got.Faults[0].Line)
 	assert.Equal(t, "error", got.Faults[0].Severity)
-	assert.Equal(t, "note", got.Faults[1].Severity)
+	assert.Equal(t, "not read", got.Faults[1].Severity)
 	assert.Equal(t, "colour", got.Faults[1].Key)
 }

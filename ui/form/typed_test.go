@@ -85,5 +85,5 @@ func TestTheDayThatIsReadIsSaidWhileItIsTyped(t *testing.T) {
 	e = e.With("tomorrow", try)
 	assert.Equal(t, "Sun 2026-11-29", e.Says())
 	e = e.With("tomorrows", try)
-	assert.Equal(t, "is no day of the calendar; write it like 2026-06-12, 06-12, tomorrow or fri; tomorrow stays", e.Says())
+	assert.Equal(t, "is no day of the calendar; write it like 2026-06-12, 06-12, tomorrow or fri; 2026-06-12 stays", e.Says())
 }
