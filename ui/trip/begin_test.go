@@ -64,3 +64,11 @@ func TestATripThatCannotBeTakenAwayStays(t *testing.T) {
 	p.Keys("u")
 	assert.Len(t, k.trips, 1)
 }
+
+// Trips that are begun on one day have names of their own, which hold when they are moved.
+func TestATripThatIsBegunIsNamedPlainly(t *testing.T) {
+	o, _ := ours()
+	p := play(t, o, "b b")
+	assert.Equal(t, "trip 2", p.M.trips[1].Name)
+	assert.Equal(t, "trip 3", p.M.trips[2].Name)
+}

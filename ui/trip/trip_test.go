@@ -293,11 +293,3 @@ func TestATripThatIsOver(t *testing.T) {
 	o.Example = true
 	assert.Contains(t, play(t, o, "").Seen(), "Order resin by 2026-05-2")
 }
-
-// Trips that are begun on one day have names of their own, which hold when they are moved.
-func TestATripThatIsBegunIsNamedPlainly(t *testing.T) {
-	o, _ := ours()
-	p := play(t, o, "b b")
-	assert.Equal(t, "trip 2", p.M.trips[1].Name)
-	assert.Equal(t, "trip 3", p.M.trips[2].Name)
-}
