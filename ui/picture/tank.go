@@ -91,7 +91,8 @@ func (l layer) words() string {
 
 func percent(f quantity.Fraction) string { return fmt.Sprintf("%.0f", 100*tame(float64(f))) }
 
-// TankLegend names the layers after the wash in one line, for where the tank is narrow.
+// TankLegend names the layers after the wash in one line, for where the tank is narrow,
+// and says so where there is room.
 func TankLegend(th theme.Theme, before, after planner.Layers, width int) string {
 	line, used := "", 0
 	for _, l := range layersOf(th, before, after) {
@@ -101,8 +102,13 @@ func TankLegend(th theme.Theme, before, after planner.Layers, width int) string 
 			used += need
 		}
 	}
+	if used+len(legendOf) <= width {
+		line += th.Muted.On(legendOf)
+	}
 	return line
 }
+
+const legendOf = "after"
 
 func tankWords(layers []layer, size layout.Size) []string {
 	words := "bed:"
