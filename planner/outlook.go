@@ -6,6 +6,7 @@ import (
 	"washeve/model/quantity"
 	"washeve/planner/bed"
 	"washeve/planner/learning"
+	"washeve/planner/tag"
 	"washeve/planner/water"
 )
 
@@ -180,8 +181,9 @@ type bedLimits struct {
 	contact quantity.Opt[quantity.Duration]
 }
 
-// lookAtSoftener works out what is left in the softener.
-func lookAtSoftener(l *ledger, c chosen, raw water.Analysis, takes quantity.Volume) *SoftenerOutlook {
+// lookAtSoftener works out what is left in the softener. Since is who says what ran
+// through it, where anybody does.
+func lookAtSoftener(l *ledger, c chosen, since tag.Source, raw water.Analysis, takes quantity.Volume) *SoftenerOutlook {
 	if c.softener == nil {
 		return nil
 	}
@@ -196,7 +198,11 @@ func lookAtSoftener(l *ledger, c chosen, raw water.Analysis, takes quantity.Volu
 		capacity = bed.SoftenerCapacity(salt).Of(resin)
 		l.assume(Assumption{Name: "softener capacity", Value: quantity.ValueOf(capacity), Source: practice("20000 gr/ft3 at 6 lb/ft3 of salt, 24000 at 8, 27000 at 10, 30000 at 15")})
 	}
-	soFar := take(l, "softener gallons since salt", s.SoFar, 0, practice("freshly regenerated"))
+	soFar, counted := s.SoFar.Get()
+	if !counted {
+		since = practice("freshly regenerated")
+	}
+	l.assume(Assumption{Name: "softener gallons since salt", Value: quantity.ValueOf(soFar), Source: since})
 	hardness := quantity.Load(raw.Hardness())
 	whole := hardness.Supply(capacity)
 	left := max(whole-soFar, 0)

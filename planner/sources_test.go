@@ -61,3 +61,22 @@ func TestGallonsSoFarAreOfWhoSaysThem(t *testing.T) {
 		assert.Equal(t, tag.Source{Tag: tag.Yours, Text: want}, sourceOf(t, p, "bed gallons so far"))
 	}
 }
+
+// What ran through the softener is the rig's too, until the log counts it.
+func TestGallonsSinceSaltAreOfWhoSaysThem(t *testing.T) {
+	at, err := model.ParseMoment("2026-05-03T09:30:00-06:00", nil)
+	require.NoError(t, err)
+	wash := model.Entry{ID: "c234567890123456", At: at, Body: &model.WashDone{Place: "Juniper Flats", Softened: quantity.Some(30 * quantity.Gallon)}}
+	said := func(since quantity.Opt[quantity.Volume], entries ...model.Entry) tag.Source {
+		lib := store.Example()
+		lib.Rig.Softeners[0].SoFar = since
+		memory := planner.Memory{Past: planner.Recall(model.NewLog(entries), lib.Rig, lib.Places)}
+		p, err := memory.Make(lib.Rig, lib.Places, lib.Washes[0].Wash)
+		require.NoError(t, err)
+		return sourceOf(t, p, "softener gallons since salt")
+	}
+	stated := quantity.Some(50 * quantity.Gallon)
+	assert.Equal(t, "you stated it", said(stated).Text)
+	assert.Equal(t, "your log", said(stated, wash).Text)
+	assert.Equal(t, tag.Practice, said(quantity.Opt[quantity.Volume]{}).Tag)
+}
