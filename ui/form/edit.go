@@ -124,15 +124,13 @@ func (e Edit) check(try Try) Edit {
 		e.Good, e.Replaced = text, true
 		return e
 	}
+	e.Good, e.Replaced = e.before, false // nothing of a text that is wrong is taken
 	if offer := e.withUnit(text); offer != "" {
 		if err := try(offer); err != nil {
 			e.Problem = err // the unit is not what is wrong
 		} else {
 			e.Offer = offer
 		}
-	}
-	if strings.TrimSpace(text) == "" { // nothing is left of it, so nothing of it is taken
-		e.Good, e.Replaced = e.before, false
 	}
 	return e
 }

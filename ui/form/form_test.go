@@ -71,6 +71,8 @@ func TestTheValueBeforeTheEditStays(t *testing.T) {
 	assert.Equal(t, "33 ft 2", strings.TrimSpace(e.Text()[:7]))
 	assert.Contains(t, e.Says(), "; 40 ft stays")
 	assert.Equal(t, "40 ft", e.Before())
+	assert.Equal(t, "40 ft", e.Good, "nor is what was right on the way to it taken, when the program ends")
+	assert.False(t, e.Replaced)
 	required := func(text string) error {
 		if text == "" {
 			return errors.New("it is needed")
