@@ -16,10 +16,13 @@ const (
 	Dark     Light = "dark"
 )
 
-// LightAt is the light at an instant, under a clear sky over a flat horizon.
+// LightAt is the light at an instant, of this day or of the night that follows, under a
+// clear sky over a flat horizon. The sun of the next day counts, too: where nights are
+// short, a wash that is begun in the evening may end in it.
 func (f Forecast) LightAt(t time.Time) Light {
+	const half = 12 * time.Hour
 	switch {
-	case f.Sun.Up(t):
+	case f.place.Day(t.Add(-half), t.Add(half)).Up(t):
 		return Daylight
 	case f.place.At(t).Altitude > sun.Twilight:
 		return Twilight

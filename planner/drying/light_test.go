@@ -29,6 +29,23 @@ func TestTheLightAfterSunset(t *testing.T) {
 	}
 }
 
+// At 65 degrees in June the sun comes up again before the night has begun: what ends then
+// ends in its light, though this day's sun has set.
+func TestTheNextSunIsSeen(t *testing.T) {
+	in := coach()
+	in.Place.Latitude, in.Date = 65*deg, model.Date{Year: 2026, Month: 6, Day: 20}
+	f := day(t, in)
+	set := f.Sun.Set.Or(time.Time{})
+	rise := in.Place.Day(set, set.Add(24*time.Hour)).Rise.Or(time.Time{})
+	require.Less(t, rise.Sub(set), 2*time.Hour)
+	assert.Equal(t, drying.Twilight, f.LightAt(set.Add(rise.Sub(set)/2)))
+	assert.Equal(t, drying.Daylight, f.LightAt(rise.Add(time.Minute)))
+	late := drying.Start{At: set.Add(-time.Minute), End: rise.Add(time.Minute)}
+	assert.Empty(t, f.EndsWithoutSun(late))
+	late.End = rise.Add(-time.Minute)
+	assert.Equal(t, "after sunset at "+set.Format("15:04")+", in twilight", f.EndsWithoutSun(late))
+}
+
 func TestAStartTellsThatItEndsWithoutTheSun(t *testing.T) {
 	f := day(t, coach())
 	set := f.Sun.Set.Or(time.Time{})
