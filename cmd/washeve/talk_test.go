@@ -207,6 +207,11 @@ func TestAWordIsNoNameUnlessItIsQuoted(t *testing.T) {
 		assert.Contains(t, kept(t, dir)["places.toml"], `name = "undo"`)
 	}
 	dir := mine(t)
+	saidIn(t, dir, "bed", "salt", "change salt 4 lb", `change note "windy" at first, then "calm"`, "write")
+	assert.NotContains(t, kept(t, dir)["log.toml"], `note = "windy`)
+	saidIn(t, dir, "bed", "salt", "change salt 4 lb", `change note "calm"`, "write")
+	assert.Contains(t, kept(t, dir)["log.toml"], `note = "calm"`)
+	dir = mine(t)
 	saidIn(t, dir, "new wash", "place by the river")
 	assert.Contains(t, kept(t, dir)["washes/place-by-the-river.toml"], `name = "place by the river"`, "no place is called so")
 }

@@ -42,8 +42,10 @@ func (t *talk) inQuotes(q *Question, text string) string {
 }
 
 // unquoted is a value that stands in quotes, which keep it from being heard as a word.
+// Quotes around parts of a text are the text's own.
 func unquoted(text string) (value string, was bool) {
-	if n := len(text); n > 2 && text[0] == '"' && text[n-1] == '"' {
+	const quote = `"`
+	if n := len(text); n > 2 && text[:1] == quote && text[n-1:] == quote && strings.Count(text, quote) == 2 {
 		return text[1 : n-1], true
 	}
 	return text, false
