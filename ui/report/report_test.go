@@ -14,6 +14,7 @@ import (
 	"washeve/model/quantity"
 	"washeve/planner"
 	"washeve/planner/tag"
+	"washeve/planner/trip"
 	"washeve/ui/cells"
 	"washeve/ui/internal/golden"
 	"washeve/ui/internal/sample"
@@ -168,6 +169,11 @@ func TestNoChanceIsAllOrNothing(t *testing.T) {
 		1: "over 99 %", 0.9996: "over 99 %", 0.99: "99 %", 0.905: "90 %", 0.01: "1 %", 0.004: "under 1 %", 0: "under 1 %", quantity.Fraction(math.NaN()): "unknown",
 	} {
 		assert.Equal(t, words, report.Odds(chance), chance)
+	}
+	for _, over := range []bool{false, true} {
+		p := trip.Plan{Washes: make([]trip.WashPlan, 1), FirstAtRisk: -1, AllOnSpec: 1, Over: over}
+		assert.Contains(t, report.TripBrief(p, quantity.US)[0], "All on spec: over 99 %.")
+		assert.Contains(t, report.TripVerdict(p), "(over 99 %)")
 	}
 }
 

@@ -20,9 +20,9 @@ func briefVerdict(p trip.Plan) string {
 	case len(p.Washes) == 0:
 		return TripVerdict(p)
 	case p.FirstAtRisk < 0 && p.Over:
-		return "As planned, the resin lasted this trip. All on spec: " + Percent(p.AllOnSpec) + "."
+		return "As planned, the resin lasted this trip. All on spec: " + Odds(p.AllOnSpec) + "."
 	case p.FirstAtRisk < 0:
-		return "The resin lasts this trip. All on spec: " + Percent(p.AllOnSpec) + "."
+		return "The resin lasts this trip. All on spec: " + Odds(p.AllOnSpec) + "."
 	}
 	w := p.Washes[p.FirstAtRisk]
 	first := "First at risk"
