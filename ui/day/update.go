@@ -155,8 +155,8 @@ func (m Model) check(text string) error {
 	return fieldOf(&w, m.editAt).Set(text)
 }
 
-// finishEdit takes what was typed. A text that is wrong is dropped, the last
-// right one stays in force, and that is said.
+// finishEdit takes what was typed. A text that is wrong is dropped, the
+// value before it stays, and that is said.
 func (m Model) finishEdit() Model {
 	if m.edit == nil {
 		return m

@@ -86,8 +86,8 @@ func (m Model) offered() Model {
 	return m.withEdit(m.edit.With(m.edit.Offer, m.check))
 }
 
-// finishEdit takes what was typed. A text that is wrong is dropped, the last
-// right one stays in force, and that is said.
+// finishEdit takes what was typed. A text that is wrong is dropped, the
+// value before it stays, and that is said.
 func (m Model) finishEdit() Model {
 	if m.edit == nil {
 		return m

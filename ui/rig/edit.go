@@ -137,8 +137,8 @@ func (m Model) offered() Model {
 	return m.withEdit(m.typing.With(m.typing.Offer, m.typing.check))
 }
 
-// finishTyping takes what was typed. A text that is wrong is dropped, the last
-// right one stays in force, and that is said.
+// finishTyping takes what was typed. A text that is wrong is dropped, the
+// value before it stays, and that is said.
 func (m Model) finishTyping() Model {
 	if m.typing == nil {
 		return m

@@ -232,7 +232,7 @@ func (m Model) typing(does keys.Action) Model {
 }
 
 // finishEdit takes what was typed; a bare number takes the unit that is offered. A
-// text that is wrong is dropped, the last right one stays in force, and that is said.
+// text that is wrong is dropped, the value before it stays, and that is said.
 func (m Model) finishEdit() Model {
 	if m.edit == nil {
 		return m
