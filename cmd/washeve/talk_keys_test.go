@@ -101,11 +101,13 @@ var afterPrompt = regexp.MustCompile(`^(or help|yes or no): `)
 
 // Help tells what each word does, and not only the word again.
 func TestHelpTellsMoreThanTheWord(t *testing.T) {
+	pages := 0
 	for _, way := range pagesByWords() {
 		said := saidIn(t, mine(t), append(slices.Clone(way), "help", "back", "back")...)
 		if !strings.Contains(said, "help WORD:") {
 			continue // a value is asked for
 		}
+		pages++
 		list := said[:strings.LastIndex(said, "help WORD:")]
 		list = list[strings.LastIndex(list, " or help: ")+1:]
 		list = afterPrompt.ReplaceAllString(list[strings.LastIndex(list, " yes or no: ")+1:], "")
@@ -115,6 +117,7 @@ func TestHelpTellsMoreThanTheWord(t *testing.T) {
 			assert.NotEmpty(t, toldBeyond(line[1], line[2]), "%v: %s", way, line[0])
 		}
 	}
+	assert.Greater(t, pages, len(pagesByWords())/2, "most pages have words")
 }
 
 // toldBeyond is what is said of a word beyond itself.

@@ -193,7 +193,7 @@ func TestAWordIsHeardWhereAValueIsAskedFor(t *testing.T) {
 // Where a name or a note is asked for, a word of the page is the word; in quotes, and
 // behind a word that takes it, it is the value.
 func TestAWordIsNoNameUnlessItIsQuoted(t *testing.T) {
-	for _, word := range []string{"undo", "help", "back", "quit", "rig", "walk bed", "place Fernwater", "change vehicle length 41 ft"} {
+	for _, word := range []string{"undo", "help", "back", "quit", "rig", "walk bed", "list bed", "why flow cap", "place Fernwater", "change vehicle length 41 ft"} {
 		dir := mine(t)
 		said := saidIn(t, dir, "change vehicle length 33 ft", "new place", word, "", "quit")
 		assert.NotContains(t, kept(t, dir)["places.toml"], `name = "`+word+`"`)

@@ -2,6 +2,7 @@ package talk
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"washeve/ui/glossary"
@@ -46,6 +47,27 @@ func (w fixedWord) usable(p *Page) bool {
 		return p.Numbers != nil
 	}
 	return true
+}
+
+// suits tells that what stands behind a fixed word belongs there, on a page.
+func (w fixedWord) suits(p *Page, behind string) bool {
+	if !w.usable(p) {
+		return false
+	}
+	switch w.Say {
+	case "list":
+		for i, th := range p.Things() {
+			if th.holds(i, behind) {
+				return true
+			}
+		}
+		return strings.EqualFold(behind, "all")
+	case "walk":
+		return strings.EqualFold(behind, needed) || slices.ContainsFunc(p.Things(), func(th Thing) bool { return strings.EqualFold(th.Group, behind) })
+	case "why":
+		return len(matching(p.Numbers(), behind)) > 0
+	}
+	return false
 }
 
 // help lists the words of the page, or tells of one.
@@ -106,11 +128,7 @@ func (t *talk) list(holding string) {
 	}
 	things := p.Things()
 	for i, th := range things {
-		line := fmt.Sprintf("%d %s", i+1, th.whole())
-		if th.Text != "" {
-			line += ": " + th.Text
-		}
-		if !strings.Contains(strings.ToLower(th.Group+" "+line), strings.ToLower(holding)) {
+		if !th.holds(i, holding) {
 			continue
 		}
 		if shown++; shown > limit {
@@ -121,7 +139,7 @@ func (t *talk) list(holding string) {
 			group = th.Group
 			t.say(group + ":")
 		}
-		t.say(line)
+		t.say(th.listed(i))
 	}
 	switch {
 	case len(things) == 0:
@@ -129,6 +147,20 @@ func (t *talk) list(holding string) {
 	case shown == 0:
 		t.say("Read: list, and " + quoted(holding) + " behind it. No line here holds that.")
 	}
+}
+
+// listed is the line that the list has of a thing.
+func (th Thing) listed(i int) string {
+	line := fmt.Sprintf("%d %s", i+1, th.whole())
+	if th.Text != "" {
+		line += ": " + th.Text
+	}
+	return line
+}
+
+// holds tells that some words are on the line of a thing, or in the name of its part.
+func (th Thing) holds(i int, words string) bool {
+	return strings.Contains(strings.ToLower(th.Group+" "+th.listed(i)), strings.ToLower(words))
 }
 
 // quit ends the program; where work would be lost it asks.

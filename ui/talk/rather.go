@@ -109,7 +109,10 @@ func isLine(s Speaker, text string) bool {
 	if word, ok := behind(text, "help"); ok && word != "" {
 		return isLine(s, word)
 	}
-	return slices.ContainsFunc(fixed(), func(w fixedWord) bool { return strings.EqualFold(text, w.Say) })
+	return slices.ContainsFunc(fixed(), func(w fixedWord) bool {
+		rest, begins := behind(text, w.Say)
+		return begins && (rest == "" || w.suits(&page, rest))
+	})
 }
 
 // suits tells that what stands behind a word belongs there.
