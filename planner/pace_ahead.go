@@ -2,7 +2,6 @@ package planner
 
 import (
 	"math"
-	"time"
 
 	"washeve/model"
 	"washeve/model/quantity"
@@ -90,9 +89,7 @@ func (p Pace) Until(left quantity.Volume, from model.Date) (model.Date, bool) {
 func OrderBy(needed model.Date, lead quantity.Duration) model.Date { return dayAfter(needed, -lead) }
 
 func dayAfter(from model.Date, d quantity.Duration) model.Date {
-	days := int(math.Floor(float64(d / quantity.Day)))
-	t := time.Date(from.Year, from.Month, from.Day+days, 0, 0, 0, 0, time.UTC)
-	return model.Date{Year: t.Year(), Month: t.Month(), Day: t.Day()}
+	return from.Plus(int(math.Floor(float64(d / quantity.Day))))
 }
 
 // monthOfDays is the stretch that a pace is told for.

@@ -11,7 +11,7 @@ import (
 // on a day: the first of the same weekday that is not past.
 func ExampleOn(today model.Date) (builtIn, written model.Date) {
 	builtIn = Example().Washes[0].Wash.Date.Or(model.Date{})
-	return builtIn, later(builtIn, exampleMoves(today))
+	return builtIn, builtIn.Plus(exampleMoves(today))
 }
 
 // exampleMoves is by how many days the example's days are moved: whole weeks, none where
@@ -27,11 +27,6 @@ func exampleMoves(today model.Date) int {
 }
 
 func noon(d model.Date) time.Time { return time.Date(d.Year, d.Month, d.Day, 12, 0, 0, 0, time.UTC) }
-
-func later(d model.Date, days int) model.Date {
-	t := noon(d).AddDate(0, 0, days)
-	return model.Date{Year: t.Year(), Month: t.Month(), Day: t.Day()}
-}
 
 var (
 	exampleDay  = regexp.MustCompile(`\b\d{4}-\d\d-\d\d\b`)
@@ -50,7 +45,7 @@ func moved(data []byte, days int) []byte {
 		if err != nil {
 			return day
 		}
-		d = later(d, days)
+		d = d.Plus(days)
 		if month == "" {
 			month = d.Month.String()
 		}

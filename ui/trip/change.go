@@ -7,7 +7,6 @@ import (
 
 	"washeve/model"
 	"washeve/model/quantity"
-	"washeve/planner"
 	"washeve/planner/trip"
 	"washeve/ui/cells"
 	"washeve/ui/history"
@@ -137,7 +136,7 @@ func (m Model) rewrite(r keeping.Rewriter) Model {
 func (m Model) start() Model {
 	const ahead, week = 14, 7
 	day := func(n int) quantity.Opt[model.Date] {
-		d := after(m.today, n)
+		d := m.today.Plus(n)
 		return quantity.Typed(d, d.String())
 	}
 	place := cmp.Or(m.rig.Defaults.Place, m.wash.Place)
@@ -172,10 +171,6 @@ func (m *Model) freeName() string {
 	}
 }
 
-func after(d model.Date, days int) model.Date {
-	return planner.OrderBy(d, -quantity.Duration(days)*quantity.Day)
-}
-
 // dayHere is the day that a new line begins with: that of the line under the hand.
 func (m *Model) dayHere() quantity.Opt[model.Date] {
 	l, ok := m.here()
@@ -208,7 +203,7 @@ func (m *Model) dayOfStop() quantity.Opt[model.Date] {
 			last = on
 		}
 	}
-	next := after(last, 1)
+	next := last.Plus(1)
 	return quantity.Typed(next, next.String())
 }
 
@@ -273,7 +268,7 @@ func (m Model) moved(by int) Model {
 		return m
 	}
 	t := m.now.Clone()
-	next := after(day, by)
+	next := day.Plus(by)
 	if err := itemOf(&t, l).Fields()[0].Set(next.String()); err != nil {
 		return m.warn(err.Error())
 	}
