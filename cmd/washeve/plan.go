@@ -18,7 +18,8 @@ func (p *program) planCommand() *cobra.Command {
 		Use:   "plan [WASH.toml]",
 		Short: "Print the plan of a wash",
 		Long: `Print the plan of a wash: of the file named, else of the next wash in the data
-folder from today on, else of the one changed last, else of the usual stages with the first vehicle, bed and place.`,
+folder from today on, else of the one changed last, else of the usual stages with
+the first vehicle, bed and place.`,
 		Args: atMostOne("wash"),
 		RunE: func(_ *cobra.Command, args []string) error {
 			lib, wash, err := p.loadWash(args)
