@@ -64,14 +64,20 @@ func renamed(section string, before, after []string) []Rename {
 // Follow is a trip that names things by their new names, and whether that is another
 // trip. What it is given is not changed.
 func Follow(t model.Trip, renames []Rename) (model.Trip, bool) {
-	t = t.Clone()
+	was := t
+	t = was.Clone()
 	changed := follows(&t, renames)
 	for i := range t.Stops {
 		changed = follows(&t.Stops[i], renames) || changed
 	}
 	for i := range t.Washes {
 		w := &t.Washes[i]
+		stop, named := was.StopOf(w)
+		place := w.Place
 		changed = follows(w, renames) || changed
+		if now, still := t.StopOf(w); named && !(still && now == stop) {
+			w.Place = place // it is the stop's own name, and no place's
+		}
 		for j := range w.Stages {
 			changed = follows(&w.Stages[j], renames) || changed
 		}

@@ -7,6 +7,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"washeve/model"
+	"washeve/model/quantity"
 	"washeve/model/stock"
 )
 
@@ -29,6 +30,26 @@ func TestATripFollowsEveryName(t *testing.T) {
 	}, now)
 	_, changed = stock.Follow(was, []stock.Rename{{Section: "vehicle", Was: "home", Now: "yard"}})
 	assert.False(t, changed, "a place is no vehicle")
+}
+
+// A stop of unknown water may be called as a place is: its washes go on naming it, while
+// those at the place follow that.
+func TestAWashStaysAtItsStop(t *testing.T) {
+	day := quantity.Some(model.Date{Year: 2026, Month: 6, Day: 8})
+	next := quantity.Some(model.Date{Year: 2026, Month: 6, Day: 9})
+	was := model.Trip{
+		Stops:  []model.Stop{{Date: day, Name: "the lake"}, {Date: day, Place: "home"}, {Date: next, Place: "the lake"}, {Date: next, Place: "home"}},
+		Washes: []model.TripWash{{Date: day, Place: "The lake"}, {Date: next, Place: "the lake"}},
+	}
+	now, changed := stock.Follow(was, []stock.Rename{{Section: "place", Was: "the lake", Now: "north shore"}})
+	assert.True(t, changed)
+	assert.Equal(t, "north shore", now.Stops[2].Place)
+	assert.Equal(t, []string{"The lake", "north shore"}, []string{now.Washes[0].Place, now.Washes[1].Place})
+	for i, want := range []int{0, 2} {
+		stop, named := now.StopOf(&now.Washes[i])
+		assert.Equal(t, want, stop)
+		assert.True(t, named)
+	}
 }
 
 // named is the names of some vehicles.
