@@ -149,3 +149,27 @@ func TestATripThatWasBegunIsTakenBack(t *testing.T) {
 	require.Zero(t, s.ends())
 	assert.NoFileExists(t, begun)
 }
+
+// One that somebody else wrote into meanwhile is theirs: it stays, and every byte of it.
+func TestABegunTripThatAnEditorChangedStays(t *testing.T) {
+	home := t.TempDir()
+	dir, _ := ownFiles(t, home)
+	begun := filepath.Join(dir, "trips", "trip-2.toml")
+	s := start(t, setup{home: home})
+	s.sees("Marigold at Juniper Flats")
+	s.press("T")
+	s.sees(" loop, ")
+	s.press("b")
+	s.sees("(2 of 2)", "A trip to start from.")
+	mine := read(t, begun) + "# mine\n"
+	require.NoError(t, os.WriteFile(begun, []byte(mine), 0o600))
+	s.press("u")
+	s.sees("(2 of 2)", "The trip stays: trips/trip-2.toml was changed on the disk")
+	s.press("down", ".")
+	s.sees("trips/trip-2.toml was changed on the disk")
+	s.press("q")
+	s.sees("This would be lost")
+	s.press("y")
+	require.Zero(t, s.ends())
+	assert.Equal(t, mine, read(t, begun))
+}
