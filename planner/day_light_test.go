@@ -1,6 +1,7 @@
 package planner_test
 
 import (
+	"slices"
 	"strings"
 	"testing"
 	"time"
@@ -33,11 +34,9 @@ func TestARecommendedWashThatEndsWithoutTheSunIsTold(t *testing.T) {
 	}
 	sunset := p.Day.Sun.Set.Or(time.Time{}).Format("15:04")
 	assert.Contains(t, words, "The wash as recommended ends at "+best.End.Format("15:04")+", after sunset at "+sunset+", in ")
-	for _, r := range p.Reasons {
-		if r.Number == "recommended start" {
-			assert.Contains(t, r.Inputs[1].Words, "after sunset at "+sunset)
-		}
-	}
+	why := slices.IndexFunc(p.Reasons, func(r planner.Reason) bool { return r.Number == "recommended start" })
+	require.GreaterOrEqual(t, why, 0)
+	assert.Contains(t, p.Reasons[why].Inputs[1].Words, "after sunset at "+sunset)
 	rig, places, wash := aDay(t)
 	assert.NotContains(t, codes(mustMake(t, rig, places, wash).Warnings), "ends-without-sun")
 	set(t, &wash, "start", "20:30")
