@@ -20,6 +20,9 @@ func TestAReadingThatFitsNoBedIsTold(t *testing.T) {
 	rig.Beds[0].LastReading = quantity.Some(quantity.PPM(200, quantity.ScaleNaCl))
 	p := mustMake(t, rig, places, wash)
 	assert.Contains(t, codes(p.Warnings), "unexplained-reading")
+	assert.Contains(t, codes(p.Warnings), "reading-in-doubt")
+	assert.NotContains(t, codes(p.Warnings), "tight-bed", "what is left is not what is doubted")
+	assert.True(t, p.InDoubt())
 	assert.NotEqual(t, planner.Lasts, p.Verdict)
 }
 

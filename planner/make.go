@@ -268,6 +268,10 @@ func verdictOf(chance quantity.Fraction) Verdict {
 	return WillNotLast
 }
 
+// InDoubt tells that the plan is called tight for a last reading over the limit which no
+// bed explains, while all that is believed of the bed says that it lasts.
+func (p *Plan) InDoubt() bool { return p.Verdict == Tight && verdictOf(p.Bed.ChanceLasts) == Lasts }
+
 // hand is how much quicker or slower a person is from one wash to the next.
 // PRACTICE.
 const hand = 1.25

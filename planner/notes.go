@@ -29,6 +29,8 @@ func (p *Plan) tellBed(l *ledger, c chosen, r resin, a asked) {
 		l.warn("no-di", "No stage of this wash uses DI water: nothing is asked of the bed.")
 	case p.Verdict == WillNotLast:
 		l.warn("short-bed", "This bed is not likely to last: the wash asks for %s and half of such beds have %s or less left.", quantity.ValueOf(a.volume), quantity.ValueOf(p.Bed.Remaining.P50))
+	case p.InDoubt():
+		l.warn("reading-in-doubt", "The last outlet reading is over the limit and fits no bed that has given so little: do not go by the chance before it is explained. Flush, and read again.")
 	case p.Verdict == Tight:
 		l.warn("tight-bed", "It may be close: the wash asks for %s, and half of such beds have %s or less left at the final rinse's flow. Have resin at hand.", quantity.ValueOf(a.volume), quantity.ValueOf(p.Bed.Remaining.P50))
 	}

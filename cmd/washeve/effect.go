@@ -1,6 +1,7 @@
 package main
 
 import (
+	"cmp"
 	"fmt"
 	"regexp"
 	"slices"
@@ -44,30 +45,28 @@ func noNegative(_ *cobra.Command, err error) error {
 	return wrongf("%w; see washeve log reading --help", err)
 }
 
-// bedOf is the bed that an entry is about, and the place of its water; "" where it is
-// about none.
-func bedOf(body model.Body) (bed, place string) {
+// bedOf is the bed that an entry is about and the place of its water, as a wash names
+// them: "" is the usual one. It is false where the entry is about none.
+func bedOf(body model.Body) (model.Wash, bool) {
 	switch b := body.(type) {
 	case *model.WashDone:
-		return b.Bed, b.Place
+		return model.Wash{Bed: b.Bed, Place: b.Place}, true
 	case *model.Sample:
-		if b.Point == model.AfterBed {
-			return b.Bed, b.Place
-		}
+		return model.Wash{Bed: b.Bed, Place: b.Place}, b.Point == model.AfterBed
 	case *model.Refill:
-		return b.Bed, ""
+		return model.Wash{Bed: b.Bed}, true
 	}
-	return "", ""
+	return model.Wash{}, false
 }
 
 // left is what the bed of an entry has left by the log as it stands; not given where
 // no plan can be made to tell it.
 func (p *program) left(lib library, body model.Body) quantity.Opt[quantity.Volume] {
-	bed, place := bedOf(body)
-	if bed == "" || p.json {
+	wash, about := bedOf(body)
+	if !about || p.json {
 		return quantity.Opt[quantity.Volume]{}
 	}
-	plan, err := p.makePlan(lib, model.Wash{Bed: bed, Place: place})
+	plan, err := p.makePlan(lib, wash)
 	if err != nil {
 		return quantity.Opt[quantity.Volume]{}
 	}
@@ -85,8 +84,8 @@ func (p *program) tellEffect(lib library, entry model.Entry, before quantity.Opt
 	}
 	was, known := before.Get()
 	now, still := p.left(lib, entry.Body).Get()
-	if bed, _ := bedOf(entry.Body); known && still {
-		fmt.Fprintf(p.out, "%s: about %s left by what the log says now; before this entry, %s.\n", bed, volumeText(now, sys), volumeText(was, sys))
+	if wash, _ := bedOf(entry.Body); known && still {
+		fmt.Fprintf(p.out, "%s: about %s left by what the log says now; before this entry, %s.\n", cmp.Or(wash.Bed, "The bed"), volumeText(now, sys), volumeText(was, sys))
 	}
 	fmt.Fprintf(p.out, "To take it back: washeve log strike %s\n", entry.ID)
 	return nil

@@ -113,6 +113,9 @@ func (m Model) verdictLine(width int) string {
 // nextWash is the verdict. A good one says where it rests on nobody having said how old
 // the fill is.
 func nextWash(p *planner.Plan) string {
+	if p.InDoubt() {
+		return report.Judged(p)
+	}
 	switch p.Verdict {
 	case planner.Lasts:
 		if p.TakenAsNew() {

@@ -189,6 +189,8 @@ func TestVerdictsAndWords(t *testing.T) {
 	} {
 		assert.Equal(t, words, report.Judged(&planner.Plan{Verdict: verdict, Assumptions: []planner.Assumption{before}}))
 	}
+	doubted := planner.Plan{Verdict: planner.Tight, Bed: planner.BedOutlook{ChanceLasts: 0.995}, Assumptions: []planner.Assumption{before}}
+	assert.Equal(t, "In doubt: the last reading fits no bed", report.Judged(&doubted))
 	assert.Equal(t, "The bed will not last", report.Judged(&planner.Plan{Verdict: planner.WillNotLast}))
 	assert.Equal(t, "all faces", report.Faces(nil))
 	assert.Equal(t, "all but roof", report.Faces([]model.Side{model.Rear, model.Left, model.Right, model.Front}))

@@ -24,11 +24,13 @@ func Verdict(v planner.Verdict) string {
 	return "The bed will not last"
 }
 
-// Judged is the [Verdict] of a plan. Where nobody said how old the fill is, or was when the
+// Judged is the [Verdict] of a plan, or what puts it in doubt. Where nobody said how old the fill is, or was when the
 // log began, it says what the verdict then rests on.
 func Judged(p *planner.Plan) string {
 	verdict := Verdict(p.Verdict)
 	switch fresh := p.TakenAsNew(); {
+	case p.InDoubt():
+		return "In doubt: the last reading fits no bed"
 	case !fresh && !p.CountedFromLog():
 		return verdict
 	case p.Verdict != planner.Lasts:
