@@ -80,7 +80,7 @@ func (p *program) logEntry(kind model.Kind, use, short string) *cobra.Command {
 		if f.Key == "id" {
 			continue
 		}
-		help := form.Help(f)
+		help := form.Help(f, true)
 		if len(f.Choices) > 0 {
 			help = f.Help + ": " + strings.Join(f.Choices, ", ")
 		}

@@ -216,6 +216,22 @@ func TestAWordIsNoNameUnlessItIsQuoted(t *testing.T) {
 	assert.Contains(t, kept(t, dir)["washes/place-by-the-river.toml"], `name = "place by the river"`, "no place is called so")
 }
 
+// A line is called by its first word, and by the step that it is in, too.
+func TestALineIsCalledByItsFirstWord(t *testing.T) {
+	dir := mine(t)
+	said := saidIn(t, dir, "change low 51 F", "change day date 2026-07-03", "change day high 79 F", "change water 70 F", "quit")
+	assert.Contains(t, said, "Several are called so: say the number, or more of the name, of")
+	wash := ""
+	for name, text := range kept(t, dir) {
+		if strings.HasPrefix(name, "washes/") {
+			wash += text
+		}
+	}
+	for _, line := range []string{`low = "51 F"`, `date = "2026-07-03"`, `high = "79 F"`} {
+		assert.Contains(t, wash, line)
+	}
+}
+
 // A walk ends with a word, which is done; the value of its line stays.
 func TestAWordInAWalkIsDone(t *testing.T) {
 	dir := mine(t)

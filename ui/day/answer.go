@@ -63,7 +63,7 @@ func (m Model) lackLines(at layout.Rect) []string {
 		}
 	}
 	lines := append(m.wrapped(text, m.th.Doubt, at.W), "")
-	return append(lines, m.wrapped("All of this is filled in under Day in the plan: "+m.th.Key("esc, then d", "back, then walk day")+".", m.th.Text, at.W)...)
+	return append(lines, m.wrapped("All of this is filled in under Day in the plan: "+m.toFill()+".", m.th.Text, at.W)...)
 }
 
 func (m Model) wrapped(text string, ink theme.Ink, width int) []string {
@@ -97,7 +97,7 @@ func (m Model) headLines(d *planner.DayPlan, width int) []string {
 	}
 	lines := []string{m.th.Accent.On(m.th.Marks.Here+" ") + m.th.Strong.On(head) + m.th.Muted.On(cells.Clip("  "+how, width-cells.Width(head)-2, m.th.Marks.More))}
 	if !report.Foreseen(d) {
-		return append(lines, m.wrapped(unknownText(d.Unknown, width), m.th.Doubt, width)...)
+		return append(lines, m.wrapped(m.unknownText(d.Unknown, width), m.th.Doubt, width)...)
 	}
 	mark, ink, words := m.th.Marks.Doubt, m.th.Doubt, s.Why
 	if s.Easy {
@@ -193,9 +193,12 @@ func assumedText(assumed []string) string {
 	return "Assumed: " + strings.Join(assumed, ", ") + "."
 }
 
+// toFill is how a hand gets to the lines of the day.
+func (m Model) toFill() string { return m.th.Key("esc, then d", "back, then walk day") }
+
 // unknownText names what is needed and not known, what that leaves open where there is
 // room, and where to fill it in.
-func unknownText(unknown []string, width int) string {
+func (m Model) unknownText(unknown []string, width int) string {
 	words := make([]string, len(unknown))
 	elsewhere := false
 	for i, u := range unknown {
@@ -206,14 +209,14 @@ func unknownText(unknown []string, width int) string {
 		}
 		switch {
 		case name == keyHeading:
-			words[i] += ", which n types here"
+			words[i] += ", which " + m.th.Key("n types here", "heading states here")
 		default:
 			elsewhere = true
 		}
 	}
 	text := "Needed: " + strings.Join(words, "; ") + "."
 	if elsewhere {
-		text += " Fill in under Day in the plan: esc, then d."
+		text += " Fill in under Day in the plan: " + m.toFill() + "."
 	}
 	return text
 }

@@ -46,7 +46,7 @@ func (f Form) help(th theme.Theme, width, most int) []string {
 	if !ok {
 		return nil
 	}
-	text, ink := field.Label+": "+form.Help(field), th.Muted
+	text, ink := field.Label+": "+form.Help(field, f.edit != nil), th.Muted
 	if f.edit != nil && f.edit.IsWhole() {
 		text, ink = f.edit.OverHelp(form.Like(field)), th.Text
 	}

@@ -2,6 +2,8 @@ package form
 
 import (
 	"strings"
+	"unicode"
+	"unicode/utf8"
 
 	"washeve/model"
 )
@@ -96,8 +98,9 @@ func Like(f model.Field) string {
 	return f.Example
 }
 
-// Help is what a field is, and how it may be typed.
-func Help(f model.Field) string {
+// Help is what a field is, and how it may be typed; while it is not typed yet, also what
+// enter does.
+func Help(f model.Field, typing bool) string {
 	text := f.Help
 	if f.Example != "" && len(f.Choices) == 0 {
 		text += ", like " + Like(f)
@@ -107,6 +110,17 @@ func Help(f model.Field) string {
 		text += "; a weekday is today or the next one"
 	case f.Moment:
 		text += "; a weekday is today or the last one"
+	case typing:
+	case f.Refers != "" || len(f.Choices) > 0:
+		text += "; enter lists them"
+	case isWords(f.Example):
+		text += "; enter, then type"
 	}
 	return text
+}
+
+// isWords tells that a value begins with a letter, which is a key until enter.
+func isWords(example string) bool {
+	first, _ := utf8.DecodeRuneInString(example)
+	return unicode.IsLetter(first)
 }

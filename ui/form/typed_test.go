@@ -48,7 +48,7 @@ func TestADayInWordsIsWrittenAsItsDate(t *testing.T) {
 	require.NoError(t, err)
 	assert.Equal(t, map[string]string{"name": "fri"}, got, "a wash may be called so")
 	assert.Empty(t, day().Taken(name, "fri"))
-	assert.Contains(t, form.Help(date), "like 2026-06-12, 06-12, tomorrow or fri; a weekday is today or the next one")
+	assert.Contains(t, form.Help(date, false), "like 2026-06-12, 06-12, tomorrow or fri; a weekday is today or the next one")
 }
 
 func TestDegreesGetTheirSide(t *testing.T) {
@@ -86,4 +86,19 @@ func TestTheDayThatIsReadIsSaidWhileItIsTyped(t *testing.T) {
 	assert.Equal(t, "Sun 2026-11-29", e.Says())
 	e = e.With("tomorrows", try)
 	assert.Equal(t, "is no day of the calendar; write it like 2026-06-12, 06-12, tomorrow or fri; 2026-06-12 stays", e.Says())
+}
+
+// A letter is a key until enter: the line of a text says so, and that of a number not.
+func TestHelpSaysWhatEnterDoes(t *testing.T) {
+	var wash model.Wash
+	ends := map[string]string{"name": "; enter, then type", "vehicle": "; enter lists them", "start": ""}
+	for _, f := range wash.Fields() {
+		end, asked := ends[f.Key]
+		if !asked {
+			continue
+		}
+		assert.Equal(t, form.Help(f, true)+end, form.Help(f, false), f.Key)
+		delete(ends, f.Key)
+	}
+	assert.Empty(t, ends)
 }

@@ -205,7 +205,7 @@ func (m *Model) helpLines(at layout.Rect, rows []row) []string {
 	if !ok {
 		return nil
 	}
-	text, ink := f.Label+": "+form.Help(f), m.th.Muted
+	text, ink := f.Label+": "+form.Help(f, m.edit != nil), m.th.Muted
 	if value, founded := m.assumed(r, f); !f.Given() && founded != "" {
 		text += "; assumed: " + value + " (" + founded + ")"
 	}

@@ -249,7 +249,7 @@ func (m *Model) help() (string, theme.Ink) {
 	case m.looks.faults[r] != "" && f.Given():
 		return f.Label + " " + m.looks.faults[r], m.th.Doubt
 	}
-	text := f.Label + ": " + form.Help(f)
+	text := f.Label + ": " + form.Help(f, m.typing != nil)
 	if value, founded := m.assumed(r, f); !f.Given() && founded != "" {
 		text += "; assumed: " + value + " (" + founded + ")"
 	}

@@ -71,11 +71,16 @@ type Thing struct {
 	On    func() screen.Screen
 }
 
-// called tells whether a text begins with the name of the thing, and what is behind it.
+// called tells whether a text begins with the name of the thing, or with the first word
+// of it, and what is behind that.
 func (th *Thing) called(text string) (rest string, letters int) {
-	for _, name := range []string{th.Whose + " " + th.Name, th.Name} {
-		if rest, ok := behind(text, strings.TrimSpace(name)); ok {
-			return rest, len(name)
+	first, _, _ := strings.Cut(th.Name, " ")
+	for _, name := range []string{th.Name, first} {
+		for _, of := range []string{th.Whose, th.Group, ""} {
+			whole := strings.TrimSpace(of + " " + name)
+			if rest, ok := behind(text, whole); ok {
+				return rest, len(whole)
+			}
 		}
 	}
 	return "", 0

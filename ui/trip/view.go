@@ -142,7 +142,7 @@ func (m Model) help(width int) string {
 	if !ok {
 		return ""
 	}
-	text, ink := form.Help(f), m.th.Muted
+	text, ink := form.Help(f, m.edit != nil), m.th.Muted
 	switch {
 	case f.Refers != "" && m.edit == nil: // picked, and left out for a reason that the help ends with
 		text = f.Help
