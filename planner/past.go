@@ -1,6 +1,7 @@
 package planner
 
 import (
+	"slices"
 	"strings"
 
 	"washeve/model"
@@ -15,6 +16,7 @@ type Past struct {
 	beds  map[string]*BedPast
 	paces map[paceKey][]learning.Covered
 	since map[string]quantity.Volume // through a softener since its last salt
+	gone  string                     // a bed of the log that the rig does not have
 }
 
 // BedPast is the history of one bed.
@@ -91,9 +93,31 @@ func Recall(log model.Log, rig model.Rig, places model.Places) *Past {
 			p.beds[strings.ToLower(b.Name)] = past
 		}
 	}
+	p.gone = goneBed(events, &rig)
 	p.recallPaces(events)
 	p.recallSofteners(events, &rig)
 	return p
+}
+
+// goneBed is the bed that the log named last of those which the rig does not have; "" where
+// there is none.
+func goneBed(events []event, rig *model.Rig) string {
+	for _, e := range slices.Backward(events) {
+		name := ""
+		switch b := e.body.(type) {
+		case *model.Refill:
+			name = b.Bed
+		case *model.Sample:
+			name = b.Bed
+		}
+		if e.wash != nil {
+			name = e.wash.Wash.Bed
+		}
+		if name != "" && !slices.ContainsFunc(rig.Beds, func(b model.Bed) bool { return strings.EqualFold(b.Name, name) }) {
+			return name
+		}
+	}
+	return ""
 }
 
 // event is one thing of the log in the order in which it counts: a wash with

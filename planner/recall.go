@@ -93,6 +93,9 @@ func (f *FillPast) words() string {
 // them.
 func (m *making) tellPast() {
 	past := m.past.Bed(m.bed.Name)
+	if past == nil && m.past != nil && m.past.gone != "" && !m.bed.SoFar.Given() && !m.setting.Fresh {
+		m.warnWords("log-of-another-bed", fmt.Sprintf("The log tells of a bed called %q, which is none of yours now, and nothing of %q: if it was renamed, what it has given is not counted. Name it as before, or state the gallons so far.", m.past.gone, m.bed.Name))
+	}
 	if past == nil || m.setting.Fresh {
 		return
 	}

@@ -80,3 +80,24 @@ func TestGallonsSinceSaltAreOfWhoSaysThem(t *testing.T) {
 	assert.Equal(t, "your log", said(stated, wash).Text)
 	assert.Equal(t, tag.Practice, said(quantity.Opt[quantity.Volume]{}).Tag)
 }
+
+// A bed that was renamed has no log, and the plan says so until its gallons are stated.
+func TestALogOfAnotherBedIsTold(t *testing.T) {
+	at, err := model.ParseMoment("2026-05-03T09:30:00-06:00", nil)
+	require.NoError(t, err)
+	wash := model.Entry{ID: "c234567890123456", At: at, Body: &model.WashDone{Bed: "half-foot tank", Place: "Juniper Flats", DI: quantity.Some(30 * quantity.Gallon)}}
+	told := func(bed string, soFar quantity.Opt[quantity.Volume]) []string {
+		lib := store.Example()
+		lib.Rig.Beds = lib.Rig.Beds[:1]
+		lib.Rig.Beds[0].Name, lib.Rig.Beds[0].SoFar = bed, soFar
+		lib.Rig.Defaults.Bed, lib.Washes[0].Wash.Bed = "", ""
+		memory := planner.Memory{Past: planner.Recall(model.NewLog([]model.Entry{wash}), lib.Rig, lib.Places)}
+		p, err := memory.Make(lib.Rig, lib.Places, lib.Washes[0].Wash)
+		require.NoError(t, err)
+		return codes(p.Warnings)
+	}
+	unsaid := quantity.Opt[quantity.Volume]{}
+	assert.NotContains(t, told("half-foot tank", unsaid), "log-of-another-bed")
+	assert.Contains(t, told("big tank", unsaid), "log-of-another-bed")
+	assert.NotContains(t, told("big tank", quantity.Some(30*quantity.Gallon)), "log-of-another-bed")
+}
