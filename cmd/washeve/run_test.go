@@ -164,3 +164,14 @@ func TestCheckAsJSON(t *testing.T) {
 	assert.Equal(t, "not read", got.Faults[1].Severity)
 	assert.Equal(t, "colour", got.Faults[1].Key)
 }
+
+// What the bed has left by an entry is told also where the entry names no bed.
+func TestTheEffectOnTheUsualBedIsTold(t *testing.T) {
+	dir := files(t, map[string]string{
+		"rig.toml":    "format = 1\n[[vehicle]]\nname = \"coach\"\nlength = \"43 ft\"\nheight = \"12.5 ft\"\n[[bed]]\nname = \"tank\"\nresin = \"0.5 ft3\"\n",
+		"places.toml": "format = 1\n[[place]]\nname = \"home\"\ntds = \"300 ppm NaCl\"\n",
+	})
+	out, _, code := ran(t, "log", "wash", "--dir", dir, "--di", "40 gal")
+	assert.Equal(t, 0, code)
+	assert.Regexp(t, `(?m)^The bed: about [0-9]+ gal left by what the log says now; before this entry, [0-9]+ gal\.$`, out)
+}
