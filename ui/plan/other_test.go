@@ -40,3 +40,10 @@ func TestSlideOutsStandInOrOut(t *testing.T) {
 	o.Wash.Slides = model.SlidesIn
 	assert.Regexp(t, `slide-outs pushed +in `, play(t, o, strings.Repeat("down ", 11)).Seen())
 }
+
+// Where nobody stated a sprayer, the line names the one that the plan took.
+func TestASprayerThatIsAssumedIsNamed(t *testing.T) {
+	o := ours(t)
+	o.Rig.Sprayers, o.Rig.Defaults.Sprayer, o.Wash.Sprayer = nil, "", ""
+	assert.Regexp(t, `sprayer +\(small pressure washer\)`, play(t, o, "g"+strings.Repeat(" down", 9)).Seen())
+}

@@ -6,6 +6,7 @@ import (
 
 	"washeve/model"
 	"washeve/planner"
+	"washeve/planner/tag"
 	"washeve/ui/cells"
 	"washeve/ui/entry"
 	"washeve/ui/form"
@@ -233,6 +234,9 @@ func (m *Model) assumed(at ref, f model.Field) (value, founded string) {
 	if f.Refers != "" {
 		if names, i := m.shown().names(f.Refers), m.shown().chosen(f.Refers); i >= 0 {
 			return names[i], ""
+		}
+		if f.Refers == "sprayer" && m.planned && m.planErr == nil {
+			return m.plan.Sprayer.Name, string(tag.Practice)
 		}
 		return "none", ""
 	}
