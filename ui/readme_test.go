@@ -69,6 +69,7 @@ func (b *tripBook) Drop() error {
 	return nil
 }
 func (b *tripBook) Like(string) (model.Wash, bool) { return model.Wash{}, false }
+func (b *tripBook) Washes() []model.Wash           { return nil }
 func (b *tripBook) Names() []string                { return nil }
 
 // wholePage is the program with all that its screens need.

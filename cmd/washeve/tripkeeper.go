@@ -113,5 +113,8 @@ func (k *tripKeeper) follow(renames []stock.Rename) error {
 // Like finds a wash of the data folder.
 func (k *tripKeeper) Like(name string) (model.Wash, bool) { return k.lib.WashLike(name) }
 
+// Washes are those of the data folder.
+func (k *tripKeeper) Washes() []model.Wash { return k.lib.Planned() }
+
 // Names lists the washes of the data folder.
 func (k *tripKeeper) Names() []string { return k.lib.WashNames() }

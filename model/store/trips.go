@@ -38,6 +38,15 @@ func (lib *Library) WashNames() []string {
 	return names
 }
 
+// Planned lists the washes, the latest day first.
+func (lib *Library) Planned() []model.Wash {
+	washes := make([]model.Wash, len(lib.Washes))
+	for i := range lib.Washes {
+		washes[i] = lib.Washes[i].Wash
+	}
+	return washes
+}
+
 func stem(file string) string { return strings.TrimSuffix(file, ".toml") }
 
 // WashLike finds the wash that a trip calls so.

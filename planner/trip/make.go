@@ -34,6 +34,7 @@ func (m *Memory) Make(in Input) (Plan, error) {
 	t.cost()
 	t.carry()
 	t.tell()
+	t.coming(m)
 	return t.plan, nil
 }
 

@@ -20,6 +20,7 @@ type Input struct {
 	Like   func(name string) (model.Wash, bool) // finds the wash that one is like; nil where there are none
 	Past   *planner.Past                        // of the log; nil where there is none
 	Today  model.Date                           // not known where zero
+	Coming []model.Wash                         // planned by themselves; those before the trip are told, and not counted
 
 	// What is asked beyond the rig and the log. Setting is what stands around the bed,
 	// or was done to the softener before; new resin is a change of the trip. As is a

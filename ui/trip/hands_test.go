@@ -16,9 +16,10 @@ import (
 
 // memory keeps trips while a test runs.
 type memory struct {
-	trips []model.Trip
-	fails error
-	kept  int
+	trips  []model.Trip
+	washes []model.Wash
+	fails  error
+	kept   int
 }
 
 func (k *memory) Trips(bool) ([]model.Trip, int) { return append([]model.Trip(nil), k.trips...), 0 }
@@ -46,6 +47,8 @@ func (k *memory) Like(name string) (model.Wash, bool) {
 	lib := store.Example()
 	return lib.WashLike(name)
 }
+
+func (k *memory) Washes() []model.Wash { return k.washes }
 
 func (k *memory) Names() []string { return []string{"Saturday wash"} }
 

@@ -31,6 +31,8 @@ type Keeper interface {
 	Drop() error
 	// Like finds the wash that a wash of a trip calls so.
 	Like(name string) (model.Wash, bool)
+	// Washes are those that are planned by themselves.
+	Washes() []model.Wash
 	// Names lists the washes that one may be like.
 	Names() []string
 }
@@ -160,7 +162,7 @@ func (m Model) replan(t model.Trip) Model {
 	if !m.begun {
 		return m
 	}
-	p, err := m.memory.Make(trip.Input{Rig: m.rig, Places: m.places, Trip: t, Like: m.like, Past: m.log, Today: m.seenOn()})
+	p, err := m.memory.Make(trip.Input{Rig: m.rig, Places: m.places, Trip: t, Like: m.like, Past: m.log, Today: m.seenOn(), Coming: m.keeper.Washes()})
 	if m.planErr = err; err == nil {
 		m.plan = p
 	}

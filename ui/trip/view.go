@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"washeve/model"
+	"washeve/planner/trip"
 	"washeve/ui/cells"
 	"washeve/ui/form"
 	"washeve/ui/keys"
@@ -169,7 +170,10 @@ func (m Model) statusLines(width int) []string {
 		text, ink = problem, m.th.Doubt
 	}
 	if text == "" && len(m.plan.Notes) > 0 {
-		return []string{m.th.Muted.On(m.noteLine(width))}
+		if ink = m.th.Muted; m.plan.Notes[0].Code == trip.NotCounted {
+			ink = m.th.Doubt
+		}
+		return []string{ink.On(m.noteLine(width))}
 	}
 	lines := cells.WrapMost(cells.Safe(text), width, mostStatus, m.th.Marks.More)
 	for i := range lines {

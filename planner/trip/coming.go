@@ -1,0 +1,74 @@
+package trip
+
+import (
+	"cmp"
+	"slices"
+	"strings"
+
+	"washeve/model"
+	"washeve/model/quantity"
+	"washeve/planner/tag"
+)
+
+// NotCounted is the code of the notes on washes that are planned by themselves with the
+// bed of the trip, before its first day: the trip starts from the bed as it stands today.
+const NotCounted = "planned-before"
+
+// coming notes the washes that the bed gives DI water to before the trip, by date. What
+// one takes is left out where its place or its rig lacks something.
+func (t *tripping) coming(m *Memory) {
+	var notes []tag.Note
+	washes := slices.Clone(t.in.Coming)
+	slices.SortStableFunc(washes, func(a, b model.Wash) int {
+		return a.Date.Or(model.Date{}).Compare(b.Date.Or(model.Date{}))
+	})
+	for i := range washes {
+		w := &washes[i]
+		day, given := w.Date.Get()
+		if !given || !t.before(day) || !strings.EqualFold(t.in.bedOf(w), t.plan.Bed) {
+			continue
+		}
+		who := "Not counted: " + plain(cmp.Or(w.Name, "the wash")+", "+day.String())
+		why := ". It uses this bed before the trip, which starts from the bed as it stands today: log that wash once it is done, or give the trip a stop of that day with the wash."
+		through, known := m.through(t.in, *w)
+		switch {
+		case known && through == 0:
+		case known:
+			notes = append(notes, tag.Note{Code: NotCounted, Format: who + ", %s" + why, Values: []quantity.Value{quantity.ValueOf(through)}})
+		default:
+			notes = append(notes, tag.Note{Code: NotCounted, Format: who + why})
+		}
+	}
+	t.plan.Notes = append(notes, t.plan.Notes...)
+}
+
+// before tells that a day lies between today and the trip, with nothing in the log that
+// the bed gave on it.
+func (t *tripping) before(day model.Date) bool {
+	today := t.in.Today
+	if today == (model.Date{}) || day.Compare(today) < 0 || day.Compare(t.plan.First) >= 0 {
+		return false
+	}
+	past := t.in.Past.Bed(t.plan.Bed)
+	return past == nil || len(past.Draws) == 0 || past.Draws[len(past.Draws)-1].At.Date().Compare(day) < 0
+}
+
+// bedOf is the name of the bed of a wash.
+func (in *Input) bedOf(w *model.Wash) string {
+	if name := cmp.Or(w.Bed, in.Rig.Defaults.Bed); name != "" || len(in.Rig.Beds) != 1 {
+		return name
+	}
+	return in.Rig.Beds[0].Name
+}
+
+// through is what a wash sends through the bed at its own place, the flush included;
+// false where that cannot be told.
+func (m *Memory) through(in *Input, w model.Wash) (quantity.Volume, bool) {
+	at := model.Find(in.Places.Names(), cmp.Or(w.Place, in.Rig.Defaults.Place))
+	if at < 0 {
+		return 0, false
+	}
+	w.Name, w.Date, w.Place = "", quantity.Opt[model.Date]{}, in.Places[at].Name
+	d, err := m.demand(in, asked{wash: w, place: in.Places[at]})
+	return d.DI.Volume + d.Flush.Volume, err == nil
+}
