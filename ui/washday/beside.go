@@ -2,7 +2,6 @@ package washday
 
 import (
 	"fmt"
-	"strings"
 
 	"washeve/ui/keys"
 	"washeve/ui/screen"
@@ -47,7 +46,7 @@ func (m Model) UnseenWords() string {
 	if m.state.Running {
 		runs = "the time runs"
 	}
-	words := fmt.Sprintf("Wash day, step %d of %d: %s", m.state.At+1, len(m.state.Steps), strings.TrimSpace(s.Stage+" "+string(s.Face)))
+	words := fmt.Sprintf("Wash day, step %d of %d: %s", m.state.At+1, len(m.state.Steps), stepName(s))
 	if clock := m.clock(); clock != "" {
 		words += ", " + clock
 	}

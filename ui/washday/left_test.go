@@ -8,6 +8,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"washeve/model"
 	"washeve/ui/screen"
 )
 
@@ -119,4 +120,30 @@ func TestNothingOfAnOldLookIsShown(t *testing.T) {
 	p.send(screen.Again{})
 	assert.Nil(t, p.send(old), "one clock counts, not two")
 	assert.NotNil(t, p.send(ticked{p.m.ticks}))
+}
+
+// Where a wash was left is told without a gap, whatever the step has: no face, no time,
+// or its time running.
+func TestTheOfferNamesEveryKindOfStep(t *testing.T) {
+	for _, tried := range []struct {
+		kind   model.StepKind
+		script string
+		says   string
+	}{
+		{model.Work, "", "pre-rinse"},
+		{model.Flush, "", "flush, "},
+		{model.Flush, "space 1s", "flush, with the time still running"},
+		{model.Read, "", "read the pen."},
+		{model.LetDry, "", "let it drip right, with the time still running"},
+		{model.PackUp, "", "drain and pack."},
+	} {
+		p := fresh(t, "enter").to(tried.kind).keys(tried.script)
+		left := play(t, p.b, p.b.options(), "")
+		require.True(t, left.m.offered, tried.kind)
+		where := left.m.offerWords()[1]
+		assert.Contains(t, where, ": "+tried.says)
+		for _, gap := range []string{" ,", "  ", ", .", ",."} {
+			assert.NotContains(t, where, gap)
+		}
+	}
 }

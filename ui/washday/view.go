@@ -2,6 +2,7 @@ package washday
 
 import (
 	"fmt"
+	"strings"
 
 	"washeve/model"
 	"washeve/model/quantity"
@@ -185,13 +186,20 @@ func (m Model) offerWords() []string {
 	if s == nil {
 		return words
 	}
-	where := fmt.Sprintf("It stands at step %d of %d: %s %s, %s.", m.state.At+1, len(m.state.Steps), s.Stage, s.Face, m.clock())
-	if m.state.Running {
-		where = fmt.Sprintf("It stands at step %d of %d: %s %s, with the time still running; its clock shows %s. If the water was turned off when the program ended, %s goes on without the time since %s.",
-			m.state.At+1, len(m.state.Steps), s.Stage, s.Face, m.clock(), m.th.Key("o", "it was off"), m.u.Deeds[len(m.u.Deeds)-1].At.Wall.Format("15:04:05"))
+	where := fmt.Sprintf("It stands at step %d of %d: %s", m.state.At+1, len(m.state.Steps), stepName(s))
+	clock := m.clock()
+	switch {
+	case m.state.Running:
+		where += fmt.Sprintf(", with the time still running; its clock shows %s. If the water was turned off when the program ended, %s goes on without the time since %s",
+			clock, m.th.Key("o", "it was off"), m.u.Deeds[len(m.u.Deeds)-1].At.Wall.Format("15:04:05"))
+	case clock != "":
+		where += ", " + clock
 	}
-	return append(words, where)
+	return append(words, where+".")
 }
+
+// stepName is a step with its face, where it is about one.
+func stepName(s *model.DayStep) string { return strings.TrimSpace(s.Stage + " " + string(s.Face)) }
 
 func begun(u *model.Underway) string {
 	if len(u.Deeds) == 0 {
