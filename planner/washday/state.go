@@ -28,7 +28,9 @@ type State struct {
 	Reading  quantity.Opt[quantity.Reading]
 	Accepted bool
 	FirstCup bool
-	Vouched  bool // the person said that the bed was flushed all the same, since the last flush was come to
+	Vouched  bool // the person said that the bed was flushed all the same, since the last flush was come to or the bed stood
+
+	rest rest // since DI water last ran
 }
 
 // Done is what was done of a step.
@@ -93,8 +95,13 @@ func (f *folding) pass(now model.Instant) {
 	spent := quantity.Duration(d.Seconds())
 	f.at, f.Took, f.Sure = now, f.Took+spent, f.Sure && sure
 	if !f.Running || f.Over {
+		f.stand(spent)
 		return
 	}
+	if f.Steps[f.At].Water == model.DI {
+		f.runs()
+	}
+	f.stand(spent)
 	done := &f.Done[f.At]
 	done.Spent += spent
 	done.Used += quantity.Volume(float64(f.Steps[f.At].Flow.Or(0)) * float64(spent))
@@ -117,6 +124,9 @@ func (f *folding) deed(n int) {
 	case model.TakeRead:
 		f.Reading, f.Accepted, f.FirstCup = d.Reading, false, d.Flushed == model.No
 		f.Vouched = f.Vouched || d.Flushed == model.Yes
+		if !f.FirstCup {
+			f.runs() // the pen is in the stream
+		}
 	case model.Measure:
 		f.Steps = measured(f.u.Steps, f.State, n, d.Flow.Or(0))
 	case model.TakeWay:
@@ -150,6 +160,9 @@ func (f *folding) leave(skipped bool) {
 	done.Passed, done.Skipped, done.Left = true, skipped, f.Took
 	if done.Spent == 0 && !skipped && s.Flow.Given() {
 		done.Used = s.Volume.Or(0)
+		if s.Water == model.DI {
+			f.runs()
+		}
 	}
 	f.At++
 	f.Far = max(f.Far, f.At)

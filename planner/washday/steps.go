@@ -13,9 +13,14 @@ import (
 
 // Steps is a plan as one thing to do after the other. Where the plan knows the day
 // each face goes through all its stages before the next one, in the day's order;
-// else each stage goes over all its faces. The flush and its reading come before
-// the first face that gets DI water is wetted at all, so that no face waits wet
-// for them.
+// else each stage goes over all its faces.
+//
+// The flush and its reading come before the first face that gets DI water is wetted at
+// all, and not right before its DI water: a flush takes longer than a face may drip in
+// the sun, and a no-go may cost an hour of new resin, while the face dries with what was
+// in its rinse. The reading holds until then, for a bed is used up by the water that runs
+// and not by the hour; what stands in it meanwhile is cleaned on, so it is good to rinse
+// with. A new reading of it would be too low: see [State.Stands].
 func Steps(p planner.Plan) []model.DayStep {
 	steps := []model.DayStep{{Kind: model.SetUp, Stage: "set up"}}
 	work := byStage(p)

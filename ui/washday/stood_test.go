@@ -1,6 +1,7 @@
 package washday
 
 import (
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -95,3 +96,22 @@ func TestAReadingInTheMiddleOfTheFlushIsAFirstCup(t *testing.T) {
 	assert.Equal(t, model.No, sampleOf(t, p).Flushed)
 	assert.True(t, p.m.state.Running, "the flush runs on")
 }
+
+// The first DI rinse comes an hour after the reading: what the bed did meanwhile is told
+// before the water is turned on, and a reading of it is asked about.
+func TestABedThatStoodIsToldAtItsNextWater(t *testing.T) {
+	p := fresh(t, "enter").to(model.Read).keys("r '3 ppm NaCl' enter enter").to(model.LetDry)
+	p.keys("58m enter")
+	require.Equal(t, model.DI, p.m.step().Water)
+	assert.Contains(t, oneLine(p.seen()), "The bed has stood 58 min: purer water, none to waste; a new reading counts after 6.1 gal.")
+	p.keys("r '1 ppm NaCl' enter")
+	assert.Contains(t, oneLine(p.seen()), "The bed has stood 58 min. Only 0.0 gal of 6.1 gal were run out: standing water reads too low. Was the bed flushed all the same?")
+	p.keys("n")
+	assert.Equal(t, model.No, sampleOf(t, p).Flushed)
+	p.keys("space 5m")
+	assert.NotContains(t, p.seen(), "has stood")
+	p.keys("r '2 ppm NaCl' enter")
+	assert.Equal(t, model.Yes, sampleOf(t, p).Flushed, "a rinse flushes the bed as well")
+}
+
+func oneLine(frame string) string { return strings.Join(strings.Fields(frame), " ") }

@@ -44,7 +44,7 @@ func (m Model) task() string {
 	if s.Towel == model.Yes {
 		words += " Then dry it by towel: this water leaves spots."
 	}
-	return words
+	return words + m.restWords()
 }
 
 func (m Model) gateWords() string {
