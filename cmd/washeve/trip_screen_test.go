@@ -124,18 +124,24 @@ func read(t *testing.T, path string) string {
 	return string(data)
 }
 
-// A trip that is begun has a file at once; u takes the trip and its file away, and r brings
-// both back.
-func TestATripThatWasBegunIsTakenBack(t *testing.T) {
+// beginsATrip begins a second trip on the Trip screen, and names its file.
+func beginsATrip(t *testing.T) (s *screen, begun string) {
+	t.Helper()
 	home := t.TempDir()
 	dir, _ := ownFiles(t, home)
-	begun := filepath.Join(dir, "trips", "trip-2.toml")
-	s := start(t, setup{home: home})
+	s = start(t, setup{home: home})
 	s.sees("Marigold at Juniper Flats")
 	s.press("T")
 	s.sees(" loop, ")
 	s.press("b")
 	s.sees("(2 of 2)", "A trip to start from.")
+	return s, filepath.Join(dir, "trips", "trip-2.toml")
+}
+
+// A trip that is begun has a file at once; u takes the trip and its file away, and r brings
+// both back.
+func TestATripThatWasBegunIsTakenBack(t *testing.T) {
+	s, begun := beginsATrip(t)
 	was := read(t, begun)
 	s.press("u")
 	s.sees(" loop, ", "Undone.")
@@ -152,15 +158,7 @@ func TestATripThatWasBegunIsTakenBack(t *testing.T) {
 
 // One that somebody else wrote into meanwhile is theirs: it stays, and every byte of it.
 func TestABegunTripThatAnEditorChangedStays(t *testing.T) {
-	home := t.TempDir()
-	dir, _ := ownFiles(t, home)
-	begun := filepath.Join(dir, "trips", "trip-2.toml")
-	s := start(t, setup{home: home})
-	s.sees("Marigold at Juniper Flats")
-	s.press("T")
-	s.sees(" loop, ")
-	s.press("b")
-	s.sees("(2 of 2)", "A trip to start from.")
+	s, begun := beginsATrip(t)
 	mine := read(t, begun) + "# mine\n"
 	require.NoError(t, os.WriteFile(begun, []byte(mine), 0o600))
 	s.press("u")

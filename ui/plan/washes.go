@@ -120,8 +120,7 @@ func (m Model) pickWash(o form.Option) Model {
 }
 
 // newWash lets the name of a wash like the one in hand be typed, for another day, whose
-// weather nobody knows yet. It is
-// there, and in a file of its own, only once that is done.
+// weather nobody knows yet. It is there, and in a file of its own, only once that is done.
 func (m Model) newWash() Model {
 	w := m.now.clone()
 	w.wash, _ = w.wash.OnAnotherDay()
