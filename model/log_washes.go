@@ -50,15 +50,16 @@ func (l Log) Washes() []WashRecord {
 	return inOrder(records)
 }
 
-// fill states what the stages tell and the wash does not.
+// fill states what the stages tell and the wash does not. Their time is the wash's only
+// where each has one.
 func (r *WashRecord) fill() {
 	w := &r.Wash
 	sums := map[Water]quantity.Volume{}
-	total, timed := quantity.Duration(0), false
+	total, timed := quantity.Duration(0), len(r.Stages) > 0
 	for _, s := range r.Stages {
 		sums[s.Water] += s.Used.Or(0)
 		total += s.Duration.Or(0)
-		timed = timed || s.Duration.Given()
+		timed = timed && s.Duration.Given()
 		word(&w.Place, s.Place)
 		word(&w.Vehicle, s.Vehicle)
 		if s.Water == DI {

@@ -24,7 +24,7 @@ func Lacks(u *model.Underway, log model.Log) []model.Entry {
 	w.readings()
 	w.stages()
 	if w.state.Over {
-		w.add(model.Entry{ID: u.ID, At: w.state.Now(), Note: early(w.state), Body: w.wash()})
+		w.add(model.Entry{ID: u.ID, At: w.state.Now(), Note: remarks(w.state), Body: w.wash()})
 	}
 	w.strikes()
 	return w.lacks
@@ -152,20 +152,21 @@ func (w *writing) strikes() {
 	}
 }
 
-// wash is the whole as it was done.
+// wash is the whole as it was done. The minutes stand only where every step was timed:
+// beside gallons that were counted as planned, those of a few steps are no time for them.
 func (w *writing) wash() *model.WashDone {
 	body := w.u.Plan
 	t := w.state.Tally()
 	body.DI, body.Softened, body.Raw = Hundredths(t.DI), Hundredths(t.Softened), Hundredths(t.Raw)
 	body.Flow = body.PlannedFlow
-	spent := quantity.Duration(0)
 	for i := range w.state.Steps {
-		spent += w.state.Done[i].Spent
 		if w.state.Steps[i].Water == model.DI && w.state.Done[i].Used > 0 {
 			body.Flow = Loggable(w.state.Steps[i].Flow.Or(0))
 		}
 	}
-	body.Duration = seconds(spent)
+	if steps, _ := w.state.Untimed(); steps == 0 {
+		body.Duration = seconds(w.state.Spent())
+	}
 	body.PlannedDI, body.PlannedSoftened, body.PlannedRaw = planned(body.PlannedDI, Hundredths), planned(body.PlannedSoftened, Hundredths), planned(body.PlannedRaw, Hundredths)
 	body.PlannedDuration = planned(body.PlannedDuration, seconds)
 	return &body
@@ -180,11 +181,16 @@ func Loggable(f quantity.Flow) quantity.Opt[quantity.Flow] {
 	return written[quantity.Flow](f.GPM(), 3, "gpm")
 }
 
-func early(s State) string {
+// remarks tell of a wash what its figures do not.
+func remarks(s State) string {
+	var parts []string
 	if s.Early {
-		return "ended early"
+		parts = append(parts, "ended early")
 	}
-	return ""
+	if steps, used := s.Untimed(); steps > 0 {
+		parts = append(parts, fmt.Sprintf("steps not timed: %d, with %.1f gal as planned", steps, used.Gallons()))
+	}
+	return strings.Join(parts, "; ")
 }
 
 // Hundredths is a volume as a person would write it down: in hundredths of a gallon, and

@@ -125,3 +125,35 @@ func TestAnyStepsAndDeeds(t *testing.T) {
 		}
 	})
 }
+
+// Water that is counted as planned stands beside no minutes of other steps: of such a wash
+// the log has the gallons, says how many were not timed, and teaches no pace by them.
+func TestAWashThatWasNotAllTimedHasNoMinutes(t *testing.T) {
+	u := underway(t)
+	begin := []model.Deed{{Does: model.GoOn, At: after(1)}, {Does: model.WaterOn, At: after(2)}, {Does: model.GoOn, At: after(302)}}
+	end := model.Deed{Does: model.EndEarly, At: after(400)}
+	for _, tried := range []struct {
+		name  string
+		deeds []model.Deed
+		timed bool
+		note  string
+	}{
+		{"timed", nil, true, "ended early"},
+		{"left out", []model.Deed{{Does: model.Skip, At: after(303)}}, true, "ended early"},
+		{"as planned", []model.Deed{{Does: model.GoOn, At: after(303)}}, false, "ended early; steps not timed: 1, with 7.5 gal as planned"},
+	} {
+		u.Deeds = append(append(slices.Clone(begin), tried.deeds...), end)
+		log := model.NewLog(washday.Lacks(&u, nil))
+		washes := log.Washes()
+		require.Len(t, washes, 1, tried.name)
+		duration, given := washes[0].Wash.Duration.Get()
+		assert.Equal(t, tried.timed, given, tried.name)
+		if given {
+			assert.InDelta(t, 300, float64(duration), 1e-9)
+		}
+		assert.Equal(t, tried.note, log[len(log)-1].Note)
+		for _, s := range washes[0].Stages {
+			assert.Equal(t, s.Duration.Given(), s.Area.Given(), "no area without its time: it is what teaches a pace")
+		}
+	}
+}

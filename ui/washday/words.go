@@ -219,15 +219,12 @@ type sum struct{ what, planned, done string }
 
 // sums are the waters and the time of the wash.
 func (m Model) sums() []sum {
-	t, p, spent := m.state.Tally(), &m.u.Plan, quantity.Duration(0)
-	for _, d := range m.state.Done {
-		spent += d.Spent
-	}
+	t, p := m.state.Tally(), &m.u.Plan
 	return []sum{
 		{"DI water", m.gallons(p.PlannedDI.Or(0)), m.gallons(t.DI)},
 		{"softened water", m.gallons(p.PlannedSoftened.Or(0)), m.gallons(t.Softened)},
 		{"raw water", m.gallons(p.PlannedRaw.Or(0)), m.gallons(t.Raw)},
-		{"water on, hands", minutes(washday.Seconds(p.PlannedDuration.Or(0))), minutes(washday.Seconds(spent))},
+		{"water on, hands", minutes(washday.Seconds(p.PlannedDuration.Or(0))), m.spentWords()},
 	}
 }
 
@@ -262,7 +259,7 @@ func (m Model) paceWords() string {
 // lookBack works out once, when the wash is over, what was learned and what is next.
 func (m Model) lookBack() Model {
 	if m.state.Over && m.kept == nil && m.after == nil {
-		m.after = m.afterwards()
+		m.after = append(m.untimedWords(), m.afterwards()...)
 	}
 	return m
 }
