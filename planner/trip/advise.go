@@ -3,6 +3,7 @@ package trip
 import (
 	"math"
 
+	"washeve/model/quantity"
 	"washeve/planner"
 )
 
@@ -13,6 +14,11 @@ const spoiled = 1
 // adviser finds where to change the resin with least waste: it tries a change
 // before each day of washes, and counts what is thrown away with the resin, in
 // fills, and the chance that a wash ends off spec.
+//
+// A fill that an advised one follows is not kept past a wash at risk where a change on
+// that wash's day would mend it ([adviser.mends]): the advice is for the first wash at
+// risk, not for one behind it. The last fill, and one that ends with a change that is
+// planned, are weighed against the risk alone.
 //
 // For the fills to come it takes the closed form of a fresh bed
 // ([bed.ClosedForm]) with the water summed up, which leaves out what the changes of
@@ -27,6 +33,8 @@ type adviser struct {
 
 	risk []float64 // of each leg, with the resin that is in the tank
 	left []float64 // life left in it before each leg, on average
+
+	days []int // first leg of each leg's day; nil where risk and waste alone are weighed
 }
 
 // contactsTried is how many contacts of equal chance stand for all.
@@ -102,14 +110,64 @@ func (a *adviser) leftAfter(fed float64, leg int) float64 {
 	return sum / contactsTried
 }
 
+// advise gives the legs before which to change, as [adviser.best] does, and the one where
+// a single change costs least, below zero where none can be. Where no change is worth its
+// waste, none is advised; where one is, though none for the first wash at risk after a
+// planned change, it is advised all the same.
+func (a *adviser) advise(planned, begins []bool) (all []int, once int) {
+	if all = a.best(planned, begins); len(all) == 0 {
+		return nil, a.once(planned, begins)
+	}
+	a.days = daysOf(begins)
+	if first := a.best(planned, begins); len(first) > 0 {
+		all = first
+	}
+	return all, a.once(planned, begins)
+}
+
+// daysOf is the first leg of each leg's day.
+func daysOf(begins []bool) []int {
+	days := make([]int, len(begins))
+	for k := range begins {
+		if days[k] = k; k > 0 && !begins[k] {
+			days[k] = days[k-1]
+		}
+	}
+	return days
+}
+
+// mends tells that a leg is at risk with a fill that began before an earlier day, or is
+// in the tank (-1), and that a change on its own day would at least halve that.
+func (a *adviser) mends(from, leg int, risk float64) bool {
+	if a.days == nil || a.need[leg] == 0 || planner.VerdictOf(quantity.Fraction(1-risk)) == planner.Lasts {
+		return false
+	}
+	day := a.days[leg]
+	return day > from && a.off(a.summed[leg+1]-a.summed[day], leg) < risk/2
+}
+
+// atMost is how many legs the resin in the tank may serve, where no change is planned
+// before.
+func (a *adviser) atMost(planned []bool) int {
+	for k, risk := range a.risk {
+		if planned[k] {
+			break
+		}
+		if a.mends(-1, k, risk) {
+			return a.days[k]
+		}
+	}
+	return len(a.risk)
+}
+
 // best gives the legs before which to change, beside the changes that are planned.
 // Only a leg that begins a day may have one.
 func (a *adviser) best(planned, begins []bool) []int {
 	n := len(a.need)
-	cost, from := make([]float64, n+1), make([]int, n+1)
+	cost, from, most := make([]float64, n+1), make([]int, n+1), a.atMost(planned)
 	for j := range cost { // the resin in the tank serves the legs before j
 		cost[j], from[j] = math.Inf(1), -1
-		if j == 0 || within(planned, 0, j) {
+		if (j <= most || j < n && planned[j]) && within(planned, 0, j) {
 			cost[j] = a.present(j)
 		}
 	}
@@ -129,11 +187,16 @@ func (a *adviser) best(planned, begins []bool) []int {
 
 // extend tries a fill that begins before a leg to each end that it may have.
 func (a *adviser) extend(from int, planned []bool, cost []float64, begun []int) {
-	risk, n := 0.0, len(a.need)
+	risk, n, past := 0.0, len(a.need), false
 	for j := from + 1; j <= n && within(planned, from+1, j); j++ {
 		fed := a.summed[j] - a.summed[from]
 		if a.need[j-1] > 0 {
-			risk += a.off(fed, j-1)
+			off := a.off(fed, j-1)
+			risk += off
+			past = past || a.mends(from, j-1, off)
+		}
+		if past && j < n && !planned[j] {
+			continue
 		}
 		c := cost[from] + spoiled*risk
 		if j < n {
@@ -148,7 +211,7 @@ func (a *adviser) extend(from int, planned []bool, cost []float64, begun []int) 
 // once gives the leg before which a single change, beside those that are planned, costs
 // least; below zero where none can be.
 func (a *adviser) once(planned, begins []bool) int {
-	best, least := -1, math.Inf(1)
+	best, least, most := -1, math.Inf(1), a.atMost(planned)
 	for from, n := 0, len(planned); from < n; {
 		to := from + 1
 		for to < n && !planned[to] {
@@ -156,7 +219,7 @@ func (a *adviser) once(planned, begins []bool) int {
 		}
 		without := a.serve(from, to, planned)
 		for k := from; k < to; k++ {
-			if begins[k] && !planned[k] {
+			if begins[k] && !planned[k] && k <= most {
 				if c := a.serve(from, k, planned) + a.fresh(k, to) - without; c < least-1e-9 {
 					best, least = k, c
 				}

@@ -2,6 +2,7 @@ package trip
 
 import (
 	"math"
+	"slices"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -13,36 +14,118 @@ import (
 	"washeve/planner"
 )
 
+// drawn is a trip for the adviser.
+func drawn(t *rapid.T) (a *adviser, planned, begins []bool) {
+	n := rapid.IntRange(1, 9).Draw(t, "legs")
+	a = &adviser{summed: make([]float64, n+1), spread: 0.3, left: make([]float64, n+1)}
+	planned, begins = make([]bool, n), make([]bool, n)
+	life := 1.0
+	for k := range n {
+		need := rapid.Float64Range(0.02, 0.5).Draw(t, "need")
+		a.need, a.summed[k+1] = append(a.need, need), a.summed[k]+need
+		a.reach = append(a.reach, []float64{0.9, 0.8, 0.85, 0.7, 0.95})
+		a.left[k] = life
+		life = math.Max(life-need, 0)
+		a.risk = append(a.risk, 1-life)
+		planned[k], begins[k] = rapid.IntRange(0, 5).Draw(t, "planned") == 0, rapid.IntRange(0, 3).Draw(t, "begins") > 0
+	}
+	begins[0] = true
+	return a, planned, begins
+}
+
+// leastOf is the least cost of all sets of places that may be.
+func (a *adviser) leastOf(planned, begins []bool, may func(at []int) bool) float64 {
+	least := math.Inf(1)
+	for set := range 1 << len(planned) {
+		var at []int
+		for k := range planned {
+			if set>>k&1 == 1 && begins[k] && !planned[k] {
+				at = append(at, k)
+			}
+		}
+		if may(at) {
+			least = math.Min(least, a.cost(planned, at))
+		}
+	}
+	return least
+}
+
 // The best places for changes are the best of all sets of places.
 func TestAdviceIsTheBestOfAll(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		n := rapid.IntRange(1, 9).Draw(t, "legs")
-		a := &adviser{summed: make([]float64, n+1), spread: 0.3, left: make([]float64, n+1)}
-		planned, begins := make([]bool, n), make([]bool, n)
-		life := 1.0
-		for k := range n {
-			need := rapid.Float64Range(0.02, 0.5).Draw(t, "need")
-			a.need, a.summed[k+1] = append(a.need, need), a.summed[k]+need
-			a.reach = append(a.reach, []float64{0.9, 0.8, 0.85, 0.7, 0.95})
-			a.left[k] = life
-			life = math.Max(life-need, 0)
-			a.risk = append(a.risk, 1-life)
-			planned[k], begins[k] = rapid.IntRange(0, 5).Draw(t, "planned") == 0, rapid.IntRange(0, 3).Draw(t, "begins") > 0
-		}
-		begins[0] = true
-		got := a.cost(planned, a.best(planned, begins))
-		least := math.Inf(1)
-		for set := range 1 << n {
-			var at []int
-			for k := range n {
-				if set>>k&1 == 1 && begins[k] && !planned[k] {
-					at = append(at, k)
-				}
-			}
-			least = math.Min(least, a.cost(planned, at))
-		}
-		require.InDelta(t, least, got, 1e-9)
+		a, planned, begins := drawn(t)
+		least := a.leastOf(planned, begins, func([]int) bool { return true })
+		require.InDelta(t, least, a.cost(planned, a.best(planned, begins)), 1e-9)
 	})
+}
+
+// Where a change is worth its waste, the best places are the best of those that keep no
+// fill past a wash at risk that a change would mend, but for the last and those that end
+// with a planned change.
+func TestAdviceReachesTheFirstAtRisk(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		a, planned, begins := drawn(t)
+		for k := range planned { // as a change that is planned always is
+			begins[k] = begins[k] || planned[k]
+		}
+		free := a.best(planned, begins)
+		got, _ := a.advise(planned, begins)
+		if len(free) == 0 {
+			require.Empty(t, got)
+			return
+		}
+		first := a.best(planned, begins)
+		require.True(t, a.reaches(planned, first))
+		least := a.leastOf(planned, begins, func(at []int) bool { return a.reaches(planned, at) })
+		require.InDelta(t, least, a.cost(planned, first), 1e-9)
+		if len(first) == 0 {
+			require.Contains(t, planned, true)
+			first = free
+		}
+		require.Equal(t, first, got)
+	})
+}
+
+// reaches tells that no fill that ends with a change of these is kept past a wash that a change
+// would mend.
+func (a *adviser) reaches(planned []bool, at []int) bool {
+	begun, kept := -1, false
+	for k := range planned {
+		if planned[k] || slices.Contains(at, k) {
+			if kept && !planned[k] {
+				return false
+			}
+			begun, kept = k, false
+		}
+		risk := a.risk[k]
+		if begun >= 0 {
+			risk = a.off(a.summed[k+1]-a.summed[begun], k)
+		}
+		kept = kept || a.mends(begun, k, risk)
+	}
+	return begun >= 0 || !kept
+}
+
+// Two washes of one day with unlike waters, the second at risk: the change comes before
+// that day, not after it.
+func TestTheSecondWashOfADayIsAdvised(t *testing.T) {
+	in := example()
+	in.Trip.Stops = []model.Stop{
+		{Date: date(t, "2026-06-12"), Place: "Juniper Flats"}, {Date: date(t, "2026-06-19"), Place: "Juniper Flats"},
+		{Date: date(t, "2026-06-19"), Place: "Saltbush Wells"},
+	}
+	wash := func(day, place string) model.TripWash {
+		return model.TripWash{Date: date(t, day), Place: place, DI: quantity.Some(34 * quantity.Gallon)}
+	}
+	in.Trip.Washes = []model.TripWash{
+		wash("2026-06-15", ""), wash("2026-06-19", "Juniper Flats"), wash("2026-06-19", "Saltbush Wells"), wash("2026-06-22", ""),
+	}
+	in.Rig.Beds[0].SoFar = quantity.Some(60 * quantity.Gallon)
+	p := mustMake(t, in)
+	require.Equal(t, 2, p.FirstAtRisk, "%v", p.Washes)
+	require.NotEmpty(t, p.Changes)
+	assert.Equal(t, "2026-06-19", p.Changes[0].Date.String())
+	assert.Greater(t, float64(p.Washes[2].Advised), 0.9)
 }
 
 // cost is that of changes before some legs, beside the planned ones.

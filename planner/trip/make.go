@@ -170,8 +170,7 @@ func (t *tripping) changes() {
 // below zero where there is none. risk is that of each leg.
 func (t *tripping) better(risk []float64) (all []int, once int) {
 	if t.walker.pairs == nil {
-		a := newAdviser(t.walker, risk, t.left)
-		return a.best(t.planned, t.begins), a.once(t.planned, t.begins)
+		return newAdviser(t.walker, risk, t.left).advise(t.planned, t.begins)
 	}
 	all, once = t.walker.swaps(t.planned, t.begins), -1
 	if len(all) > 0 {

@@ -140,7 +140,7 @@ func Constants() []tag.Assumption {
 	return []tag.Assumption{
 		tag.Quantity("lead time of resin", planner.LeadTime, practice("stated otherwise by lead_time")),
 		tag.Text("water of a stop that nobody knows", "100 to 600 ppm NaCl, 3 to 25 gr/gal", practice("most tap water; state tds_low, tds_high and the hardness")),
-		tag.Text("a wash off spec", "as dear as a fill of resin", practice("where to change the resin weighs the one against the other")),
+		tag.Text("a wash off spec", "as dear as a fill of resin", practice("where to change the resin weighs the one against the other; a change that is worth it comes before the first wash at risk")),
 		tag.Text("water before the final rinse, by dirt", "light 0.75, heavy 1.5 times", practice("the final rinse is the same: it replaces the film")),
 	}
 }
