@@ -40,14 +40,8 @@ func (w *walker) look(worst []float64, brief bool) seen {
 
 // lifeNow is the life left before the first wash, and its mean.
 func (w *walker) lifeNow() (Band[quantity.Fraction], float64) {
-	for i, e := range w.contacts {
-		var y float64
-		if w.pairs != nil {
-			e, y = w.pairs.front(i, e)
-		} else {
-			y = w.fronts.at(e / w.factors[i] * w.fed[i] / math.Max(w.fronts.fed, 1e-12))
-		}
-		w.lives[i] = w.lifeAt(e, y)
+	for i := range w.lives {
+		w.lives[i] = w.hardest.left(w.at(i))
 	}
 	return w.lifeBand(), w.meanLife()
 }

@@ -38,10 +38,11 @@ func (p *pairs) feed(i int, contact, factor, units, capacities float64) {
 	p.series[i] = s
 }
 
-// front is the contact of both tanks of a state, and how deep they are spent.
-func (p *pairs) front(i int, contact float64) (both, depth float64) {
-	s := &p.series[i]
-	return contact + p.contacts[i], contact*s.Lead.Spent() + p.contacts[i]*s.Lag.Spent()
+// at is the contact of both tanks of a state, what they hold and how deep they are
+// spent, as depths.
+func (p *pairs) at(i int, contact float64) (both, held, spent float64) {
+	lead, lag, second := p.series[i].Lead, p.series[i].Lag, p.contacts[i]
+	return contact + second, contact*lead.Used() + second*lag.Used(), contact*lead.Spent() + second*lag.Spent()
 }
 
 // unused is what is not taken of the first tank's capacity, on average.

@@ -24,7 +24,7 @@ type walker struct {
 	sums              []float64 // of ln of the factors of the fills before
 	fronts            *fronts   // of one tank
 	pairs             *pairs    // of two in series; nil for one tank
-	hardest           float64   // ln of limit over feed, by units, of the hardest water
+	hardest           end       // of a bed, on the hardest water
 
 	// By state, of the last wash:
 	margins, outlets, lives []float64
@@ -52,7 +52,7 @@ func newWalker(s *planner.Season, legs []leg, placeOf func(stop int) string, loa
 	for _, at := range []*[]float64{&w.factors, &w.contacts, &w.fed, &w.sums, &w.margins, &w.outlets, &w.lives} {
 		*at = make([]float64, n)
 	}
-	w.hardest = margin(legs)
+	w.hardest = hardestEnd(legs)
 	places, bands := map[string][]float64{}, 0
 	for k := range legs {
 		l := &legs[k]
@@ -70,25 +70,6 @@ func newWalker(s *planner.Season, legs []leg, placeOf func(stop int) string, loa
 		}
 	}
 	return w
-}
-
-// margin is how far before the end of a bed its front stands when the outlet passes
-// the limit, on the water of the trip that allows least; as a depth, below zero.
-func margin(legs []leg) float64 {
-	least := 0.0
-	for k := range legs {
-		if l := &legs[k]; !l.barred {
-			d := l.at()
-			least = math.Min(least, math.Log(d.Limit/d.Feed)/d.Main.Units)
-		}
-	}
-	return least
-}
-
-// lifeAt is the part of a bed's life that is left: how far its front may still go on
-// the hardest water, over how far it may go in all.
-func (w *walker) lifeAt(contact, y float64) float64 {
-	return min(max(1-y/max(contact+w.hardest, 1e-9), 0), 1)
 }
 
 // loadTable keeps the loads of places from one plan to the next, by the number of the
@@ -221,7 +202,8 @@ func (w *walker) feedAll(l *leg, use int) {
 		if band != nil {
 			ask.of(l, use, band[i])
 		}
-		e, y := w.pass(i, ask.units, load[i]*ask.capacities)
+		w.pass(i, ask.units, load[i]*ask.capacities)
+		e, fed, y := w.at(i)
 		reach := e + ask.lnLimit/ask.units // the depth at which the outlet is at the limit
 		margin := reach - y
 		if ask.lnLimit >= 0 { // the water keeps the limit by itself
@@ -229,19 +211,26 @@ func (w *walker) feedAll(l *leg, use int) {
 		}
 		w.margins[i] = min(margin, w.margins[i])
 		w.outlets[i] = ask.lnFeed + min(-ask.units*(e-y), 0)
-		w.lives[i] = w.lifeAt(e, y)
+		w.lives[i] = w.hardest.left(e, fed, y)
 	}
 }
 
-// pass lets a state pass so many stated capacities at so many units, and gives its
-// contact and how deep its front stands then; of two tanks, those of both together.
-func (w *walker) pass(i int, units, capacities float64) (contact, depth float64) {
+// pass lets a state pass so many stated capacities at so many units.
+func (w *walker) pass(i int, units, capacities float64) {
 	w.fed[i] += capacities
 	if w.pairs != nil {
 		w.pairs.feed(i, w.contacts[i], w.factors[i], units, capacities)
-		return w.pairs.front(i, w.contacts[i])
 	}
-	return w.contacts[i], w.fronts.at(w.contacts[i] / w.factors[i] * w.fed[i] / w.fronts.fed)
+}
+
+// at is the contact of a state, what it has been fed and where its front stands, all as
+// depths; of two tanks, those of both together.
+func (w *walker) at(i int) (contact, fed, front float64) {
+	if w.pairs != nil {
+		return w.pairs.at(i, w.contacts[i])
+	}
+	k := w.contacts[i] / w.factors[i]
+	return w.contacts[i], k * w.fed[i], w.fronts.at(k * w.fed[i] / math.Max(w.fronts.fed, 1e-12))
 }
 
 // demanded is what one use of a wash asks at one place in the band of its water.
