@@ -29,7 +29,7 @@ type App struct {
 	size    layout.Size
 	screens []screen.Screen // the last one is seen
 	learn   func() tea.Cmd  // see [entry.Book]; nil where nothing is learned beside
-	rest    func()          // see [Options]; nil where there is nothing to do
+	rest    func() tea.Msg  // see [Options]; nil where there is nothing to do
 	lessons int             // that were learned so far
 	trouble error
 	losing  error // why quitting would lose work, while it asks
@@ -72,8 +72,7 @@ func (a App) rests(msg tea.Msg) tea.Cmd {
 	}
 	return func() tea.Msg {
 		time.Sleep(soon)
-		a.rest()
-		return nil
+		return a.rest()
 	}
 }
 

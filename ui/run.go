@@ -23,8 +23,9 @@ type Options struct {
 	Out io.Writer
 	// Columns is how wide the terminal is now, 0 where that is not known; it may be nil.
 	Columns func() int
-	// Rest is called when a key has been answered, beside all else; it may be nil.
-	Rest func()
+	// Rest is called when a key has been answered, beside all else, and may have something
+	// to tell; it may be nil.
+	Rest func() tea.Msg
 }
 
 // Run shows the screens until the person quits or ctx ends. With a plain theme

@@ -29,7 +29,8 @@ type book struct {
 
 	mu      sync.Mutex // for all below
 	log     model.Log
-	read    bool // log holds what the file does
+	read    bool  // log holds what the file does
+	size    int64 // of the file when it was last read, in bytes
 	faults  []fault.Fault
 	told    bool      // that the log cannot be used
 	changes int       // of the log
@@ -191,6 +192,7 @@ func (b *book) learn() tea.Cmd {
 // without the log's last lesson would be a wrong one.
 func (b *book) pastNow(rig model.Rig, places model.Places) *planner.Past {
 	b.load()
+	b.glance()
 	b.mu.Lock()
 	defer b.mu.Unlock()
 	return b.now(lessonsOf(rig, places))

@@ -60,6 +60,26 @@ func TestTheAnswerBesideIsThatOfACommand(t *testing.T) {
 	assert.Equal(t, plain.Bed.Remaining, beside.Bed.Remaining)
 }
 
+// What another program has written into the log is found while the hand rests, once.
+func TestAnEntryOfAnotherProgramIsFoundAtRest(t *testing.T) {
+	b, lib := seasonBook(t)
+	assert.Nil(t, b.atRest(), "the log is not read yet")
+	learns(t, b, func() { b.past(lib.Rig, lib.Places) })
+	b.load()
+	assert.Nil(t, b.atRest())
+	done := &model.WashDone{Bed: "half-foot tank", DI: quantity.Some(30 * quantity.Gallon)}
+	_, err := b.journal.Append(model.Entry{ID: "theirs", At: model.MomentOf(noon), Body: done})
+	require.NoError(t, err)
+	before := len(b.Log())
+	assert.Equal(t, entry.Learned{}, b.atRest())
+	assert.Len(t, b.Log(), before+1)
+	assert.Nil(t, b.atRest(), "once")
+
+	require.NoError(t, b.Append(model.Entry{ID: "mine", At: model.MomentOf(noon), Body: done}))
+	assert.Nil(t, b.atRest(), "what is written here is known")
+	assert.Len(t, b.Log(), before+2)
+}
+
 // What is written while the log is read is in the log once, and counts.
 func TestAnEntryWhileTheLogIsRead(t *testing.T) {
 	b, lib := seasonBook(t)

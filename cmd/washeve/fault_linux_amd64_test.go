@@ -233,6 +233,21 @@ func TestTwoScreensAtOnce(t *testing.T) {
 	assert.Contains(t, contentsOf(t, dir)["rig.toml"], `length = "39 ft"`)
 }
 
+// What another program writes into the log counts on a screen that is open.
+func TestAnOpenScreenSeesWhatIsLoggedElsewhere(t *testing.T) {
+	dir := t.TempDir()
+	_, err := store.WriteExample(dir)
+	require.NoError(t, err)
+	s := start(t, setup{env: []string{"WASHEVE_DIR=" + dir}})
+	s.sees("The bed lasts this wash")
+	said, code := asked(dir, nil, "log", "wash", "--di", "150 gal")
+	require.Zero(t, code, said)
+	s.press("down")
+	s.sees("The bed will not last")
+	s.press("q")
+	require.Zero(t, s.ends())
+}
+
 // Programs that write in the log at once lose no entry of one another.
 func TestManyProgramsWriteInTheLog(t *testing.T) {
 	const programs = 8

@@ -5,6 +5,8 @@ import (
 	"reflect"
 	"slices"
 
+	tea "github.com/charmbracelet/bubbletea"
+
 	"washeve/model"
 	"washeve/model/store/fault"
 	"washeve/planner"
@@ -132,19 +134,49 @@ func (b *book) load() {
 	b.mu.Lock()
 	read := b.read
 	b.mu.Unlock()
-	if read {
-		return
+	if !read {
+		b.reads()
 	}
-	log, faults := b.journal.Load()
-	b.take(log, faults)
 }
 
-// take adds what the file holds to what was written meanwhile. It locks the book.
-func (b *book) take(log model.Log, faults []fault.Fault) {
+// glance takes what another program, or this one, has written into the log since it was
+// read, and tells whether that was anything new. It locks the book as load does.
+func (b *book) glance() bool {
+	b.mu.Lock()
+	read, before := b.read && b.journal != nil && !b.example, b.changes
+	size := b.size
+	b.mu.Unlock()
+	if !read {
+		return false
+	}
+	if now, _ := b.journal.Size(); now == size {
+		return false
+	}
+	b.reads()
+	b.mu.Lock()
+	defer b.mu.Unlock()
+	return b.changes != before
+}
+
+// atRest is what is done while no key is pressed: what was written into the log meanwhile
+// is told as learned, so that every screen asks anew.
+func (b *book) atRest() tea.Msg {
+	collectAtRest()
+	if b.glance() {
+		return entry.Learned{}
+	}
+	return nil
+}
+
+// reads reads the log and adds what it holds to what was written meanwhile. Its size is
+// taken before: what is written while it is read is found at the next glance.
+func (b *book) reads() {
+	size, _ := b.journal.Size()
+	log, faults := b.journal.Load()
 	b.mu.Lock()
 	defer b.mu.Unlock()
 	b.add(log)
-	b.read, b.faults = true, faults
+	b.read, b.faults, b.size = true, faults, size
 }
 
 // lag is how far what is known is behind what was asked for. It locks the book.
