@@ -121,7 +121,7 @@ func (a *Ahead) date(left Band[quantity.Volume], today model.Date) {
 }
 
 func runningOn(plan Plan) RunningOn {
-	run := RunningOn{Verdict: plan.Verdict, Chance: plan.Bed.ChanceLasts, Job: plan.DI.Volume + plan.Flush.Volume}
+	run := RunningOn{Verdict: plan.Verdict, Chance: plan.Bed.ChanceLasts, Job: plan.Through()}
 	if run.Job > 0 {
 		left := plan.Bed.Remaining
 		run.Washes = Band[float64]{float64(left.P10 / run.Job), float64(left.P50 / run.Job), float64(left.P90 / run.Job)}

@@ -28,11 +28,11 @@ func (p *Plan) tellBed(l *ledger, c chosen, r resin, a asked) {
 	case len(a.uses) == 0:
 		l.warn("no-di", "No stage of this wash uses DI water: nothing is asked of the bed.")
 	case p.Verdict == WillNotLast:
-		l.warn("short-bed", "This bed is not likely to last: the wash asks for %s and half of such beds have %s or less left.", quantity.ValueOf(a.volume), quantity.ValueOf(p.Bed.Remaining.P50))
+		l.warn("short-bed", "This bed is not likely to last: the wash asks for %s with its flush, and half of such beds have %s or less left.", quantity.ValueOf(a.volume), quantity.ValueOf(p.Bed.Remaining.P50))
 	case p.InDoubt():
 		l.warn("reading-in-doubt", "The last outlet reading is over the limit and fits no bed that has given so little: do not go by the chance before it is explained. Flush, and read again.")
 	case p.Verdict == Tight:
-		l.warn("tight-bed", "It may be close: the wash asks for %s, and half of such beds have %s or less left at the final rinse's flow. Have resin at hand.", quantity.ValueOf(a.volume), quantity.ValueOf(p.Bed.Remaining.P50))
+		l.warn("tight-bed", "It may be close: the wash asks for %s with its flush, and half of such beds have %s or less left at the final rinse's flow. Have resin at hand.", quantity.ValueOf(a.volume), quantity.ValueOf(p.Bed.Remaining.P50))
 	}
 	if a.needless() {
 		l.warn("limit-over-feed", "The feed itself reads no more than the limit: this water needs no DI bed to keep it.")

@@ -82,6 +82,15 @@ type Water struct {
 	Temperature  quantity.Temperature
 }
 
+// Through is the DI water that the wash draws from the bed in all: that of its stages, and the flush before them. A
+// wash without DI water draws none.
+func (p *Plan) Through() quantity.Volume {
+	if p.DI.Volume <= 0 {
+		return 0
+	}
+	return p.DI.Volume + p.Flush.Volume
+}
+
 // Use is water used and the time it runs.
 type Use struct {
 	Volume   quantity.Volume

@@ -33,7 +33,7 @@ type Cell struct {
 func rows() []Row {
 	const close = 0.005
 	return []Row{
-		{Key: "di", Label: "DI water", near: close, of: func(f Figures) Cell { return measured(f.DI) }},
+		{Key: "di", Label: "DI less flush", near: close, of: func(f Figures) Cell { return measured(f.DI) }},
 		{Key: "water", Label: "water in all", near: close, of: func(f Figures) Cell { return measured(f.Water) }},
 		{Key: "time", Label: "working time", near: close, of: func(f Figures) Cell { return measured(f.Time) }},
 		{Key: "chance", Label: "chance it lasts", More: true, apart: close, of: func(f Figures) Cell { return measured(f.Chance) }},

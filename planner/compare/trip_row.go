@@ -13,7 +13,7 @@ import (
 func tripRows() []Row {
 	const close = 0.005
 	return []Row{
-		{Key: "di", Label: "DI water", near: close, of: func(f Figures) Cell { return measured(f.DI) }},
+		{Key: "di", Label: "DI less flush", near: close, of: func(f Figures) Cell { return measured(f.DI) }},
 		{Key: "soft", Label: "softened water", near: close, of: func(f Figures) Cell { return measured(f.Softened) }},
 		{Key: "raw", Label: "raw water", near: close, of: func(f Figures) Cell { return measured(f.Raw) }},
 		{Key: "water", Label: "water in all", near: close, of: func(f Figures) Cell { return measured(f.Water) }},

@@ -22,7 +22,7 @@ func (e *evening) chain() {
 	}
 	joints += e.hosesOf(model.MiddleRun)
 	if e.uses.bed {
-		e.pack(Bed, say(e.bedName()), say("%s of DI, and the flush", quantity.ValueOf(e.plan.DI.Volume)))
+		e.pack(Bed, say(e.bedName()), say("%s of DI, with the flush", quantity.ValueOf(e.plan.Through())))
 		joints++
 	}
 	joints += e.hosesOf(model.SprayRun)

@@ -52,7 +52,7 @@ func TestTheExamplesEvening(t *testing.T) {
 		"Vacuum breaker for the tap: the local plumbing code decides",
 		"supply hose, 25 ft: tap to the first tank",
 		"portable softener: 141 gal of the wash go through it",
-		"half-foot tank: 24.1 gal of DI, and the flush",
+		"half-foot tank: 30.3 gal of DI, with the flush",
 		"spray hose, 50 ft: last tank to the sprayer",
 		"small pressure washer: 1.3 gpm",
 		"GFCI outlet or adapter: where the washer is electric",

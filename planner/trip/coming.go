@@ -34,7 +34,7 @@ func (t *tripping) coming(m *Memory) {
 		switch {
 		case known && through == 0:
 		case known:
-			notes = append(notes, tag.Note{Code: NotCounted, Format: who + ", %s" + why, Values: []quantity.Value{quantity.ValueOf(through)}})
+			notes = append(notes, tag.Note{Code: NotCounted, Format: who + ", %s with its flush" + why, Values: []quantity.Value{quantity.ValueOf(through)}})
 		default:
 			notes = append(notes, tag.Note{Code: NotCounted, Format: who + why})
 		}

@@ -42,7 +42,7 @@ func TestAWashBeforeTheTripIsTold(t *testing.T) {
 	alone, err := planner.Make(in.Rig, in.Places, in.Coming[0])
 	require.NoError(t, err)
 	through := quantity.Show(alone.DI.Volume+alone.Flush.Volume, quantity.US)
-	assert.Contains(t, told[0], "Not counted: a 100 % wash, 2026-05-02, "+through+". It uses this bed before the trip")
+	assert.Contains(t, told[0], "Not counted: a 100 % wash, 2026-05-02, "+through+" with its flush. It uses this bed before the trip")
 	assert.Equal(t, NotCounted, mustMake(t, in).Notes[0].Code, "it is told first")
 
 	without := in

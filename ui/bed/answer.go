@@ -168,7 +168,7 @@ func (m Model) leftRow() report.Row {
 		note = "the limit is reached"
 	}
 	if run.Job > 0 {
-		note += "; the next wash takes " + quantity.Show(run.Job, m.sys)
+		note += "; next wash with flush " + quantity.Show(run.Job, m.sys)
 	}
 	return report.Row{Label: "left", Value: quantity.Show(left.P50, m.sys), Note: note}
 }

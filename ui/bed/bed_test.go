@@ -93,7 +93,7 @@ func TestTheAnswerFollowsAnEntry(t *testing.T) {
 	w := o.last().Body.(*model.WashDone)
 	assert.Equal(t, "30 gal", w.DI.Words())
 	assert.Equal(t, "40 min", w.Duration.Words())
-	assert.Equal(t, "60 gal", w.PlannedDI.Words(), "what was planned stands beside")
+	assert.Equal(t, "64 gal", w.PlannedDI.Words(), "what was planned stands beside, its flush counted as in what is done")
 	assert.Equal(t, "Old Goose", w.Vehicle)
 	assert.Contains(t, p.Seen(), "Written.")
 	assert.Nil(t, p.M.form)

@@ -71,7 +71,7 @@ func (m Model) presetWash(w *model.WashDone) {
 	if p.Softener != nil {
 		w.Softener, w.Feed = p.Softener.Name, m.o.Wash.Feed
 	}
-	w.PlannedDI, w.PlannedSoftened, w.PlannedRaw = entry.Stated(p.DI.Volume, m.sys), entry.Stated(p.Soft.Volume, m.sys), entry.Stated(p.Untreated.Volume, m.sys)
+	w.PlannedDI, w.PlannedSoftened, w.PlannedRaw = entry.Stated(p.Through(), m.sys), entry.Stated(p.Soft.Volume, m.sys), entry.Stated(p.Untreated.Volume, m.sys)
 	w.Flow = entry.Stated(p.Sprayer.Flow, m.sys)
 	w.PlannedFlow = w.Flow
 	w.PlannedDuration = entry.Stated(p.DI.Duration+p.Soft.Duration+p.Untreated.Duration, m.sys)

@@ -56,7 +56,7 @@ func (m *Model) words() []string {
 		text[0], text[1] = text[1], text[0]
 	}
 	if m.hand == 0 {
-		text = append(text, report.CompareRest(m.table)...)
+		text = append(text, report.CompareRest(m.table, m.sys)...)
 	}
 	var lines []string
 	for _, t := range text {

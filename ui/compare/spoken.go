@@ -39,7 +39,7 @@ func (m Model) told() []string {
 	for i, th := range m.things() {
 		lines = append(lines, fmt.Sprintf("%d %s: %s", i+1, th.Name, th.Text))
 	}
-	return append(lines, report.CompareRest(m.table)...)
+	return append(lines, report.CompareRest(m.table, m.sys)...)
 }
 
 // wayTold is the way under the hand: its figures by name, and what it changes.

@@ -102,5 +102,5 @@ func TestAWayByWordsTellsWhatDecides(t *testing.T) {
 	trip, _, _ := strings.Cut(New(journey()).Spoken().Things()[0].Text, "; best in")
 	assert.Regexp(t, "^all on spec .+, order by .+, resin to buy .+, resin changes ", trip)
 	assert.NotContains(t, trip, "raw water")
-	assert.Regexp(t, "^chance it lasts .+, DI water .+, working time .+, resin and salt ", New(ours()).Spoken().Things()[0].Text)
+	assert.Regexp(t, "^chance it lasts .+, DI less flush .+, working time .+, resin and salt ", New(ours()).Spoken().Things()[0].Text)
 }

@@ -233,7 +233,7 @@ func (m *Model) coach() picture.Coach {
 
 func (m *Model) curve() picture.Curve {
 	b := m.plan.Bed
-	return picture.Curve{Points: b.Curve, From: b.SoFar, To: b.SoFar + m.plan.DI.Volume + m.plan.Flush.Volume, Limit: m.plan.Limit.Number, System: m.sys}
+	return picture.Curve{Points: b.Curve, From: b.SoFar, To: b.SoFar + m.plan.Through(), Limit: m.plan.Limit.Number, System: m.sys}
 }
 
 func (m *Model) stageLines(at layout.Rect) []string {

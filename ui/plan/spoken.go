@@ -149,7 +149,7 @@ func (m Model) answerTold() []string {
 	}
 	lines = append(lines,
 		report.Judged(&plan)+", chance "+report.Chance(plan.Bed.ChanceLasts)+".",
-		"DI water "+quantity.Show(plan.DI.Volume, m.sys)+" in "+report.Time(plan.DI.Duration)+".",
+		"DI water "+quantity.Show(plan.DI.Volume, m.sys)+" in "+report.Time(plan.DI.Duration)+flushTold(plan, m.sys)+".",
 		report.Cap(plan, m.sys)+".")
 	if plan.Day != nil {
 		lines = append(lines, report.DayStart(plan.Day)+".")
@@ -161,6 +161,14 @@ func (m Model) answerTold() []string {
 		lines = append(lines, entry.ReadingLog)
 	}
 	return lines
+}
+
+// flushTold is what the flush takes besides the DI water of the wash; "" where there is none.
+func flushTold(p planner.Plan, sys quantity.System) string {
+	if p.Through() <= p.DI.Volume {
+		return ""
+	}
+	return ", and " + quantity.Show(p.Flush.Volume, sys) + " to flush: " + quantity.Show(p.Through(), sys) + " in all"
 }
 
 // pastWords end the heading of a plan whose day is over: all that follows is about a

@@ -59,7 +59,7 @@ func Compare(t compare.Table, sys quantity.System, columns int, best, more strin
 			}
 		}
 	}
-	for _, text := range CompareRest(t) {
+	for _, text := range CompareRest(t, sys) {
 		b.WriteString("\n" + strings.Join(cells.Wrap(cells.Safe(text), columns), "\n") + "\n")
 	}
 	return b.String()
@@ -184,10 +184,24 @@ func Unknown(t compare.Table) []string {
 // bedMeasures tells the two measures of a bed in the table of a wash apart.
 const bedMeasures = `"left in the bed" is before the wash, after all readings: half of such beds have less. "fill, as stated" is of fresh resin that holds what is stated of it, whatever was read; what your readings teach of new resin is "left in the bed" under new resin first.`
 
-// CompareRest tells what the figures of the bed are, what is not known, and which ways
+// compareWaters tells of which waters "water in all" is the sum.
+func compareWaters(f compare.Figures, sys quantity.System) string {
+	parts := []string{quantity.Show(f.DI, sys) + " of DI"}
+	for _, w := range []struct {
+		of     quantity.Volume
+		called string
+	}{{f.Softened, "softened"}, {f.Raw, "raw"}, {f.Through - f.DI, "to flush"}} {
+		if w.of > 0 {
+			parts = append(parts, quantity.Show(w.of, sys)+" "+w.called)
+		}
+	}
+	return `"Water in all" counts the flush: ` + quantity.Show(f.Water, sys) + " as planned are " + strings.Join(parts, ", ") + "."
+}
+
+// CompareRest tells what the waters and the figures of the bed are, what is not known, and which ways
 // are not compared.
-func CompareRest(t compare.Table) []string {
-	var out []string
+func CompareRest(t compare.Table, sys quantity.System) []string {
+	out := []string{compareWaters(t.Ways[0].Figures, sys)}
 	if t.Ways[0].Figures.Trip == nil {
 		out = append(out, bedMeasures)
 	}

@@ -25,6 +25,9 @@ func Water(p planner.Plan, sys quantity.System) []Row {
 	if b := p.DIBand; len(rows) > 0 && b.P90 > b.P10 {
 		rows[0].Note += fmt.Sprintf(", likely %s to %s", quantity.Show(b.P10, sys), quantity.Show(b.P90, sys))
 	}
+	if p.Through() > p.DI.Volume {
+		rows = append(rows, Row{"DI to flush", quantity.Show(p.Flush.Volume, sys), Time(p.Flush.Duration) + ", before a reading"})
+	}
 	add("softened water", p.Soft)
 	add("raw water", p.Untreated)
 	return rows
@@ -41,17 +44,27 @@ func Drip(p planner.Plan, sys quantity.System) string {
 		Time(d.Longer), Time(d.Pause), quantity.Show(d.Saves, sys))
 }
 
+// Takes is the DI water of the wash, and what the flush takes besides: "24.1 gal and 6.13 gal to flush, 30.3 gal in all".
+// Whoever tells DI water without the flush tells it so, that no two figures of one wash seem to contradict each other.
+func Takes(p planner.Plan, sys quantity.System) string {
+	words := quantity.Show(p.DI.Volume, sys)
+	if p.Through() > p.DI.Volume {
+		words += " and " + quantity.Show(p.Flush.Volume, sys) + " to flush, " + quantity.Show(p.Through(), sys) + " in all"
+	}
+	return words
+}
+
 // Remaining says what the bed has left against what the wash takes.
 func Remaining(p planner.Plan, sys quantity.System) string {
 	left := p.Bed.Remaining
 	if math.IsInf(float64(left.P50), 1) {
-		return fmt.Sprintf("The feed itself keeps the limit of %s: the bed has no end; this wash takes %s.", p.Limit, quantity.Show(p.DI.Volume, sys))
+		return fmt.Sprintf("The feed itself keeps the limit of %s: the bed has no end; this wash takes %s.", p.Limit, Takes(p, sys))
 	}
 	if reach := quantity.Show(left.P50, sys); reach != "" && left.P50 > 0 {
 		return fmt.Sprintf("It has about %s left (%s) before the outlet passes %s; this wash takes %s.",
-			reach, EightInTen(left, sys), p.Limit, quantity.Show(p.DI.Volume, sys))
+			reach, EightInTen(left, sys), p.Limit, Takes(p, sys))
 	}
-	return fmt.Sprintf("The outlet is at the limit of %s already; this wash takes %s.", p.Limit, quantity.Show(p.DI.Volume, sys))
+	return fmt.Sprintf("The outlet is at the limit of %s already; this wash takes %s.", p.Limit, Takes(p, sys))
 }
 
 // EightInTen is a band of gallons with how sure it is: one in ten has less, one in ten
@@ -207,7 +220,11 @@ func Cost(p planner.Plan, sys quantity.System) string {
 	if sys == quantity.Metric {
 		per, unit = per/quantity.Gallon.Litres(), "litre"
 	}
-	return fmt.Sprintf("%s for this wash, %s a %s of DI", Money(p.Cost.Wash, p.Cost.Currency), Money(per, p.Cost.Currency), unit)
+	wash := "this wash"
+	if p.Through() > p.DI.Volume {
+		wash += " with its flush"
+	}
+	return fmt.Sprintf("%s for "+wash+", %s a %s of DI", Money(p.Cost.Wash, p.Cost.Currency), Money(per, p.Cost.Currency), unit)
 }
 
 // Money writes an amount of a currency.

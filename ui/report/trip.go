@@ -284,7 +284,7 @@ func (w *page) trip(p trip.Plan, sys quantity.System) string {
 	w.table("Water and resin", TripWater(p, sys))
 	w.notes("To heed", p.Notes, sys)
 	if len(p.Washes) > 0 {
-		w.prose("The columns", "chance: that the wash ends on spec, with the changes that are planned. then: with those that are advised too. left: of the bed's life after it, for the hardest water of the trip, in the middle of what is believed. end ppm: at the outlet, at the end of the wash. resin: what the wash uses up of the fill, by its price.")
+		w.prose("The columns", "chance: that the wash ends on spec, with the changes that are planned. then: with those that are advised too. left: of the bed's life after it, for the hardest water of the trip, in the middle of what is believed. end ppm: at the outlet, at the end of the wash. DI: the flush not counted. resin: what the wash and its flush use up of the fill, by its price.")
 	}
 	return w.String()
 }

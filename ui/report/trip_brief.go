@@ -109,12 +109,15 @@ func briefCarry(p trip.Plan, sys quantity.System) string {
 	return text + "."
 }
 
-// TripDIBrief says the DI water of a wash of a trip.
+// TripDIBrief says the DI water of a wash of a trip, its flush counted.
 func TripDIBrief(w trip.WashPlan, sys quantity.System) string {
 	if math.IsNaN(w.Outlet.P50) {
 		return "no DI water"
 	}
-	return "DI " + quantity.Show(w.DI.P50, sys)
+	if w.Flush <= 0 {
+		return "DI " + quantity.Show(w.DI.P50, sys)
+	}
+	return "DI " + quantity.Show(w.DI.P50+w.Flush, sys) + " with flush"
 }
 
 // TripDI says the DI water of a wash of a trip, and what the outlet shows at its end.
@@ -122,5 +125,5 @@ func TripDI(w trip.WashPlan, sys quantity.System) string {
 	if math.IsNaN(w.Outlet.P50) {
 		return "no DI water"
 	}
-	return "DI " + quantity.Show(w.DI.P50, sys) + ", " + PPM(w.Outlet.P50) + " at its end"
+	return TripDIBrief(w, sys) + ", " + PPM(w.Outlet.P50) + " at its end"
 }

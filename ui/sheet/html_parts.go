@@ -134,7 +134,7 @@ func flowHTML(s Sheet) markup {
 func doneHTML(s Sheet) markup {
 	return `<section id="done">
 <h2>When done</h2>
-` + when(s.Gate.Present, `<p class="writeins">`+writeIn("Pen", "pen-after", " ppm")+` `+writeIn("DI used", "di-used", "")+` `+writeIn("Time", "time-after", "")+`</p>
+` + when(s.Gate.Present, `<p class="writeins">`+writeIn("Pen", "pen-after", " ppm")+` `+writeIn("DI and flush", "di-used", "")+` `+writeIn("Time", "time-after", "")+`</p>
 <p class="why end">Expect `+bound(s.Gate.End)+` at the end.</p>
 `) + plainList(s.After) + `
 </section>

@@ -146,7 +146,7 @@ func (m *markdown) gate(g Gate) {
 func (m *markdown) after(s Sheet) {
 	m.heading("When done")
 	if s.Gate.Present {
-		m.WriteString("- [ ] Pen: \\_\\_\\_\\_\\_\\_ ppm, DI used: \\_\\_\\_\\_\\_\\_, time: \\_\\_\\_\\_\\_\\_. Expect " + literal(s.Gate.End) + ".\n")
+		m.WriteString("- [ ] Pen: \\_\\_\\_\\_\\_\\_ ppm, DI and flush: \\_\\_\\_\\_\\_\\_, time: \\_\\_\\_\\_\\_\\_. Expect " + literal(s.Gate.End) + ".\n")
 	}
 	m.items("- [ ] ", s.After)
 }

@@ -256,7 +256,7 @@ func (w writer) gate(g Gate, whole bool) []string {
 func (w writer) after(s Sheet) []string {
 	lines := w.list(s.After)
 	if s.Gate.Present {
-		lines = append([]string{w.line("    Pen ______ ppm   DI used ______   time ______   expect " + s.Gate.End)}, lines...)
+		lines = append([]string{w.line("    Pen ______ ppm   DI and flush ______   time ______   expect " + s.Gate.End)}, lines...)
 	}
 	return lines
 }

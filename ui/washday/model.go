@@ -161,12 +161,11 @@ func (m Model) begin(p planner.Plan) (model.Underway, error) {
 	if err != nil {
 		return model.Underway{}, err
 	}
-	di := p.DI.Volume + p.Flush.Volume
 	u := model.Underway{
 		ID: id, Limit: quantity.Some(p.Limit), Steps: washday.Steps(p),
 		Plan: model.WashDone{
 			Plan: p.Wash, Place: p.Place, Vehicle: p.Vehicle, Bed: p.BedName, Sprayer: p.Sprayer.Name, Feed: m.o.Wash.Feed,
-			PlannedDI: quantity.Some(di), PlannedSoftened: quantity.Some(p.Soft.Volume), PlannedRaw: quantity.Some(p.Untreated.Volume),
+			PlannedDI: quantity.Some(p.Through()), PlannedSoftened: quantity.Some(p.Soft.Volume), PlannedRaw: quantity.Some(p.Untreated.Volume),
 			PlannedFlow: washday.Loggable(p.Sprayer.Flow), PlannedDuration: quantity.Some(min(p.DI.Duration+p.Soft.Duration+p.Untreated.Duration, 3*quantity.Day)),
 		},
 	}

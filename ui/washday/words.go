@@ -221,7 +221,7 @@ type sum struct{ what, planned, done string }
 func (m Model) sums() []sum {
 	t, p := m.state.Tally(), &m.u.Plan
 	return []sum{
-		{"DI water", m.gallons(p.PlannedDI.Or(0)), m.gallons(t.DI)},
+		{"DI and flush", m.gallons(p.PlannedDI.Or(0)), m.gallons(t.DI)},
 		{"softened water", m.gallons(p.PlannedSoftened.Or(0)), m.gallons(t.Softened)},
 		{"raw water", m.gallons(p.PlannedRaw.Or(0)), m.gallons(t.Raw)},
 		{"water on, hands", minutes(washday.Seconds(p.PlannedDuration.Or(0))), m.spentWords()},
