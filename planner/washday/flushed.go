@@ -9,10 +9,10 @@ import (
 // thirds of the flush that the plan asks for; nobody stops at the drop. PRACTICE: 0.9.
 const enough = 0.9
 
-// standsAfter is how long a bed has stood when the water in it reads too low. At a
+// StandsAfter is how long a bed has stood when the water in it reads too low. At a
 // rinse's flow water is in the bed for a minute or two; the wait for a face to drip or for
 // a ladder to be moved is no standing. PRACTICE: a quarter of an hour.
-const standsAfter = 15 * quantity.Minute
+const StandsAfter = 15 * quantity.Minute
 
 // rest is how a bed has stood.
 type rest struct {
@@ -27,7 +27,7 @@ func (f *folding) runs() { f.rest.ran, f.rest.from = true, f.Took }
 // stand notes that the bed has stood for long, when it comes to that in the time that has
 // just passed: what ran before flushes it no more, and what was said of it is past.
 func (f *folding) stand(passed quantity.Duration) {
-	if stood := f.Took - f.rest.from; stood >= standsAfter && stood-passed < standsAfter {
+	if stood := f.Took - f.rest.from; stood >= StandsAfter && stood-passed < StandsAfter {
 		f.rest.before, f.Vouched = f.Tally().DI, false
 	}
 }
@@ -36,7 +36,7 @@ func (f *folding) stand(passed quantity.Duration) {
 // none ran yet, or so short a while ago that the water reads as it did.
 func (s State) Stood() (quantity.Duration, bool) {
 	stood := s.Took - s.rest.from
-	return stood, s.rest.ran && stood >= standsAfter
+	return stood, s.rest.ran && stood >= StandsAfter
 }
 
 // Flushed is the DI water that has run since the last flush was begun, or since the bed

@@ -15,7 +15,7 @@ import (
 // dayOf is the order of the day: with times where the day is known, otherwise
 // the faces as the program lists them.
 func dayOf(p planner.Plan, sys quantity.System) Day {
-	d := Day{How: "One face after the other, each through all its steps."}
+	d := Day{How: "Each step over all its faces before the next step."}
 	if p.Day == nil || len(p.Day.Start.Turns) == 0 {
 		d.Start = "When to begin is not known"
 		if p.DayNote.Code != "" {
@@ -26,6 +26,7 @@ func dayOf(p planner.Plan, sys quantity.System) Day {
 		}
 	} else {
 		d.Start, d.Timed = report.DayStart(p.Day), true
+		d.How = "One face after the other, each through all its steps."
 		for i, t := range p.Day.Start.Turns {
 			d.Turns = append(d.Turns, timedTurn(turnOf(i, p, t.Side, sys), t, sys))
 		}

@@ -106,7 +106,7 @@ func gateHTML(g Gate) markup {
 <li>`+boxed("flush", `<b>`+bound(g.Flush)+`</b>`)+`</li>
 </ol>
 <p class="writeins">`+writeIn("Pen", "pen-before", " ppm")+` `+writeIn("Flow", "flow-before", "")+` `+writeIn("Time", "time-before", "")+`</p>
-<p class="go"><b>GO:</b> `+bound(g.Go)+`. Expect `+bound(g.Expect)+`.</p>
+<p class="go"><b>GO:</b> `+bound(g.Go)+`. Expect `+bound(g.Expect)+`. `+bound(g.Later)+`</p>
 <div class="nogo"><p><b>NO-GO:</b> the pen shows more. Then one of these:</p>
 <ul>`+each(g.NoGo, spacedItem)+`</ul></div>
 </section>

@@ -139,7 +139,7 @@ func (m *markdown) gate(g Gate) {
 	}
 	m.heading("Before the first DI rinse")
 	m.WriteString("- [ ] " + literal(g.Flush) + "\n- [ ] Pen: \\_\\_\\_\\_\\_\\_ ppm, flow: \\_\\_\\_\\_\\_\\_, time: \\_\\_\\_\\_\\_\\_. Expect " + literal(g.Expect) + ".\n")
-	m.WriteString("- **GO**: " + literal(clean(g.Go)) + ".\n- **NO-GO**: the pen shows more. Then:\n")
+	m.WriteString("- **GO**: " + literal(clean(g.Go)+". "+g.Later) + "\n- **NO-GO**: the pen shows more. Then:\n")
 	m.items("  - ", g.NoGo)
 }
 

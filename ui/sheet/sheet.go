@@ -117,7 +117,8 @@ func (v Valve) Stand() string {
 // Gate is the flush, the reading and what follows from it. It is empty where no
 // water goes through the bed.
 type Gate struct {
-	Flush   string
+	Flush   string // what to run out, and before what
+	Later   string // what a reading later in the wash asks for
 	Limit   string
 	Expect  string // what the pen is likely to show
 	End     string // and when the last face is done

@@ -132,13 +132,56 @@ func TestALongPlanStaysOnOnePageAndSaysWhatGaveWay(t *testing.T) {
 
 func TestWhatFitsIsNotShortened(t *testing.T) {
 	s := example(t, quantity.US, undated)
-	s.Tonight, s.Assumed = s.Tonight[:4], s.Assumed[:3]
+	s.Tonight, s.Assumed = s.Tonight[:2], s.Assumed[:3]
 	page := sheet.Text(s, false)
 	fits(t, page, false)
 	assert.NotContains(t, page, "Shortened: ")
 	assert.Contains(t, page, "When to begin is not known")
 	assert.Contains(t, page, "DI bed\n")
 	assert.NotContains(t, page, "THROUGH   ")
+}
+
+// The flush is due before the face or the step that the wash day has it before, and each form names it.
+func TestTheFlushNamesWhatItIsDueBefore(t *testing.T) {
+	for due, change := range map[string]func(*model.Rig, model.Places, *model.Wash){
+		"Before the right is wetted, run 6.13 gal (5 min) through the bed to waste": asItIs,
+		"Before step 3, final rinse, run 6.13 gal (5 min) through the bed to waste": undated,
+	} {
+		s := example(t, quantity.US, change)
+		for name, form := range forms(s) {
+			assert.Contains(t, form, due, name)
+			assert.Contains(t, form, "To read again after the bed stood 15 min, run 6.13 gal first.", name)
+		}
+	}
+	assert.Contains(t, example(t, quantity.US, undated).Day.How, "Each step over all its faces")
+}
+
+// What puts the verdict in doubt is part of it, in every form.
+func TestEveryFormSaysWhatTheVerdictRestsOn(t *testing.T) {
+	for words, change := range map[string]func(*model.Rig, model.Places, *model.Wash){
+		"The bed lasts this wash": asItIs,
+		"The bed lasts this wash, if just filled": func(r *model.Rig, _ model.Places, _ *model.Wash) {
+			r.Beds[0].SoFar = quantity.Opt[quantity.Volume]{}
+		},
+		"In doubt: the last reading fits no bed": func(r *model.Rig, _ model.Places, _ *model.Wash) {
+			r.Beds[0].SoFar = quantity.Some(40 * quantity.Gallon)
+			r.Beds[0].LastReading = quantity.Some(quantity.PPM(200, quantity.ScaleNaCl))
+		},
+	} {
+		for name, form := range forms(example(t, quantity.US, change)) {
+			assert.Contains(t, strings.ToLower(form), strings.ToLower(words)+".", name)
+		}
+	}
+}
+
+// forms are the sheet's forms with lines, breaks and marks of emphasis taken out.
+func forms(s sheet.Sheet) map[string]string {
+	plain := strings.NewReplacer("\u00a0", " ", "<b>", "", "</b>", "", "</strong>", "", "\\", "")
+	out := map[string]string{"text": sheet.Text(s, true), "markdown": sheet.Markdown(s), "html": sheet.HTML(s)}
+	for name, form := range out {
+		out[name] = strings.Join(strings.Fields(plain.Replace(form)), " ")
+	}
+	return out
 }
 
 func TestAWashWithoutDIHasNoGate(t *testing.T) {

@@ -2,11 +2,13 @@ package sheet
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"washeve/model"
 	"washeve/model/quantity"
 	"washeve/planner"
+	"washeve/planner/washday"
 	"washeve/ui/cells"
 	"washeve/ui/report"
 )
@@ -78,6 +80,22 @@ func (s Step) amounts() string {
 	return s.Flow + ", " + s.Volume + ", " + s.Time
 }
 
+// flushDue says before what the flush is due, as the wash day has it: before the first face with DI water is wetted at
+// all, or where each step goes over all faces, before the step.
+func flushDue(p planner.Plan) string {
+	steps := washday.Steps(p)
+	first := slices.IndexFunc(steps, func(s model.DayStep) bool { return s.Water == model.DI && s.Face != "" })
+	if first < 0 {
+		return "R"
+	}
+	due := steps[first]
+	if p.Day != nil && len(p.Day.Start.Turns) > 0 {
+		return "Before the " + string(due.Face) + " is wetted, r"
+	}
+	at := slices.IndexFunc(p.Stages, func(s planner.StagePlan) bool { return s.Name == due.Stage })
+	return fmt.Sprintf("Before step %d, %s, r", at+1, cells.Safe(due.Stage))
+}
+
 // gateOf is the flush and the reading before the first DI water reaches a face.
 func gateOf(p planner.Plan, sys quantity.System) Gate {
 	if !throughBed(p) {
@@ -86,7 +104,9 @@ func gateOf(p planner.Plan, sys quantity.System) Gate {
 	limit := cells.Safe(p.Limit.String())
 	g := Gate{
 		Present: true, Limit: limit,
-		Flush:  fmt.Sprintf("Run %s (%s) through the bed to waste: standing water reads low.", quantity.Show(p.Flush.Volume, sys), report.Time(p.Flush.Duration)),
+		Flush: flushDue(p) + fmt.Sprintf("un %s (%s) through the bed to waste: standing water reads low.", quantity.Show(p.Flush.Volume, sys), report.Time(p.Flush.Duration)),
+		Later: fmt.Sprintf("It holds for all faces. To read again after the bed stood %s, run %s first.",
+			report.Time(washday.StandsAfter), quantity.Show(p.Flush.Volume, sys)),
 		Expect: report.PPM(p.Bed.OutletNow.P50),
 		End:    report.PPM(p.Bed.OutletAtEnd.P50),
 		Go:     "The pen shows " + limit + " or less",

@@ -241,10 +241,14 @@ func (w writer) gate(g Gate, whole bool) []string {
 	if !g.Present {
 		return nil
 	}
+	goes := g.Go + "."
+	if whole {
+		goes += " " + g.Later
+	}
 	lines := all(
 		w.wrapped(box, "    ", g.Flush),
 		w.wrapped(box, "    ", "Pen ______ ppm   flow ______   time ______   expect "+g.Expect),
-		w.wrapped("    GO ", "       ", g.Go+"."),
+		w.wrapped("    GO ", "       ", goes),
 	)
 	noGo := "The pen shows more."
 	if whole {
