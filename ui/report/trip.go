@@ -178,14 +178,14 @@ const (
 // monthAndDay is a day without its year, as a trip has few.
 func monthAndDay(d model.Date) string { return fmt.Sprintf("%02d-%02d", d.Month, d.Day) }
 
-// TripChances lists the washes with their chances.
-func TripChances(p trip.Plan) Table {
+// TripChances lists the washes with their chances, names cut to fit a table or whole.
+func TripChances(p trip.Plan, whole bool) Table {
 	t := Table{
 		Head:    []string{"date", "wash", "at", "chance", "then", "left", "end ppm"},
 		Numeric: []bool{false, false, false, true, true, true, true},
 	}
 	for _, w := range p.Washes {
-		row := []string{monthAndDay(w.Date), short(w.Name, mostName), short(p.Stops[w.Stop].Name, mostStop)}
+		row := []string{monthAndDay(w.Date), named(w.Name, mostName, whole), named(p.Stops[w.Stop].Name, mostStop, whole)}
 		if w.Barred {
 			t.Rows = append(t.Rows, append(row, "forbidden", "", "", ""))
 			continue
@@ -199,10 +199,18 @@ func TripChances(p trip.Plan) Table {
 	return t
 }
 
+// named is a name as wide as a table has room for, or whole.
+func named(name string, width int, whole bool) string {
+	if whole {
+		return cells.Safe(name)
+	}
+	return short(name, width)
+}
+
 func short(name string, width int) string { return cells.Clip(cells.Safe(name), width, "..") }
 
-// TripWater lists what the washes take, and what it costs.
-func TripWater(p trip.Plan, sys quantity.System) Table {
+// TripWater lists what the washes take, and what it costs; names as in [TripChances].
+func TripWater(p trip.Plan, sys quantity.System, whole bool) Table {
 	t := Table{
 		Head:    []string{"date", "wash", "DI", "softened", "raw", "softener left", "resin"},
 		Numeric: []bool{false, false, true, true, true, true, true},
@@ -216,7 +224,7 @@ func TripWater(p trip.Plan, sys quantity.System) Table {
 			left = quantity.Show(w.Softener.Left, sys)
 		}
 		t.Rows = append(t.Rows, []string{
-			monthAndDay(w.Date), short(w.Name, mostName), quantity.Show(w.DI.P50, sys), quantity.Show(w.Soft.P50, sys),
+			monthAndDay(w.Date), named(w.Name, mostName, whole), quantity.Show(w.DI.P50, sys), quantity.Show(w.Soft.P50, sys),
 			quantity.Show(w.Untreated.P50, sys), left, w.Cost.String(),
 		})
 	}
@@ -280,8 +288,8 @@ func (w *page) trip(p trip.Plan, sys quantity.System) string {
 		w.wrapped("", "", text)
 	}
 	w.wrapped("", "", TripCost(p))
-	w.table("Chances", TripChances(p))
-	w.table("Water and resin", TripWater(p, sys))
+	w.table("Chances", TripChances(p, w.plain))
+	w.table("Water and resin", TripWater(p, sys, w.plain))
 	w.notes("To heed", p.Notes, sys)
 	if len(p.Washes) > 0 {
 		w.prose("The columns", "chance: that the wash ends on spec, with the changes that are planned. then: with those that are advised too. left: of the bed's life after it, for the hardest water of the trip, in the middle of what is believed. end ppm: at the outlet, at the end of the wash. DI: the flush not counted. resin: what the wash and its flush use up of the fill, by its price.")
