@@ -24,7 +24,7 @@ func TestTermsAreInOrderAndShort(t *testing.T) {
 	}
 	assert.True(t, slices.IsSorted(words), words)
 	assert.Equal(t, len(words), len(slices.Compact(slices.Clone(words))))
-	for _, needed := range []string{"bed", "grains", "bypass", "contact time", "breakthrough", "flush", "tds scale", "conductivity", "softener", "regeneration", "film", "drip", "cap"} {
+	for _, needed := range []string{"bed", "grains", "bypass", "contact time", "breakthrough", "flush", "tds scale", "conductivity", "softener", "regeneration", "film", "drip", "cap", "transfer units", "leakage", "working layer", "limit", "target", "tight", "band", "section", "first cup", "fill", "in series"} {
 		assert.Contains(t, words, needed)
 	}
 }
