@@ -29,7 +29,7 @@ func TestTheWholeWashByLines(t *testing.T) {
 	for _, want := range []string{
 		"Step 1 of 32: set up.", "Step 2 of 32: pre-rinse, roof, 5:44, the time runs.", `Read: "zz". There is no such word here; write one like on, next or reading 6.`, "Not now: no DI water runs in this step.",
 		"Valves: softener THROUGH, DI bed bypassed", "NO-GO", "Change the resin now, flush, and read again.", "Read as 2 ppm NaCl.", "GO: the pen shows no more than",
-		"A wash is under way: Marigold", "Measured: 1.3 gpm", "The wash was ended early", "No way out here: ", "DI water: planned 30.3 gal, done ",
+		"A wash is under way: Marigold", "Measured: 1.3 gpm", "The wash was ended early", "No way out here: ", "DI and flush: planned 30.3 gal, done ",
 	} {
 		assert.Contains(t, said, want)
 	}
