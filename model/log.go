@@ -133,33 +133,33 @@ func (e *Entry) say(text func(Field) string) string {
 // Log is what was done, in the order of [NewLog].
 type Log []Entry
 
-// NewLog puts entries in order, by moment, identifier and content, and keeps
-// one of those that say the same. It takes the slice over.
+// NewLog puts entries in the order of their moments. Those of one moment stay in the
+// order in which they stand, which in a file is that in which they were written. It
+// keeps the first of those that say the same, and takes the slice over.
 func NewLog(entries []Entry) Log {
 	log := Log(entries)
-	if log.settled() {
-		return log
+	if !slices.IsSortedFunc(log, byMoment) {
+		slices.SortStableFunc(log, byMoment)
 	}
-	slices.SortStableFunc(log, order)
 	return log.compact()
 }
 
-// settled tells whether the entries are in order, and no two could be the same.
-func (l Log) settled() bool {
-	for i := 1; i < len(l); i++ {
-		if c := l[i-1].At.Compare(l[i].At); c > 0 || c == 0 && l[i-1].ID >= l[i].ID {
-			return false
-		}
-	}
-	return true
-}
+func byMoment(a, b Entry) int { return a.At.Compare(b.At) }
 
-// compact keeps the first of neighbours that say the same.
+// compact keeps the first of those of one moment that say the same.
 func (l Log) compact() Log {
 	kept := 0
+	known := map[string][]int{} // where the kept ones of this moment are, by identifier
 	for i := range l {
-		if i > 0 && l[i].ID == l[kept-1].ID && l[i].Content() == l[kept-1].Content() {
-			continue
+		again := i > 0 && l[i-1].At.Compare(l[i].At) == 0
+		if !again {
+			clear(known)
+		}
+		if again || i+1 < len(l) && l[i].At.Compare(l[i+1].At) == 0 {
+			if slices.ContainsFunc(known[l[i].ID], func(k int) bool { return l[k].Content() == l[i].Content() }) {
+				continue
+			}
+			known[l[i].ID] = append(known[l[i].ID], kept)
 		}
 		if kept < i {
 			l[kept] = l[i]
@@ -170,9 +170,10 @@ func (l Log) compact() Log {
 	return l[:kept]
 }
 
-// order is total: nothing depends on the order in which entries were found.
+// order is total: nothing depends on the order in which entries were found. Corrections,
+// and entries of one identifier, are ranked by it, so that every copy of a log counts the same.
 func order(a, b Entry) int {
-	if c := place(a, b); c != 0 {
+	if c := cmp.Or(byMoment(a, b), cmp.Compare(a.ID, b.ID)); c != 0 {
 		return c
 	}
 	if c := cmp.Compare(a.Content(), b.Content()); c != 0 {
@@ -181,17 +182,10 @@ func order(a, b Entry) int {
 	return cmp.Compare(a.say(Field.Text), b.say(Field.Text))
 }
 
-// place compares by moment and identifier alone.
-func place(a, b Entry) int {
-	if c := a.At.Compare(b.At); c != 0 {
-		return c
-	}
-	return cmp.Compare(a.ID, b.ID)
-}
-
-// Merge is what two copies of a log hold together. It does not matter which is
-// first, what was merged before, or how often. Where both hold an identifier
-// with different content, both entries stay, and [Log.Faults] tells it.
+// Merge is what two copies of a log hold together, the first one's entries of a moment
+// before those that only the second has. What it holds does not depend on which is
+// first, what was merged before, or how often. Where both hold an identifier with
+// different content, both entries stay, and [Log.Faults] tells it.
 func Merge(a, b Log) Log { return NewLog(slices.Concat(a, b)) }
 
 // Holding gives a question to a log: is an entry in it that says the same?

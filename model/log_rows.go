@@ -56,7 +56,7 @@ func (l Log) Effective() Log {
 			log = append(log, row.Now)
 		}
 	}
-	slices.SortStableFunc(log, place)
+	slices.SortStableFunc(log, byMoment)
 	return log
 }
 
@@ -82,14 +82,16 @@ func (l Log) plain() bool {
 }
 
 type resolution struct {
-	rows   []Row
-	at     map[string]int // row of the entry that counts, by identifier
+	rows   []Row          // by rank, and in the log's order when all is done
+	at     map[string]int // row by rank of the entry that counts, by identifier
 	faults []EntryFault
 }
 
 func (l Log) resolve() *resolution {
 	r := &resolution{rows: make([]Row, len(l)), at: make(map[string]int, len(l))}
-	for i, e := range l {
+	ranked := l.ranked()
+	for i, at := range ranked {
+		e := l[at]
 		r.rows[i] = Row{Entry: e, Now: e, Standing: Counts}
 		if _, taken := r.at[e.ID]; taken {
 			r.rows[i].Standing = Doubled
@@ -100,7 +102,22 @@ func (l Log) resolve() *resolution {
 	}
 	r.strikeCorrections()
 	r.correct()
+	rows := make([]Row, len(l))
+	for i, at := range ranked {
+		rows[at] = r.rows[i]
+	}
+	r.rows = rows
 	return r
+}
+
+// ranked are the places of the entries in the log, as [order] ranks the entries.
+func (l Log) ranked() []int {
+	places := make([]int, len(l))
+	for i := range places {
+		places[i] = i
+	}
+	slices.SortStableFunc(places, func(a, b int) int { return order(l[a], l[b]) })
+	return places
 }
 
 func (r *resolution) fault(id, problem string) {

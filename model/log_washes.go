@@ -14,10 +14,11 @@ type WashRecord struct {
 	Wash   WashDone // what it does not say is filled from the stages
 	Stages []StageDone
 	Broken bool // the stages were written, the wash never was
+	Index  int  // in the log, of its entry; of the first stage where it is broken
 }
 
 // Washes gathers the washes of an effective log with their stages, in order of
-// moment. A stage that names no wash, or one that was never written since the
+// moment and then of the log. A stage that names no wash, or one that was never written since the
 // lid was closed on it, makes a record too: its water was used all the same.
 func (l Log) Washes() []WashRecord {
 	var records []WashRecord
@@ -25,7 +26,7 @@ func (l Log) Washes() []WashRecord {
 	for i := range l {
 		if w, ok := l[i].Body.(*WashDone); ok {
 			at[l[i].ID] = len(records)
-			records = append(records, WashRecord{ID: l[i].ID, At: l[i].At, Wash: *w})
+			records = append(records, WashRecord{ID: l[i].ID, At: l[i].At, Wash: *w, Index: i})
 		}
 	}
 	for i := range l {
@@ -39,7 +40,7 @@ func (l Log) Washes() []WashRecord {
 		}
 		if _, known := at[id]; !known {
 			at[id] = len(records)
-			records = append(records, WashRecord{ID: id, At: l[i].At, Broken: true})
+			records = append(records, WashRecord{ID: id, At: l[i].At, Broken: true, Index: i})
 		}
 		record := &records[at[id]]
 		record.Stages = append(record.Stages, *s)
@@ -91,11 +92,6 @@ func volume(at *quantity.Opt[quantity.Volume], sums map[Water]quantity.Volume, w
 }
 
 func inOrder(records []WashRecord) []WashRecord {
-	slices.SortStableFunc(records, func(a, b WashRecord) int {
-		if c := a.At.Compare(b.At); c != 0 {
-			return c
-		}
-		return cmp.Compare(a.ID, b.ID)
-	})
+	slices.SortFunc(records, func(a, b WashRecord) int { return cmp.Or(a.At.Compare(b.At), cmp.Compare(a.Index, b.Index)) })
 	return records
 }

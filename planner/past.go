@@ -1,6 +1,7 @@
 package planner
 
 import (
+	"cmp"
 	"slices"
 	"strings"
 
@@ -125,23 +126,28 @@ func goneBed(events []event, rig *model.Rig) string {
 type event struct {
 	id   string
 	at   model.Moment
+	last int // in the log, of the last entry that it was told by
 	body model.Body
 	wash *model.WashRecord
 }
+
+// compare orders events by moment, those of one moment as they stand in the log.
+func (e event) compare(f event) int { return cmp.Or(e.at.Compare(f.at), cmp.Compare(e.last, f.last)) }
 
 func eventsOf(log model.Log) []event {
 	var events []event
 	washes := washEvents(log)
 	next := 0
 	for i := range log {
-		for next < len(washes) && washes[next].at.Compare(log[i].At) <= 0 {
+		e := event{id: log[i].ID, at: log[i].At, last: i, body: log[i].Body}
+		for next < len(washes) && washes[next].compare(e) <= 0 {
 			events = append(events, washes[next])
 			next++
 		}
-		switch log[i].Body.(type) {
+		switch e.body.(type) {
 		case *model.WashDone, *model.StageDone, *model.Correction:
 		default:
-			events = append(events, event{id: log[i].ID, at: log[i].At, body: log[i].Body})
+			events = append(events, e)
 		}
 	}
 	return append(events, washes[next:]...)
