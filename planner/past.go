@@ -192,22 +192,33 @@ func (p *Past) pace(sprayer, stage string, usual quantity.Coverage) (learning.Pa
 
 func (p *Past) recallSofteners(events []event, rig *model.Rig) {
 	for _, e := range events {
-		if g, ok := e.body.(*model.Regeneration); ok {
-			p.since[strings.ToLower(g.Softener)] = 0
+		switch b := e.body.(type) {
+		case *model.Regeneration:
+			p.since[strings.ToLower(b.Softener)] = 0
+		case *model.Sample:
+			if flush := b.FlushWater.Or(0); flush > 0 && b.Point == model.AfterBed && b.Feed != model.No {
+				p.softened(softenerOf(model.WashDone{}, rig), flush, rig)
+			}
 		}
 		if e.wash == nil {
 			continue
 		}
 		w := e.wash.Wash
-		key := strings.ToLower(softenerOf(w, rig))
-		if _, counted := p.since[key]; !counted {
-			p.since[key] = statedSince(key, rig)
-		}
-		p.since[key] += w.Softened.Or(0)
+		through := w.Softened.Or(0)
 		if w.Feed != model.No {
-			p.since[key] += w.DI.Or(0)
+			through += w.DI.Or(0)
 		}
+		p.softened(softenerOf(w, rig), through, rig)
 	}
+}
+
+// softened adds to what went through a softener since its last salt.
+func (p *Past) softened(name string, through quantity.Volume, rig *model.Rig) {
+	key := strings.ToLower(name)
+	if _, counted := p.since[key]; !counted {
+		p.since[key] = statedSince(key, rig)
+	}
+	p.since[key] += through
 }
 
 // statedSince is what the rig says went through a softener before the log.

@@ -192,13 +192,8 @@ func (r *replay) read(e event, s *model.Sample) bool {
 	f := r.present()
 	r.start(f)
 	under := r.with(r.feed)
-	if so, metered := s.SoFar.Get(); metered {
-		ahead := max(so-f.Gallons, 0)
-		f.metered++
-		r.within = r.within.with(e.at, ahead)
-		if ahead > 0 {
-			f.add(under.use(ahead, s.Flow.Or(r.flow)), ahead)
-		}
+	if ahead := r.ahead(e, s); ahead > 0 {
+		f.add(under.use(ahead, s.Flow.Or(r.flow)), ahead)
 	}
 	scale := r.scale()
 	past := PastReading{
@@ -213,6 +208,20 @@ func (r *replay) read(e event, s *model.Sample) bool {
 		After:    len(f.fill.Uses), Standing: s.Flushed != model.Yes, Insisted: s.Anyway == model.Yes,
 	})
 	return true
+}
+
+// ahead is the water that a reading tells of: up to what the fill had given by it, or what
+// was run out for it alone. A meter has counted that as well.
+func (r *replay) ahead(e event, s *model.Sample) quantity.Volume {
+	so, metered := s.SoFar.Get()
+	if !metered {
+		return s.FlushWater.Or(0)
+	}
+	f := r.present()
+	ahead := max(so-f.Gallons, 0)
+	f.metered++
+	r.within = r.within.with(e.at, ahead)
+	return ahead
 }
 
 // learn works out what the fills that count teach, the oldest first.

@@ -45,6 +45,29 @@ func noNegative(_ *cobra.Command, err error) error {
 	return wrongf("%w; see washeve log reading --help", err)
 }
 
+// flushTold asks whether the standing water was run out, and notes where nothing tells how
+// much that was: no gallons are taken for it then.
+func (p *program) flushTold(s *model.Sample, lib library) error {
+	counted := s.FlushWater.Given() || s.SoFar.Given()
+	if s.Flushed == model.No || s.Flushed == model.Yes && counted {
+		return nil
+	}
+	here, volume := "", "4 gal"
+	if plan, err := p.makePlan(lib, model.Wash{Bed: s.Bed, Place: s.Place}); err == nil {
+		sys, err := p.system(lib.Rig)
+		if err != nil {
+			return err
+		}
+		volume = volumeText(plan.Flush.Volume, sys)
+		here = fmt.Sprintf(" Here that is %s, %.0f s.", volume, plan.Flush.Duration.Seconds())
+	}
+	if s.Flushed == "" {
+		return wrongf("was the standing water run out first?%s Say --flushed yes, or --flushed no for a first cup, which is kept and not used", here)
+	}
+	fmt.Fprintf(p.errs, "note: no gallons are counted for the flush; where it was run for this reading alone, and is in no wash, say --flush-water %q as well\n", volume)
+	return nil
+}
+
 // bedOf is the bed that an entry is about and the place of its water, as a wash names
 // them: "" is the usual one. It is false where the entry is about none.
 func bedOf(body model.Body) (model.Wash, bool) {

@@ -209,16 +209,10 @@ func usual(body model.Body, rig *model.Rig) {
 // complete checks that nothing needed is missing. A reading after the bed must
 // say whether the standing water was out, since a first cup lies.
 func (p *program) complete(entry *model.Entry, lib library) error {
-	if s, ok := entry.Body.(*model.Sample); ok && s.Point == model.AfterBed && s.Flushed == "" {
-		flush := ""
-		if plan, err := p.makePlan(lib, model.Wash{Bed: s.Bed, Place: s.Place}); err == nil {
-			sys, err := p.system(lib.Rig)
-			if err != nil {
-				return err
-			}
-			flush = fmt.Sprintf(" Here that is %s, %.0f s.", volumeText(plan.Flush.Volume, sys), plan.Flush.Duration.Seconds())
+	if s, ok := entry.Body.(*model.Sample); ok && s.Point == model.AfterBed {
+		if err := p.flushTold(s, lib); err != nil {
+			return err
 		}
-		return wrongf("was the standing water run out first?%s Say --flushed yes, or --flushed no for a first cup, which is kept and not used", flush)
 	}
 	if faults := entry.Faults(); len(faults) > 0 {
 		return wrongf("%s %s", faults[0].Key, faults[0].Problem)

@@ -27,7 +27,7 @@ type dimension struct {
 
 func dimensionOf(key string) (dimension, bool) {
 	switch strings.TrimPrefix(key, "planned_") {
-	case "di", "softened", "raw", "used", "gallons_so_far":
+	case "di", "softened", "raw", "used", "gallons_so_far", "flush_water":
 		return dimension{"gal", "L", "gal", "l", inUnit[quantity.Volume]}, true
 	case "resin":
 		return dimension{"ft3", "L", "ft3", "l", inUnit[quantity.Volume]}, true
