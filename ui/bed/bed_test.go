@@ -62,12 +62,13 @@ func TestReadingTakesAtMostFiveKeys(t *testing.T) {
 	s := o.last().Body.(*model.Sample)
 	assert.Equal(t, "12 ppm NaCl", s.Reading.Words())
 	assert.Equal(t, model.Yes, s.Flushed)
+	assert.Equal(t, "4 gal", s.FlushWater.Words(), "the bed has given what was run out")
 	assert.Equal(t, model.No, s.Feed, "no softener is in the line")
 	assert.Equal(t, "1.4 gpm", s.Flow.Words())
 	assert.Equal(t, "Juniper Flats", s.Place)
 	assert.Equal(t, "yellow pen", s.Pen)
 	assert.NotEmpty(t, o.last().ID)
-	assert.Contains(t, p.Seen(), "12 ppm NaCl, flushed: written.")
+	assert.Contains(t, p.Seen(), "12 ppm NaCl, flushed, 4 gal more given: written.")
 	assert.Contains(t, p.Seen(), "Log: 1 of 63")
 }
 

@@ -226,6 +226,21 @@ func TestFirstCupCountsOnlyWhereThePersonInsists(t *testing.T) {
 	assert.Equal(t, Leave, does)
 }
 
+// What was run out for a reading alone has gone through the bed; what a wash counts is not
+// counted again, and a first cup ran nothing out.
+func TestTheFlushOfAReadingIsCountedOnce(t *testing.T) {
+	r, _ := reads(desk(""), "")
+	assert.Contains(t, strings.Join(r.Lines(plain(), quantity.US, 200), "\n"), "y: yes, and its 4 gal count as given by the bed")
+	for script, want := range map[string]string{"y 1 enter": "4 gal", "enter 1 enter": "4 gal", "a 1 enter": "", "n 1 enter": ""} {
+		r, does := reads(desk(""), script)
+		require.Equal(t, Write, does, script)
+		assert.Equal(t, want, r.Sample().FlushWater.Words(), script)
+		assert.Equal(t, want != "" || script[:1] == "a", r.Sample().Counts(), script)
+	}
+	r, _ = reads(desk(""), "y 1")
+	assert.Contains(t, strings.Join(r.Lines(plain(), quantity.US, 78), "\n"), "flushed; its 4 gal count as given by the bed")
+}
+
 func TestFormsNeverOverflow(t *testing.T) {
 	all := []string{"up", "down", "enter", "esc", "tab", "backspace", "delete", " ", "1", "7", "g", "a", "l", "w", "漢", "ctrl+u"}
 	rapid.Check(t, func(t *rapid.T) {

@@ -17,6 +17,7 @@ import (
 
 const (
 	flushed   keys.Action = "flushed"
+	already   keys.Action = "already out"
 	firstCup  keys.Action = "first cup"
 	otherFlow keys.Action = "other flow"
 	insist    keys.Action = "insist"
@@ -33,6 +34,7 @@ type Reading struct {
 	isNew   bool            // nobody said so: it is taken as freshly filled
 	scale   string
 	quick   bool
+	told    string // the number, where it was told ahead of the flush
 	edit    *form.Edit
 	problem string
 }
@@ -78,6 +80,7 @@ func (r Reading) Keys() []keys.Binding {
 	}
 	return []keys.Binding{
 		keys.New("Reading", flushed, "y", "yes, it is out", "y", "Y", "enter"),
+		keys.New("Reading", already, "a", "already, in a wash", "a", "A"),
 		keys.New("Reading", firstCup, "n", "no: a first cup", "n", "N"),
 		keys.New("Reading", otherFlow, "f", "faster, or the job's flow", "f").Unless(noFaster),
 		keys.New("Reading", Leave, "esc", "no reading", "esc"),
@@ -102,9 +105,14 @@ func (r Reading) Update(msg tea.KeyMsg) (Reading, keys.Action) {
 	}
 	switch b.Does {
 	case flushed:
-		return r.ask(model.Yes), ""
+		if r.flush > 0 {
+			r.sample.FlushWater = Stated(r.flush, quantity.US)
+		}
+		return r.ask(model.Yes)
+	case already:
+		return r.ask(model.Yes)
 	case firstCup:
-		return r.ask(model.No), ""
+		return r.ask(model.No)
 	case otherFlow:
 		r.quick = !r.quick
 		r.flow, r.faster = r.faster, r.flow
@@ -118,11 +126,29 @@ func (r Reading) Update(msg tea.KeyMsg) (Reading, keys.Action) {
 	return r, b.Does
 }
 
-func (r Reading) ask(answer model.Answer) Reading {
+// ask asks for the number, unless it was told.
+func (r Reading) ask(answer model.Answer) (Reading, keys.Action) {
 	r.sample.Flushed = answer
 	e := form.Start("", Bare("6", r.scale))
+	if r.told != "" {
+		e = e.With(r.told, r.check)
+	}
 	r.edit = &e
-	return r
+	if r.told != "" {
+		return r.finished()
+	}
+	return r, ""
+}
+
+// Reads is the reading with its number told ahead: it is written as soon as it is said
+// whether the standing water is out. What is no reading is an error.
+func (r Reading) Reads(text string) (Reading, error) {
+	e := form.Start("", Bare("6", r.scale)).With(text, r.check).Offered(r.check)
+	if e.Problem != nil {
+		return r, e.Problem
+	}
+	r.told = e.Text()
+	return r, nil
 }
 
 func (r Reading) check(text string) error { return readingField(&r.sample).Set(text) }
@@ -174,13 +200,13 @@ func (r Reading) Lines(th theme.Theme, sys quantity.System, width int) []string 
 	}
 	add(th.Text, "First let the standing water run out: "+quantity.Show(r.flush, sys)+", which takes "+seconds(r.flow.Time(r.flush))+" at this flow. Standing water reads too low.")
 	if r.Typing() {
-		r.numberLines(th, width, add, &lines)
+		r.numberLines(th, sys, width, add, &lines)
 		add(th.Muted, r.given(sys))
 	} else {
 		if r.quick {
 			add(th.Text, "This flow teaches most. It is for this reading only, and to waste: the wash itself keeps to the cap.")
 		}
-		add(th.Accent, "Is it out? y or n")
+		add(th.Accent, "Is it out? y: yes, and "+r.counted(sys)+". a: already, by a wash, which counts it. n: no")
 	}
 	if r.problem != "" {
 		add(th.Doubt, r.problem)
@@ -191,9 +217,18 @@ func (r Reading) Lines(th theme.Theme, sys quantity.System, width int) []string 
 // given says at how many gallons the reading counts.
 func (r Reading) given(sys quantity.System) string {
 	if r.isNew {
-		return "It counts at 0 gallons so far: if it gave more, say so in the plan, under Bed."
+		at := "It counts at 0 gallons so far"
+		if r.sample.FlushWater.Given() {
+			at += " and the flush"
+		}
+		return at + ": if it gave more, say so in the plan, under Bed."
 	}
 	return "This fill has given " + quantity.Show(r.soFar, sys) + ", as far as is known."
+}
+
+// counted says what the flush does to the bed.
+func (r Reading) counted(sys quantity.System) string {
+	return "its " + quantity.Show(r.flush, sys) + " count as given by the bed"
 }
 
 // seconds tells a flush so that it can be counted.
@@ -204,13 +239,15 @@ func seconds(d quantity.Duration) string {
 	return report.Time(d)
 }
 
-func (r Reading) numberLines(th theme.Theme, width int, add func(theme.Ink, string), lines *[]string) {
+func (r Reading) numberLines(th theme.Theme, sys quantity.System, width int, add func(theme.Ink, string), lines *[]string) {
 	standing := "flushed"
 	switch {
 	case r.sample.Anyway == model.Yes:
 		standing = "a first cup, used anyway because you say so (tab takes that back)"
 	case r.sample.Flushed == model.No:
 		standing = "a first cup: it will be shown and not used (tab uses it anyway)"
+	case r.sample.FlushWater.Given():
+		standing = "flushed; " + r.counted(sys)
 	}
 	*lines = append(*lines, th.Text.On("It reads ")+r.edit.View(th, max(width-9, 10)))
 	add(th.Muted, standing)

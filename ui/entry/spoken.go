@@ -70,12 +70,26 @@ func (r Reading) Spoken(th theme.Theme, sys quantity.System) talk.Page {
 		p.Asks = &talk.Question{Ask: "It reads", Like: Bare("6", r.scale), Edit: r.edit}
 		return p
 	}
-	p.Prompt = "Is the standing water out? yes, no, faster, back, or help"
+	told = append(told, "With yes, "+r.counted(sys)+"; already is for water that a wash counts.")
+	p.Prompt = "Is the standing water out? yes, already, no, faster, back, or help"
+	takes := "6"
+	if r.told != "" {
+		told, takes = append(told, "It reads "+r.told+", and is written when you say whether the standing water is out."), ""
+	}
 	p.Words = []talk.Word{
-		{Say: "yes", Does: flushed, Takes: "6", Help: "it is out: the reading counts", Like: "yes 6 ppm NaCl"},
-		{Say: "no", Does: firstCup, Takes: "6", Help: "a first cup: the reading is shown and not used", Like: "no 6 ppm NaCl"},
+		{Say: "yes", Does: flushed, Takes: takes, Help: "it is out: the reading counts, and " + r.counted(sys), Like: r.like("yes")},
+		{Say: "already", Does: already, Takes: takes, Help: "it is out by a wash, which counts that water: the reading counts", Like: r.like("already")},
+		{Say: "no", Does: firstCup, Takes: takes, Help: "a first cup: the reading is shown and not used", Like: r.like("no")},
 		{Say: "faster", Does: otherFlow, Help: "read at the flow that teaches most, or again at the job's"},
 		{Say: "back", Does: Leave, Help: "no reading"},
 	}
 	return p
+}
+
+// like is a word with the number behind it, where that is not told.
+func (r Reading) like(word string) string {
+	if r.told != "" {
+		return word
+	}
+	return word + " " + Bare("6", r.scale)
 }

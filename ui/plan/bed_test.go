@@ -33,7 +33,7 @@ func TestTheBedIsOneKeyAway(t *testing.T) {
 	for _, k := range hands.Keys("r y 1 2 enter") {
 		page, _ = page.Update(k)
 	}
-	assert.Contains(t, ansi.Strip(page.View(p.S)), "12 ppm, flushed: written.")
+	assert.Contains(t, ansi.Strip(page.View(p.S)), "12 ppm, flushed, 4 gal more given: written.")
 	assert.Len(t, d.Kept, 1)
 	_, cmd := page.Update(hands.Key("esc"))
 	back := cmd().(screen.Back)

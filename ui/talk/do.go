@@ -65,12 +65,27 @@ func (t *talk) act(w Word, rest string) {
 	case b.Blocked != "":
 		t.say(b.NotNow())
 		return
+	case w.With != nil && rest != "":
+		t.with(w, rest)
+		return
 	}
 	if w.Key == "" {
 		w.Key = b.Keys()[0]
 	}
 	t.press(w.Key)
 	t.answers(rest)
+}
+
+// with does a word with its value told ahead of what the screen asks first.
+func (t *talk) with(w Word, value string) {
+	value, _ = unquoted(value)
+	s, err := w.With(value)
+	if err != nil {
+		t.say(fmt.Sprintf("Read: %s, and %s behind it. Not taken: %s.", w.Say, quoted(value), strings.TrimSuffix(err.Error(), ".")))
+		return
+	}
+	t.put(s)
+	t.acted = true
 }
 
 // whole is a line for example.

@@ -57,6 +57,10 @@ type Word struct {
 	On    func() screen.Screen // the screen with its hand where the word is meant
 	Lines func() []string      // what is read out instead of doing anything
 	Walk  string               // the part of the page that is asked for line by line
+
+	// With is the screen that the key leads to, the value behind the word told to it: where
+	// it asks something else before the value. nil where it does not.
+	With func(value string) (screen.Screen, error)
 }
 
 // Thing is something that a word can be about: a line to state, an entry, a face.

@@ -125,6 +125,10 @@ func suits(s Speaker, page Page, w Word, rest string) bool {
 	if w.Takes == "" || !bound || b.Blocked != "" {
 		return false
 	}
+	if w.With != nil {
+		_, err := w.With(rest)
+		return err == nil
+	}
 	var on screen.Screen = s
 	if w.On != nil {
 		on = w.On()
