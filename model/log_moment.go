@@ -69,6 +69,23 @@ func (m Moment) String() string {
 	return m.Time().Format(time.RFC3339)
 }
 
+// Told is the moment as its own clock told it, to the minute, as a person writes it:
+// 2026-06-12 08:15. Where it was another zone than the reader's at that moment the zone
+// is behind it: 2026-06-12 14:15 UTC, or 2026-06-12 09:15 UTC-05:00.
+func (m Moment) Told(reader *time.Location) string {
+	if !m.given {
+		return ""
+	}
+	text := m.Time().Format("2006-01-02 15:04")
+	if m.offset == MomentOf(m.Time().In(reader)).offset {
+		return text
+	}
+	if text += " UTC"; m.offset != 0 {
+		text += m.Time().Format("-07:00")
+	}
+	return text
+}
+
 // ParseMoment reads 2026-06-12T08:15:00-06:00. The seconds may be left out, and
 // a space stands for the T. Where zone is not nil the offset may be left out
 // too, or the hour with it, which is then noon.

@@ -91,3 +91,20 @@ func FuzzParseInstant(f *testing.F) {
 		require.True(t, got.Wall.Equal(again.Wall) && got.Up == again.Up && got.Boot == again.Boot)
 	})
 }
+
+// A moment is told as its own clock had it: with the zone only where the reader would take
+// it for another hour.
+func TestAMomentIsToldInItsOwnZone(t *testing.T) {
+	mountain := time.FixedZone("", -6*3600)
+	for text, want := range map[string]string{
+		"2026-06-12T08:15:59-06:00": "2026-06-12 08:15",
+		"2026-06-12T14:15:00Z":      "2026-06-12 14:15 UTC",
+		"2026-06-12T09:15:00-05:00": "2026-06-12 09:15 UTC-05:00",
+	} {
+		m, err := ParseMoment(text, nil)
+		require.NoError(t, err)
+		assert.Equal(t, want, m.Told(mountain))
+		assert.Equal(t, want[:len("2026-06-12 08:15")], m.Told(m.Time().Location()))
+	}
+	assert.Empty(t, Moment{}.Told(mountain))
+}

@@ -240,16 +240,16 @@ func (p *program) wrote(entry model.Entry) error {
 	if p.json {
 		return p.printJSON(map[string]any{"format": 1, "written": entryJSON(model.Row{Entry: entry, Now: entry})})
 	}
-	fmt.Fprintf(p.out, "Written to the log: %s\n", entryWords(entry))
+	fmt.Fprintf(p.out, "Written to the log: %s\n", entryWords(entry, p.now().Location()))
 	return nil
 }
 
 // now is the moment, by the clock that the program was given.
 func (p *program) now() time.Time { return p.clock.Now() }
 
-// entryWords are all that an entry states.
-func entryWords(e model.Entry) string {
-	parts := []string{e.ID, e.At.String(), string(e.Kind())}
+// entryWords are all that an entry states; its moment as its own clock told it.
+func entryWords(e model.Entry, reader *time.Location) string {
+	parts := []string{e.ID, e.At.Told(reader), string(e.Kind())}
 	for _, f := range e.Fields() {
 		if f.Key != "id" && f.Key != "at" && f.Given() {
 			parts = append(parts, f.Label+" "+f.Brief())

@@ -18,7 +18,7 @@ func (p *program) logList() *cobra.Command {
 	var last int
 	c := &cobra.Command{
 		Use: "list", Short: "List the entries of the log", Args: noArguments,
-		Long: "List the entries of the log: the day, the kind, the last letters of the identifier (log strike takes them), and what it says. " +
+		Long: "List the entries of the log: the day and the hour as its own clock had them, with the zone where it was not yours, the kind, the last letters of the identifier (log strike takes them), and what it says. " +
 			"The stages of a wash are told in its line, and listed with --kind stage. With --json every entry is listed with all that it states.",
 		RunE: func(*cobra.Command, []string) error {
 			log, err := p.readLog()
@@ -108,8 +108,13 @@ func (p *program) listRows(rows []model.Row, tail int, parts map[string]int) {
 		fmt.Fprintln(p.out, "The log holds no such entry yet.")
 	}
 	sys := p.listSystem()
-	for _, row := range rows {
-		fmt.Fprintln(p.out, entryLine(row, tail, parts[row.Entry.ID], sys))
+	days, widest := make([]string, len(rows)), 0
+	for i := range rows {
+		days[i] = report.EntryDay(&rows[i], p.now().Location())
+		widest = max(widest, cells.Width(days[i]))
+	}
+	for i, row := range rows {
+		fmt.Fprintln(p.out, cells.Fit(days[i], widest)+"  "+entryLine(row, tail, parts[row.Entry.ID], sys))
 	}
 }
 
@@ -127,7 +132,7 @@ func (p *program) listSystem() quantity.System {
 	return sys
 }
 
-// entryLine is one entry on one line, with the last letters of its identifier.
+// entryLine is one entry on one line behind its day, with the last letters of its identifier.
 func entryLine(row model.Row, tail, stages int, sys quantity.System) string {
 	id := row.Entry.ID
 	says := report.EntrySays(&row, sys)
@@ -140,8 +145,7 @@ func entryLine(row model.Row, tail, stages int, sys quantity.System) string {
 	case stages > 1:
 		says += fmt.Sprintf(", %d stages", stages)
 	}
-	line := fmt.Sprintf("%s  %s  %s  %s", cells.Fit(report.EntryDay(&row), len("2026-06-12 08:15")),
-		cells.Fit(string(row.Entry.Kind()), len(model.CorrectionKind)), cells.Fit(id[max(len(id)-tail, 0):], tail), cells.Safe(says))
+	line := fmt.Sprintf("%s  %s  %s", cells.Fit(string(row.Entry.Kind()), len(model.CorrectionKind)), cells.Fit(id[max(len(id)-tail, 0):], tail), cells.Safe(says))
 	return strings.TrimRight(line, " ")
 }
 

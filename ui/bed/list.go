@@ -103,5 +103,5 @@ func (l list) found(among []int) list {
 
 // textOf is an entry in one line: its day, its kind, what it says.
 func textOf(r *model.Row, sys quantity.System) string {
-	return report.EntryDay(r) + " " + string(r.Entry.Kind()) + " " + report.EntrySays(r, sys)
+	return report.EntryDay(r, r.Now.At.Time().Location()) + " " + string(r.Entry.Kind()) + " " + report.EntrySays(r, sys)
 }

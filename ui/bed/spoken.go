@@ -85,7 +85,7 @@ func (m Model) things() []talk.Thing {
 			text += "; fits no bed"
 		}
 		all[i] = talk.Thing{
-			Name: report.EntryDay(&row) + " " + string(row.Entry.Kind()), Text: strings.TrimSpace(text),
+			Name: report.EntryDay(&row, m.o.Zone()) + " " + string(row.Entry.Kind()), Text: strings.TrimSpace(text),
 			On: func() screen.Screen {
 				m.list = m.list.onto(i)
 				return m

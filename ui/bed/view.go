@@ -152,8 +152,7 @@ func (m Model) rowLine(r *model.Row, here bool, width int) string {
 	if m.odd[r.Entry.ID] && !here {
 		mark, ink = "?", m.th.Bad
 	}
-	day := report.EntryDay(r)
-	text := mark + " " + day[:min(len(day), 10)] + " " + cells.Fit(string(r.Entry.Kind()), 11) + cells.Safe(report.EntrySays(r, m.sys))
+	text := mark + " " + r.Now.At.Date().String() + " " + cells.Fit(string(r.Entry.Kind()), 11) + cells.Safe(report.EntrySays(r, m.sys))
 	return ink.On(cells.Clip(text, width, m.th.Marks.More))
 }
 

@@ -45,10 +45,10 @@ func (m Model) state(body model.Body) Model {
 	switch b := body.(type) {
 	case *model.WashDone:
 		m.presetWash(b)
-		first = []string{"di", "duration", "softened", "raw", "flow", "place", "at"}
+		first = []string{"di", "duration", "at", "softened", "raw", "flow", "place"}
 	case *model.Sample:
 		b.Place, b.Bed, b.Pen = m.plan.Place, m.plan.BedName, m.o.Pen()
-		first = []string{"point", "reading", "flushed", "flow", "temperature", "at"}
+		first = []string{"point", "reading", "flushed", "flush_water", "at", "flow", "temperature"}
 	case *model.Refill:
 		b.Bed = m.plan.BedName
 		first = []string{"resin", "resin_state", "price", "lot", "at"}
@@ -80,7 +80,7 @@ func (m Model) presetWash(w *model.WashDone) {
 // correct opens the entry under the hand to be put right.
 func (m Model) correct() Model {
 	row, _ := m.list.here()
-	f := entry.New("Put right: "+string(row.Entry.Kind())+" of "+report.EntryDay(&row), row.Now, m.o.Known())
+	f := entry.New("Put right: "+string(row.Entry.Kind())+" of "+report.EntryDay(&row, m.o.Zone()), row.Now, m.o.Known())
 	f.Of = row.Entry.ID
 	m.form = &f
 	return m
@@ -143,7 +143,7 @@ func correctionOf(was, now model.Entry) *model.Correction {
 // again.
 func (m Model) strike() Model {
 	row, _ := m.list.here()
-	what := "the " + string(row.Entry.Kind()) + " of " + report.EntryDay(&row)
+	what := "the " + string(row.Entry.Kind()) + " of " + report.EntryDay(&row, m.o.Zone())
 	if row.Standing == model.Struck {
 		m.ask = &form.Question[Model]{Text: "Let " + what + " count again? " + m.th.YesOrNo(), Yes: func(m Model) Model { return m.restore(row) }}
 		return m

@@ -2,6 +2,8 @@ package bed
 
 import (
 	"path/filepath"
+	"regexp"
+	"strconv"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -119,4 +121,22 @@ func TestPuttingRight(t *testing.T) {
 	assert.Equal(t, []model.Change{{Key: "reading", Text: "2 ppm NaCl"}}, c.Changes)
 	assert.Contains(t, p.Seen(), "correction")
 	assert.Contains(t, play(t, o, "/ 'corrected: 2 ppm' enter").Seen(), "corrected: 2 ppm NaCl")
+}
+
+// At 80 x 24 the line in hand is always seen, and when it was at the first glance.
+func TestTheLineInHandIsSeen(t *testing.T) {
+	for kind, at := range map[string]string{"wash": "w", "reading": "n enter"} {
+		p := play(t, seasonOptions(t), at)
+		assert.Regexp(t, `\n[ ›>]+when +2026-09-13 08:00`, p.Seen(), kind)
+		assert.Regexp(t, `A new entry: `+kind+` +line 1 of \d+`, p.Seen(), kind)
+		labels := map[string]bool{}
+		for range 30 {
+			here := regexp.MustCompile(`\n› (\S.{22})`).FindStringSubmatch(p.Seen())
+			require.NotNil(t, here, "%s:\n%s", kind, p.Seen())
+			labels[here[1]] = true
+			p.Keys("down")
+		}
+		assert.Contains(t, p.Seen(), "› identifier", kind)
+		assert.Regexp(t, `line (\d+) of `+strconv.Itoa(len(labels))+`\n`, p.Seen(), kind)
+	}
 }

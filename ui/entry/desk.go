@@ -99,6 +99,9 @@ type Learned struct{ Err error }
 // Now is the moment by the clock.
 func (d Desk) Now() model.Moment { return model.MomentOf(d.Clock()) }
 
+// Zone is that of the clock.
+func (d Desk) Zone() *time.Location { return d.Clock().Location() }
+
 // Known is what forms may offer.
 func (d Desk) Known() Known { return KnownOf(d.Rig, d.Places, d.Clock) }
 

@@ -132,6 +132,14 @@ func (f Form) field(e *model.Entry, key string) (model.Field, bool) {
 	return model.Field{}, false
 }
 
+// shown is the text of a field: of a moment, as the clock told it.
+func (f Form) shown(field model.Field) string {
+	if m, err := model.ParseMoment(field.Text(), nil); field.Moment && f.known.Clock != nil && err == nil {
+		return m.Told(f.known.Clock().Location())
+	}
+	return field.Text()
+}
+
 // suited puts the pen's own scale into the example, so that a bare number is
 // offered the right unit.
 func (f Form) suited(field model.Field) model.Field {

@@ -43,7 +43,7 @@ func (f Form) things(put func(Form) screen.Screen) []talk.Thing {
 		if !ok {
 			continue
 		}
-		text := field.Text()
+		text := f.shown(field)
 		if key == "id" && text == "" {
 			text = "given when it is written"
 		}

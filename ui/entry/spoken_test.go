@@ -13,6 +13,7 @@ import (
 	"washeve/planner"
 	"washeve/planner/tag"
 	"washeve/ui/entry"
+	"washeve/ui/internal/hands"
 	"washeve/ui/theme"
 )
 
@@ -42,4 +43,30 @@ func TestAReadingOfAFillOfUnknownAgeByWords(t *testing.T) {
 	}
 	assert.Contains(t, told("bed gallons so far"), "It counts at 0 gallons so far")
 	assert.NotContains(t, told("limit"), "so far")
+}
+
+// A moment stands on the form as the person's clock tells it, and stays to the second where
+// it is only looked at.
+func TestAMomentIsShownByItsOwnClock(t *testing.T) {
+	mountain := time.FixedZone("", -6*3600)
+	known := entry.Known{Clock: func() time.Time { return time.Date(2026, 6, 14, 9, 0, 0, 0, mountain) }}
+	shown := func(at time.Time, script string) (string, string) {
+		f := entry.New("A new entry", model.Entry{At: model.MomentOf(at), Body: &model.Refill{}}, known, "at")
+		for _, k := range hands.Keys(script) {
+			f, _ = f.Update(k)
+		}
+		return strings.Join(f.Lines(theme.New(theme.Options{Plain: true}), 78, 8), "\n"), f.Entry().At.String()
+	}
+	own := time.Date(2026, 6, 12, 8, 15, 59, 0, mountain)
+	lines, _ := shown(own, "")
+	assert.Regexp(t, `when +2026-06-12 08:15 *\n`, lines)
+	lines, kept := shown(own, "enter")
+	assert.Regexp(t, `when +2026-06-12 08:15[^:]`, lines)
+	assert.Equal(t, "2026-06-12T08:15:59-06:00", kept)
+	_, kept = shown(own, "enter enter")
+	assert.Equal(t, "2026-06-12T08:15:59-06:00", kept)
+	lines, _ = shown(own.UTC(), "")
+	assert.Regexp(t, `when +2026-06-12 14:15 UTC *\n`, lines)
+	_, kept = shown(own.UTC(), "enter enter")
+	assert.Equal(t, "2026-06-12T14:15:59Z", kept)
 }

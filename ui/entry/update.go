@@ -41,6 +41,9 @@ func (f Form) change() Form {
 	case len(field.Choices) > 0 || len(f.known.Names[field.Refers]) > 0:
 		return f.openPicker(field)
 	}
+	if text := f.shown(field); field.Moment && f.check(text) == nil { // without the zone, which is the clock's
+		return f.startEdit(text)
+	}
 	return f.startEdit(field.Text())
 }
 

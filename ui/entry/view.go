@@ -1,6 +1,8 @@
 package entry
 
 import (
+	"fmt"
+
 	"washeve/ui/cells"
 	"washeve/ui/form"
 	"washeve/ui/theme"
@@ -15,9 +17,9 @@ func (f Form) Lines(th theme.Theme, width, height int) []string {
 	if f.picker != nil {
 		return f.picker.Lines(th, width, height)
 	}
-	lines := []string{th.Strong.On(cells.Clip(cells.Safe(f.Title), width, th.Marks.More))}
 	help := f.help(th, width, min(2, height/4))
 	room := height - 1 - len(help)
+	lines := []string{f.head(th, width, room)}
 	from := min(max(f.hand-room+2, 0), max(len(f.rows)-room, 0))
 	e := f.entry.Clone()
 	for i := from; i < min(from+room, len(f.rows)); i++ {
@@ -25,7 +27,7 @@ func (f Form) Lines(th theme.Theme, width, height int) []string {
 		if !ok {
 			continue
 		}
-		row := form.Row{Label: field.Label, Value: field.Text(), Must: field.Required && field.Key != "id", Here: i == f.hand}
+		row := form.Row{Label: field.Label, Value: f.shown(field), Must: field.Required && field.Key != "id", Here: i == f.hand}
 		if field.Key == "id" && !field.Given() {
 			row.Assumed = "given when it is written"
 		}
@@ -38,6 +40,16 @@ func (f Form) Lines(th theme.Theme, width, height int) []string {
 		lines = append(lines, "")
 	}
 	return append(lines, help...)
+}
+
+// head is the title and, where not all rows are seen, which of how many the hand is on.
+func (f Form) head(th theme.Theme, width, room int) string {
+	where := ""
+	if len(f.rows) > room {
+		where = fmt.Sprintf("  line %d of %d", f.hand+1, len(f.rows))
+	}
+	title := cells.Clip(cells.Safe(f.Title), max(width-cells.Width(where), 0), th.Marks.More)
+	return th.Strong.On(title) + th.Muted.On(cells.Clip(where, width-cells.Width(title), th.Marks.More))
 }
 
 // help is about the field under the hand, or what is wrong with it.

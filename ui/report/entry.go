@@ -2,16 +2,15 @@ package report
 
 import (
 	"strings"
+	"time"
 
 	"washeve/model"
 	"washeve/model/quantity"
 )
 
-// EntryDay is the day and the minute of an entry of the log, as its own clock had them.
-func EntryDay(r *model.Row) string {
-	stamp := r.Now.At.String()
-	return strings.Replace(stamp[:min(len(stamp), len("2026-06-12T08:15"))], "T", " ", 1)
-}
+// EntryDay is the day and the minute of an entry of the log, as its own clock had them;
+// with its zone, where that was not the reader's.
+func EntryDay(r *model.Row, reader *time.Location) string { return r.Now.At.Told(reader) }
 
 // EntrySays is what an entry of the log says, in a line, with what became of it.
 func EntrySays(r *model.Row, sys quantity.System) string {
@@ -87,7 +86,7 @@ func sayCorrection(b *strings.Builder, c *model.Correction) {
 		changes = append(changes, "without "+strings.Join(c.Clear, ", "))
 	}
 	if c.At.Given() {
-		changes = append(changes, "really was "+c.At.String())
+		changes = append(changes, "really was "+c.At.Told(c.At.Time().Location()))
 	}
 	parts(b, "corrects "+c.Of+": "+strings.Join(changes, ", "))
 }
