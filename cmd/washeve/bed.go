@@ -96,7 +96,7 @@ func (a bedAnswer) readingLines(sys quantity.System) []string {
 	if a.past == nil {
 		return []string{"", "The log holds nothing of this bed yet; washeve log reading writes down what the pen shows."}
 	}
-	lines := []string{"", "Readings of this fill:"}
+	lines := []string{"", "Readings of this fill, each beside what is expected of it by all of them:"}
 	for _, r := range a.past.Present().Readings {
 		word := ""
 		switch {
@@ -106,7 +106,10 @@ func (a bedAnswer) readingLines(sys quantity.System) []string {
 			word = "  first cup, not used"
 		}
 		expected := "-"
-		if !math.IsNaN(r.Expected) {
+		switch {
+		case r.Suspect != nil:
+			expected = report.PPM(r.Suspect.Expected)
+		case !math.IsNaN(r.Expected):
 			expected = report.PPM(r.Expected)
 		}
 		lines = append(lines, fmt.Sprintf("  %s  at %6.0f gal  %-16s expected %s%s", r.At.Date(), r.Gallons.Gallons(), r.Reading, expected, word))

@@ -140,7 +140,7 @@ func (m Model) learned() string {
 	if m.ahead.Used == 1 {
 		readings = "reading"
 	}
-	return fmt.Sprintf("; %d %s: %s of stated", m.ahead.Used, readings, report.Times(m.ahead.Factor.P50))
+	return fmt.Sprintf("; %d %s: holds %s", m.ahead.Used, readings, report.AsStated(m.ahead.Factor.P50))
 }
 
 // numberRows is the answer in four lines.

@@ -45,7 +45,7 @@ func TestFirstFrameHasTheWholeAnswer(t *testing.T) {
 	for _, words := range []string{
 		"half-foot tank, 0.5 ft3, filled 2026-06-27, lot 26-0312", "219 gal given", "Tight", "about 7 in 10", "left", "85 gal", "8 in 10: 40 to 150 gal",
 		"ends", "in 30 days", "order by", "cost", "$0.87", "a wash", "limit", "●", "○ first cup, not used", "next wash", "spent", "Log: 1 of 62", "Teaches most", "4 gpm, to waste",
-		"23 ppm after 219 gal is less than the 32.5 ppm expected",
+		"23 ppm after 219 gal is less than the 32.5 ppm expected before it",
 	} {
 		assert.Contains(t, seen, words)
 	}
@@ -143,7 +143,7 @@ func TestWhatDoesNotFit(t *testing.T) {
 	assert.Contains(t, p.Seen(), "fits no bed")
 	assert.Contains(t, p.Seen(), "? fits no bed")
 	page := p.Page("e")
-	for _, words := range []string{"What does not fit", "the likeliest first", "1. ", "Which reading would teach most", "narrower by", "now at 4 gpm", "The readings of this fill", "of the stated capacity"} {
+	for _, words := range []string{"What does not fit", "the likeliest first", "1. ", "Which reading would teach most", "narrower by", "now at 4 gpm", "The readings of this fill", "of what is stated (8 in 10: "} {
 		assert.Contains(t, page, words)
 	}
 	for i := range p.M.past.Present().Readings {
@@ -153,6 +153,13 @@ func TestWhatDoesNotFit(t *testing.T) {
 	}
 	assert.Contains(t, p.Seen(), "!! THE PEN'S SCALE IS IN DOUBT")
 	assert.Contains(t, p.Page("e"), "THE PEN'S SCALE IS IN DOUBT. Read the tap")
+}
+
+// What was expected before a reading, and what is by all of them, are told apart.
+func TestEachExpectedValueSaysWhatItIs(t *testing.T) {
+	page := strings.Join(strings.Fields(play(t, seasonOptions(t), "").Page("e")), " ")
+	assert.Regexp(t, `[0-9.]+ ppm expected before it`, page)
+	assert.Regexp(t, `23 ppm; should have shown [0-9.]+ ppm, by all readings`, page)
 }
 
 func TestEmptyLog(t *testing.T) {

@@ -144,14 +144,14 @@ func (p *page) readings() {
 		return
 	}
 	for _, r := range p.m.past.Present().Readings {
-		how := "should have shown " + report.PPM(r.Expected)
+		how := "should have shown " + report.PPM(r.Expected) + ", by all readings"
 		switch {
 		case !r.Counts:
 			how = "a first cup: shown, not used"
 		case math.IsNaN(r.Expected):
 			how = "cannot be set against a bed"
 		case r.Suspect != nil:
-			how += "; fits no bed"
+			how = "should have shown " + report.PPM(r.Suspect.Expected) + "; fits no bed"
 		}
 		p.row("  "+r.At.Date().String()+cells.Right(quantity.Show(r.Gallons, p.m.sys), 10)+"  ", report.PPM(r.PPM)+"; "+how)
 	}
@@ -163,9 +163,6 @@ func (p *page) together() {
 		p.text("The log knows nothing of this bed yet: the figures are what is usual of such a bed.")
 		return
 	}
-	part := func(b planner.Band[float64]) string {
-		return fmt.Sprintf("%s (%s to %s)", report.Times(b.P50), report.Times(b.P10), report.Times(b.P90))
-	}
 	readings := "readings"
 	if a.Used == 1 {
 		readings = "reading"
@@ -173,7 +170,8 @@ func (p *page) together() {
 	if moved := report.Moved(a, p.m.sys); moved != "" {
 		p.text(moved)
 	}
-	p.text(fmt.Sprintf("%d %s used. It holds %s of the stated capacity; the water meets %s of the resin that it should.", a.Used, readings, part(a.Factor), part(a.Contact)))
+	met := fmt.Sprintf("%s of the resin that it should (8 in 10: %s to %s)", report.Times(a.Contact.P50), report.Times(a.Contact.P10), report.Times(a.Contact.P90))
+	p.text(fmt.Sprintf("%d %s used. It holds %s; the water meets %s.", a.Used, readings, report.OfStated(a.Factor), met))
 }
 
 // whyLines is where the numbers of this screen come from.

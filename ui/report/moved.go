@@ -18,13 +18,13 @@ func Moved(a planner.Ahead, sys quantity.System) string {
 	better := m.PPM < m.Expected
 	switch {
 	case m.After > m.Before && better:
-		return read + " is less than the " + expected + " expected: this fill is likely to last longer than was thought" + chances + "."
+		return read + " is less than the " + expected + " expected before it: this fill is likely to last longer than was thought" + chances + "."
 	case m.After > m.Before:
-		return read + " is more than the " + expected + " expected, yet it speaks for this fill" + chances + "."
+		return read + " is more than the " + expected + " expected before it, yet it speaks for this fill" + chances + "."
 	case better:
-		return read + " is less than the " + expected + " expected, yet the chance is lower" + chances + ": " + movedWhy(m) + "."
+		return read + " is less than the " + expected + " expected before it, yet the chance is lower" + chances + ": " + movedWhy(m) + "."
 	}
-	return read + " is early, " + expected + " was expected: " + movedWhy(m) + chances + "."
+	return read + " is early, " + expected + " was expected before it: " + movedWhy(m) + chances + "."
 }
 
 // movedWhy is what is thought of the fill now that was not before.

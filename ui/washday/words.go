@@ -276,7 +276,7 @@ func (m Model) afterwards() []string {
 	}
 	told = append(told, m.bedLeftWords(plan))
 	if ahead.Used > 0 {
-		told = append(told, fmt.Sprintf("Learned from %s of this fill: the bed's capacity is %.2g times the stated one (%.2g to %.2g).", readings(ahead.Used), ahead.Factor.P50, ahead.Factor.P10, ahead.Factor.P90))
+		told = append(told, fmt.Sprintf("Learned from %s of this fill: the bed holds %s.", readings(ahead.Used), report.OfStated(ahead.Factor)))
 	} else {
 		told = append(told, "No reading of this fill counts yet: one after a flush makes the next plan surer.")
 	}
