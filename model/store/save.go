@@ -16,7 +16,7 @@ import (
 
 // ErrChanged says that a file is no longer as it was read. Nothing was written;
 // load the folder again and repeat the change.
-var ErrChanged = errors.New("was changed on the disk by somebody else since it was read; nothing was written over: start again to load it, then repeat your change")
+var ErrChanged = errors.New("was changed on the disk by somebody else since it was read; nothing was written over")
 
 // NeedsRewrite says that a save would lose something a person wrote. Ask, then
 // call Rewrite.
@@ -101,7 +101,7 @@ func save[T any](s *Store, file string, noun *T, of func(*T) schema) error {
 	switch {
 	case err != nil:
 		return fmt.Errorf("nothing was saved: %w", err)
-	case reason != "":
+	case reason != "" && !s.beside:
 		return &NeedsRewrite{File: shown, Reason: reason, only: strings.HasSuffix(reason, takenOut), again: func() (string, error) {
 			s.mu.Lock()
 			defer s.mu.Unlock()
@@ -113,7 +113,7 @@ func save[T any](s *Store, file string, noun *T, of func(*T) schema) error {
 	case bytes.Equal(data, old):
 		return nil
 	}
-	if err := s.put(file, asItWas(s, file, data, noun, of)); err != nil {
+	if err := s.put(file, asItWas(s, file, data, noun, of)); err != nil || s.beside {
 		return err
 	}
 	s.add(file, made, old)
@@ -162,6 +162,11 @@ func sameFields(a, b []model.Field) bool {
 // put writes the file if it is still as it was seen.
 func (s *Store) put(file string, data []byte) error {
 	return locked(s.dir, func() error {
+		if s.beside {
+			copied, err := s.copyBeside(file, data)
+			s.copies = append(s.copies, filepath.ToSlash(copied))
+			return err
+		}
 		if err := s.unchanged(file); err != nil {
 			return err
 		}
@@ -175,25 +180,13 @@ func (s *Store) putWithBackup(file string, data []byte) (backup string, err erro
 		if err := s.unchanged(file); err != nil {
 			return err
 		}
-		for n, made := 1, false; !made; n++ {
-			backup = fmt.Sprintf("%s.bak-%d", file, n)
-			if s.isCopy(backup, file) { // taken out and brought back: no copy beside a copy
-				break
-			}
-			if made, err = create(filepath.Join(s.dir, backup), s.seen[file]); err != nil {
-				return err
-			}
+		if backup, err = s.copyBeside(file, s.seen[file]); err != nil {
+			return err
 		}
 		s.remember(file)
 		return s.write(file, data)
 	})
 	return backup, err
-}
-
-// isCopy tells whether a backup is the file as it was last seen.
-func (s *Store) isCopy(backup, file string) bool {
-	data, _, problem := readFile(filepath.Join(s.dir, backup))
-	return problem == "" && bytes.Equal(data, s.seen[file])
 }
 
 func (s *Store) write(file string, data []byte) error {

@@ -44,6 +44,9 @@ type Store struct {
 
 	before map[string][][]byte // by file; what it held before items were taken out or put in
 	made   map[string]ours     // by file; what the program put in
+
+	beside bool     // see [Store.Beside]
+	copies []string // that were made so
 }
 
 // Open makes a store of a folder, which need not be there yet.
