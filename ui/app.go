@@ -30,6 +30,7 @@ type App struct {
 	screens []screen.Screen // the last one is seen
 	learn   func() tea.Cmd  // see [entry.Book]; nil where nothing is learned beside
 	rest    func() tea.Msg  // see [Options]; nil where there is nothing to do
+	reread  Reread          // see [Options]; nil where there are no files
 	lessons int             // that were learned so far
 	trouble error
 	losing  error // why quitting would lose work, while it asks
@@ -95,6 +96,8 @@ func (a App) route(msg tea.Msg) (tea.Model, tea.Cmd) {
 		return a.open(msg)
 	case screen.Back:
 		return a.back(msg.With)
+	case screen.Anew:
+		return a.anew(msg)
 	case continued:
 		return a.pass(screen.Again{})
 	}

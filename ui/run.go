@@ -26,7 +26,13 @@ type Options struct {
 	// Rest is called when a key has been answered, beside all else, and may have something
 	// to tell; it may be nil.
 	Rest func() tea.Msg
+	// Reread reads all files again; it may be nil.
+	Reread Reread
 }
+
+// Reread reads all files again; first it keeps what could not be saved in copies beside
+// them, where that is asked for. On error nothing has changed, and all goes on as it was.
+type Reread func(aside bool) (Anew, error)
 
 // Run shows the screens until the person quits or ctx ends. With a plain theme
 // it asks one line at a time instead.
@@ -87,7 +93,17 @@ func byLines(ctx context.Context, o Options) error {
 func Open(o Options) App {
 	app := NewApp(o.Theme, first(o)...)
 	app.learn, app.rest = o.Book.Learn, o.Rest
+	if o.Reread != nil {
+		app.reread = o.again
+	}
 	return app
+}
+
+// again reads all files again, for the same terminal.
+func (o Options) again(aside bool) (Anew, error) {
+	now, err := o.Reread(aside)
+	now.Options.Theme, now.Options.Rest, now.Options.Means.Tick = o.Theme, o.Rest, o.Means.Tick
+	return now, err
 }
 
 // first is the plan and, over it, a wash that is under way.

@@ -42,7 +42,7 @@ func spoken(t *testing.T, script string) (App, talk.Page, bool) {
 
 // Every key of every page can be had in words, and every word is a key of its page.
 func TestEveryKeyHasAWordAndEveryWordAKey(t *testing.T) {
-	common := []keys.Action{"yes", "no", "undo", "redo", "units", "save again", "back"}
+	common := []keys.Action{"yes", "no", "undo", "redo", "units", "save again", "read anew", "back"}
 	var toRead []string
 	for _, page := range append(pages(), [2]string{"One thing of the rig", "R enter"}) {
 		app, p, ok := spoken(t, page[1])

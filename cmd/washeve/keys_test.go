@@ -219,13 +219,15 @@ func tables(t *testing.T) (rows []binding) {
 				return true
 			}
 			switch f, _ := call.Fun.(*ast.SelectorExpr); {
-			case f == nil || folders[i] == "history": // its keys are rows of the screens that ask for them
+			case f == nil || folders[i] == "history" || folders[i] == "keeping": // their keys are rows of the screens that ask for them
 			case len(call.Args) >= 5 && f.Sel.Name == "New" && fmt.Sprint(f.X) == "keys":
 				does, known := constants[constantOf(folders[i], call.Args[1])]
 				require.True(t, known, "what a key does is a constant: a row of ui/%s", folders[i])
 				rows = append(rows, binding{folders[i], literal(call.Args[0]), does})
 			case f.Sel.Name == "UndoKey" || f.Sel.Name == "RedoKey":
 				rows = append(rows, binding{folders[i], literal(call.Args[0]), strings.ToLower(strings.TrimSuffix(f.Sel.Name, "Key"))})
+			case f.Sel.Name == "AnewKey":
+				rows = append(rows, binding{folders[i], literal(call.Args[0]), constants["keeping Anew"]})
 			}
 			return true
 		})

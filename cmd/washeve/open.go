@@ -59,7 +59,7 @@ func (p *program) options(lib library, wash model.Wash, b *book) ui.Options {
 	others := othersOf(lib)
 	k.others = byFile(others)
 	return ui.Options{
-		In: p.in, Out: p.out, Columns: p.width, Rest: b.atRest,
+		In: p.in, Out: p.out, Columns: p.width, Rest: b.atRest, Reread: p.rereads(k),
 		Options: plan.Options{
 			Rig: lib.Rig, Places: lib.Places, Wash: wash, Example: lib.example,
 			Others: others, Keeper: k, Shelf: k, Make: b.plan, Sharing: b.sharing, Means: p.means(b, lib.keep.Dir()), Book: p.entries(b), Trips: t,
@@ -76,6 +76,10 @@ type keeper struct {
 
 	adopted func(store.Library) // told what the example is as the person's own
 
+	// lost and lostOthers are what could not be saved; nil where all is.
+	lost       *work
+	lostOthers []*stock.Kept
+
 	// others are the other washes as they were last saved, by file.
 	others map[string]*stock.Kept
 
@@ -83,6 +87,13 @@ type keeper struct {
 	// latest what it is called in the files.
 	trips         *tripKeeper // nil where there are none
 	named, latest stock.Named
+}
+
+// work is what the plan's own save is of.
+type work struct {
+	rig    model.Rig
+	places model.Places
+	wash   model.Wash
 }
 
 // namedOf is what everything is called.
@@ -113,6 +124,7 @@ func byFile(others []*stock.Kept) map[string]*stock.Kept {
 // SaveOthers writes the other washes that have changed, and then the trips that name
 // what has another name now.
 func (k *keeper) SaveOthers(others []*stock.Kept) error {
+	k.lostOthers = others
 	for _, w := range others {
 		if k.others[w.File] == w {
 			continue
@@ -127,7 +139,7 @@ func (k *keeper) SaveOthers(others []*stock.Kept) error {
 			return err
 		}
 	}
-	k.named = k.latest
+	k.named, k.lostOthers = k.latest, nil
 	return nil
 }
 
@@ -150,6 +162,7 @@ func (k *keeper) TakeUp(next *stock.Kept) (away string) {
 
 // Save writes what has changed. The wash gets a file of its own the first time.
 func (k *keeper) Save(rig model.Rig, places model.Places, wash model.Wash) error {
+	k.lost = &work{rig: rig, places: places, wash: wash}
 	k.book.example = false
 	if k.file == "" {
 		k.file = k.store.NewWashFile(wash.Name)
@@ -163,7 +176,7 @@ func (k *keeper) Save(rig model.Rig, places model.Places, wash model.Wash) error
 			return err
 		}
 	}
-	k.latest = namedOf(rig, places, wash)
+	k.latest, k.lost = namedOf(rig, places, wash), nil
 	return nil
 }
 

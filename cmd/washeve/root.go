@@ -118,17 +118,24 @@ type library struct {
 // load reads the data folder. Faults are told on the error stream; errors among
 // them stop the run.
 func (p *program) load() (library, error) {
-	keep := store.Open(store.Locate(p.dir, p.env("WASHEVE_DIR")))
-	lib, faults := keep.Load()
-	faults, tripLacks := apart(faults)
+	lib, faults := p.read()
 	if fault.HasErrors(faults) || !p.opening {
 		p.tell(faults)
 	}
 	if fault.HasErrors(faults) {
-		return library{}, wrongf("the files in %s have the faults above; mend these lines, nothing was changed", keep.Dir())
+		return library{}, wrongf("the files in %s have the faults above; mend these lines, nothing was changed", lib.keep.Dir())
 	}
+	return lib, nil
+}
+
+// read reads the data folder, and gives the faults in it but for what trips lack. With
+// errors among them the library is not to be used.
+func (p *program) read() (library, []fault.Fault) {
+	keep := store.Open(p.folder())
+	lib, faults := keep.Load()
+	faults, tripLacks := apart(faults)
 	if !lib.HasRig && len(lib.Places) == 0 && len(lib.Washes) == 0 {
-		return library{Library: store.Example(), keep: keep, example: true}, nil
+		return library{Library: store.Example(), keep: keep, example: true}, faults
 	}
 	mine := library{Library: lib, keep: keep, tripLacks: tripLacks}
 	mine.toHand(p.today())
@@ -138,7 +145,7 @@ func (p *program) load() (library, error) {
 			break
 		}
 	}
-	return mine, nil
+	return mine, faults
 }
 
 // toHand puts the wash to go on with first.

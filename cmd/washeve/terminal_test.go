@@ -224,7 +224,7 @@ func (s *screen) await(good func(string) bool, what string) {
 var sent = map[string]string{
 	"enter": "\r", "esc": "\x1b", "tab": "\t", "shift+tab": "\x1b[Z", "space": " ", "backspace": "\x7f", "delete": "\x1b[3~",
 	"up": "\x1b[A", "down": "\x1b[B", "left": "\x1b[D", "right": "\x1b[C", "shift+left": "\x1b[1;2D", "shift+right": "\x1b[1;2C",
-	"home": "\x1b[H", "end": "\x1b[F", "pgdown": "\x1b[6~", "pgup": "\x1b[5~", "f1": "\x1bOP", "f2": "\x1bOQ",
+	"home": "\x1b[H", "end": "\x1b[F", "pgdown": "\x1b[6~", "pgup": "\x1b[5~", "f1": "\x1bOP", "f2": "\x1bOQ", "f5": "\x1b[15~",
 	"ctrl+c": "\x03", "ctrl+u": "\x15", "ctrl+y": "\x19", "ctrl+z": "\x1a",
 }
 

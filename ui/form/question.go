@@ -4,6 +4,8 @@ import (
 	"cmp"
 	"strings"
 
+	tea "github.com/charmbracelet/bubbletea"
+
 	"washeve/ui/keys"
 )
 
@@ -13,6 +15,21 @@ type Question[M any] struct {
 	Why  string // it is asked, shown apart where there is room for it; "" where the text says so
 	Yes  func(M) M
 	No   string // what is said of a no, where more is to be said than that all is as it was
+
+	Sends tea.Msg // to the root with a yes; nil for nothing
+}
+
+// Answered is a screen that has asked, after the answer, and what it sends. Told says a
+// no on it.
+func (q *Question[M]) Answered(m M, does keys.Action, told func(M, string) M) (M, tea.Cmd) {
+	switch {
+	case does != Yes:
+		return told(m, q.Declined()), nil
+	case q.Sends == nil:
+		return q.Yes(m), nil
+	}
+	sends := q.Sends
+	return m, func() tea.Msg { return sends }
 }
 
 // What the keys of a question say.

@@ -5,7 +5,12 @@ package keeping
 import (
 	"errors"
 
+	tea "github.com/charmbracelet/bubbletea"
+
+	"washeve/model/store"
 	"washeve/ui/form"
+	"washeve/ui/keys"
+	"washeve/ui/screen"
 	"washeve/ui/theme"
 )
 
@@ -24,8 +29,39 @@ const Saved = "Saved."
 // SavedAnew is said of work whose file was written anew.
 func SavedAnew(backup string) string { return "Saved. What stood there before is in " + backup + "." }
 
-// NotSaved is said of work that is not kept and that nothing settles.
-func NotSaved(err error) string { return "Not saved, but still here: " + err.Error() }
+// NotSaved is said of work that is not kept and that no question settles.
+func NotSaved(err error, th theme.Theme) string {
+	text := "Not saved, but still here: " + err.Error()
+	if errors.Is(err, store.ErrChanged) {
+		text += "; " + th.Key("A", "reload") + " reads it anew, then repeat your change"
+	}
+	return text
+}
+
+// Anew is what the key of a screen says that reads all files again.
+const Anew keys.Action = "read anew"
+
+// AnewKey reads all files again, under a heading of the screen's, but for the built-in
+// example.
+func AnewKey(group string, example bool, th theme.Theme) keys.Binding {
+	inNoFile := ""
+	if example {
+		inNoFile = "the built-in example is in no file; on the plan, " + th.Key("a", "adopt") + " makes it yours"
+	}
+	return keys.New(group, Anew, "A", "read anew", "A", "f5").Explained("read all files again, as an editor or another program has left them; what is not saved here is asked about, and kept in a copy").Unless(inNoFile)
+}
+
+// AskAnew asks the root to read all files again.
+func AskAnew() tea.Msg { return screen.Anew{} }
+
+// AnewQuestion asks whether to read all files again though work is not saved.
+func AnewQuestion[M any](why error, th theme.Theme) *form.Question[M] {
+	return &form.Question[M]{
+		Text:  "Read the files anew, and keep what you have here in a copy beside them? " + th.YesOrNo(),
+		Why:   "Not saved: " + why.Error(),
+		Sends: screen.Anew{Aside: true},
+	}
+}
 
 // Question asks whether to write the file anew, where the error is a [Rewriter]; nil
 // where it is not. It tells which answers it takes, and after a no what can be done.

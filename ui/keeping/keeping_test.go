@@ -8,6 +8,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"washeve/model/store"
 	"washeve/ui/keeping"
 	"washeve/ui/theme"
 )
@@ -39,4 +40,15 @@ func TestANoSaysWhatCanBeDone(t *testing.T) {
 	assert.Equal(t, "Not saved. It is as you see it here; s tries again, u takes the change back.", q.Declined())
 	q = keeping.Question(changed{}, theme.New(theme.Options{Words: true}), rewritten)
 	assert.Equal(t, "Not saved. It is as you see it here; save tries again, undo takes the change back.", q.Declined())
+}
+
+// A file that another program has changed is told with the key that reads it anew; what
+// else went wrong is not.
+func TestAChangedFileIsToldWithWhatReadsItAnew(t *testing.T) {
+	changed := fmt.Errorf("rig.toml %w", store.ErrChanged)
+	assert.Equal(t, "Not saved, but still here: rig.toml was changed on the disk by somebody else since it was read; nothing was written over; A reads it anew, then repeat your change", keeping.NotSaved(changed, theme.Theme{}))
+	assert.Contains(t, keeping.NotSaved(changed, theme.New(theme.Options{Words: true})), "; reload reads it anew")
+	assert.Equal(t, "Not saved, but still here: the disk is full", keeping.NotSaved(errors.New("the disk is full"), theme.Theme{}))
+	assert.NotEmpty(t, keeping.AnewKey("Keep", true, theme.Theme{}).Blocked, "the example is in no file")
+	assert.Empty(t, keeping.AnewKey("Keep", false, theme.Theme{}).Blocked)
 }

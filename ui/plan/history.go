@@ -60,14 +60,14 @@ func (m Model) save() Model {
 		m.question = q
 		return m
 	}
-	return m.warn(keeping.NotSaved(m.unsaved))
+	return m.warn(keeping.NotSaved(m.unsaved, m.th))
 }
 
 func (m Model) rewrite(r keeping.Rewriter) Model {
 	backup, err := r.Rewrite()
 	if err != nil {
 		m.unsaved = err
-		return m.warn(keeping.NotSaved(err))
+		return m.warn(keeping.NotSaved(err, m.th))
 	}
 	m = m.save()
 	if m.unsaved != nil {

@@ -2,6 +2,7 @@ package plan
 
 import (
 	"washeve/ui/form"
+	"washeve/ui/keeping"
 	"washeve/ui/keys"
 )
 
@@ -136,6 +137,7 @@ func (m Model) seeKeys() []keys.Binding {
 		keys.New("Keep", adopt, "a", "make the example yours", "a").Unless(notExample),
 		keys.New("Keep", fresh, "e", "start your own, empty", "e").Unless(notExample),
 		keys.New("Keep", saveAgain, "s", "save again", "s").Explained("try again to write what could not be written").Unless(saved),
+		keeping.AnewKey("Keep", m.now.example, m.th),
 		keys.New("Keep", washes, "L", "washes", "L").Explained("all washes, a file each: open another, or begin a new one; the one in hand is put away as it is").Unless(m.noWashes()),
 		keys.New("Keep", newWash, "N", "new wash", "N").Explained("begin another wash like this one, for another day: its name, then a file of its own").Unless(m.noWashes()),
 	}

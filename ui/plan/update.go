@@ -8,6 +8,7 @@ import (
 	"washeve/ui/entry"
 	"washeve/ui/form"
 	"washeve/ui/history"
+	"washeve/ui/keeping"
 	"washeve/ui/keys"
 	"washeve/ui/layout"
 	"washeve/ui/mouse"
@@ -27,6 +28,12 @@ func (m Model) Update(msg tea.Msg) (screen.Screen, tea.Cmd) {
 		return m.mouse(msg), nil
 	case tea.KeyMsg:
 		return m.key(msg)
+	case screen.Unsaved:
+		m.question = keeping.AnewQuestion[Model](msg.Why, m.th)
+		return m, nil
+	case screen.Said:
+		m.status, m.alarm = msg.Text, msg.Alarm
+		return m, nil
 	case day.Done:
 		return m.tookDay(msg.Wash), nil
 	case short.Done:
@@ -66,7 +73,7 @@ func (m Model) key(msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 		m.refused = false
 		return m, nil
 	case m.question != nil:
-		return m.answer(b.Does), nil
+		return m.answer(b.Does)
 	case m.picker != nil:
 		return m.pick(b.Does, msg), nil
 	case m.edit != nil:
@@ -147,6 +154,8 @@ func (m Model) see(does keys.Action) (screen.Screen, tea.Cmd) {
 		return m.startFresh(), nil
 	case saveAgain:
 		return m.save(), nil
+	case keeping.Anew:
+		return m, keeping.AskAnew
 	case washes:
 		return m.openWashes(), nil
 	case newWash:
@@ -174,13 +183,10 @@ func (m Model) otherUnits() Model {
 	return m.say("Shown in " + m.sys.Words() + ".")
 }
 
-func (m Model) answer(does keys.Action) Model {
+func (m Model) answer(does keys.Action) (screen.Screen, tea.Cmd) {
 	q := m.question
 	m.question = nil
-	if does == form.Yes {
-		return q.Yes(m)
-	}
-	return m.warn(q.Declined())
+	return q.Answered(m, does, Model.warn)
 }
 
 // mouse puts the hand where it clicks, and scrolls.

@@ -64,7 +64,7 @@ func (m Model) kept() Model {
 // notSaved keeps the work on the screen, and says why it is nowhere else.
 func (m Model) notSaved(err error) Model {
 	m.unsaved = err
-	return m.warn(keeping.NotSaved(err))
+	return m.warn(keeping.NotSaved(err, m.th))
 }
 
 func (m Model) said(backup string) Model {

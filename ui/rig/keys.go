@@ -2,6 +2,7 @@ package rig
 
 import (
 	"washeve/ui/form"
+	"washeve/ui/keeping"
 	"washeve/ui/keys"
 )
 
@@ -138,6 +139,7 @@ func (m Model) keepKeys() []keys.Binding {
 		m.history.UndoKey("Keep"),
 		m.history.RedoKey("Keep"),
 		keys.New("Keep", saveAgain, "s", "save again", "s").Explained("try again to write what could not be written").Unless(saved),
+		keeping.AnewKey("Keep", m.example, m.th),
 		keys.New("Keep", adopt, "a", "make the example yours", "a").Unless(notExample),
 		keys.New("Keep", units, "m", "US or metric units", "m"),
 	}

@@ -3,8 +3,8 @@ package rig
 import (
 	tea "github.com/charmbracelet/bubbletea"
 
-	"washeve/ui/form"
 	"washeve/ui/history"
+	"washeve/ui/keeping"
 	"washeve/ui/keys"
 	"washeve/ui/layout"
 	"washeve/ui/mouse"
@@ -21,6 +21,12 @@ func (m Model) Update(msg tea.Msg) (screen.Screen, tea.Cmd) {
 		return m.mouse(msg), nil
 	case tea.KeyMsg:
 		return m.key(msg)
+	case screen.Unsaved:
+		m.ask = keeping.AnewQuestion[Model](msg.Why, m.th)
+		return m, nil
+	case screen.Said:
+		m.status, m.alarm = msg.Text, msg.Alarm
+		return m, nil
 	}
 	return m, nil
 }
@@ -44,7 +50,7 @@ func (m Model) key(msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 		m.refused = false
 		return m, nil
 	case m.ask != nil:
-		return m.answer(b.Does), nil
+		return m.answer(b.Does)
 	case m.picker != nil:
 		return m.pick(b.Does, msg), nil
 	case m.typing != nil:
@@ -91,6 +97,8 @@ func (m Model) act(does keys.Action, msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 		return m.redone(), nil
 	case saveAgain:
 		return m.kept(), nil
+	case keeping.Anew:
+		return m, keeping.AskAnew
 	case adopt:
 		return m.leaves(true)
 	}
@@ -161,13 +169,10 @@ func (m Model) leaves(adopt bool) (screen.Screen, tea.Cmd) {
 	return m, func() tea.Msg { return screen.Back{With: news} }
 }
 
-func (m Model) answer(does keys.Action) Model {
+func (m Model) answer(does keys.Action) (screen.Screen, tea.Cmd) {
 	q := m.ask
 	m.ask = nil
-	if does == form.Yes {
-		return q.Yes(m)
-	}
-	return m.warn(q.Declined())
+	return q.Answered(m, does, Model.warn)
 }
 
 // mouse puts the hand where it clicks, and scrolls.

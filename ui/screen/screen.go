@@ -58,6 +58,20 @@ type Everyone struct{ Msg tea.Msg }
 // where there is one.
 type Back struct{ With tea.Msg }
 
+// Anew asks the root to read all files again, and to go on with what they hold now. Where
+// that would lose work the root hands the screen an [Unsaved] instead, unless the work is
+// to be kept aside.
+type Anew struct{ Aside bool }
+
+// Unsaved tells a screen that asked for [Anew] why work would be lost by it.
+type Unsaved struct{ Why error }
+
+// Said is what the root has to say on a screen; Alarm tells of trouble.
+type Said struct {
+	Text  string
+	Alarm bool
+}
+
 // Again tells a screen that it is seen again, after another one was shown over it
 // or the program was stopped meanwhile.
 type Again struct{}

@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"io"
 	"slices"
+	"strings"
 
 	tea "github.com/charmbracelet/bubbletea"
 
@@ -112,7 +113,7 @@ func (t *talk) tell(msg tea.Msg) {
 	next, cmd := t.root.Update(msg)
 	t.root = next.(Root)
 	if err := t.root.Trouble(); err != nil {
-		t.say(err.Error())
+		t.say(strings.Split(err.Error(), "\n")...)
 	}
 	t.run(cmd)
 }

@@ -12,7 +12,7 @@ func common() []Word {
 	return []Word{
 		{Say: "yes", Does: "yes"}, {Say: "no", Does: "no"},
 		{Say: "undo", Does: "undo"}, {Say: "redo", Does: "redo"},
-		{Say: "units", Does: "units"}, {Say: "save", Does: "save again"}, {Say: "back", Does: "back"},
+		{Say: "units", Does: "units"}, {Say: "save", Does: "save again"}, {Say: "reload", Does: "read anew"}, {Say: "back", Does: "back"},
 	}
 }
 

@@ -107,7 +107,7 @@ func (m Model) save() Model {
 		m.question = q
 		return m
 	}
-	return m.warn(keeping.NotSaved(m.unsaved))
+	return m.warn(keeping.NotSaved(m.unsaved, m.th))
 }
 
 // whyAsked is the reason of the question, in the place of the list.
@@ -123,7 +123,7 @@ func (m Model) rewrite(r keeping.Rewriter) Model {
 	backup, err := r.Rewrite()
 	if err != nil {
 		m.unsaved = err
-		return m.warn(keeping.NotSaved(err))
+		return m.warn(keeping.NotSaved(err, m.th))
 	}
 	if m = m.save(); m.unsaved != nil {
 		return m

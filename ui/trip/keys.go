@@ -2,6 +2,7 @@ package trip
 
 import (
 	"washeve/ui/form"
+	"washeve/ui/keeping"
 	"washeve/ui/keys"
 )
 
@@ -50,6 +51,7 @@ func (m Model) Keys() []keys.Binding {
 		return []keys.Binding{
 			keys.New("Trip", begin, "enter", "start a trip", "enter", "b"),
 			m.history.RedoKey("Trip"),
+			keeping.AnewKey("Trip", m.example, m.th),
 			keys.New("Trip", back, "esc", "back", "esc", "backspace").Explained("back to the plan"),
 		}
 	}
@@ -126,6 +128,7 @@ func (m Model) tripKeys() []keys.Binding {
 		keys.New("Trip", nextTrip, "tab", "the next trip", "tab").Explained("go to the next trip in the folder, and round again").Unless(only),
 		keys.New("Trip", begin, "b", "begin another trip", "b"),
 		keys.New("Trip", saveAgain, "s", "save again", "s").Explained("try again to write what could not be written").Unless(saved),
+		keeping.AnewKey("Trip", m.example, m.th),
 		keys.New("Trip", back, "esc", "back", "esc", "backspace").Explained("back to the plan"),
 	}
 }

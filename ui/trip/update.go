@@ -6,8 +6,8 @@ import (
 	"washeve/ui/cells"
 	"washeve/ui/compare"
 	"washeve/ui/entry"
-	"washeve/ui/form"
 	"washeve/ui/history"
+	"washeve/ui/keeping"
 	"washeve/ui/keys"
 	"washeve/ui/layout"
 	"washeve/ui/mouse"
@@ -30,6 +30,12 @@ func (m Model) Update(msg tea.Msg) (screen.Screen, tea.Cmd) {
 		return m.learned(), nil
 	case tea.KeyMsg:
 		return m.key(msg)
+	case screen.Unsaved:
+		m.question = keeping.AnewQuestion[Model](msg.Why, m.th)
+		return m, nil
+	case screen.Said:
+		m.status, m.alarm = msg.Text, msg.Alarm
+		return m, nil
 	}
 	return m, nil
 }
@@ -52,7 +58,7 @@ func (m Model) key(msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 		m.refused = false
 		return m, nil
 	case m.question != nil:
-		return m.answer(b.Does), nil
+		return m.answer(b.Does)
 	case m.picker != nil:
 		return m.pick(b.Does, msg), nil
 	case m.edit != nil:
@@ -111,6 +117,8 @@ func (m Model) see(does keys.Action) (screen.Screen, tea.Cmd) {
 		return m.start(), nil
 	case saveAgain:
 		return m.save(), nil
+	case keeping.Anew:
+		return m, keeping.AskAnew
 	case full:
 		return m, m.read("The trip in full", func(width int) []string {
 			return split(report.TripText(m.plan, m.sys, m.th.Plain, width))
@@ -178,13 +186,10 @@ func (m Model) overtyped(msg tea.KeyMsg) Model {
 	return m.typed(msg)
 }
 
-func (m Model) answer(does keys.Action) Model {
+func (m Model) answer(does keys.Action) (screen.Screen, tea.Cmd) {
 	q := m.question
 	m.question = nil
-	if does == form.Yes {
-		return q.Yes(m)
-	}
-	return m.warn(q.Declined())
+	return q.Answered(m, does, Model.warn)
 }
 
 // mouse puts the hand where it clicks, and scrolls.

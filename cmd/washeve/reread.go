@@ -1,0 +1,138 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"slices"
+	"strings"
+
+	"washeve/model/store"
+	"washeve/model/store/fault"
+	"washeve/ui"
+)
+
+// rereads reads the data folder again for the screens whose work k keeps. Nothing that is
+// shown there has changed where it fails.
+func (p *program) rereads(k *keeper) ui.Reread {
+	return func(aside bool) (ui.Anew, error) {
+		lib, faults := p.read()
+		switch {
+		case fault.HasErrors(faults):
+			return ui.Anew{}, stays(faults)
+		case lib.example:
+			return ui.Anew{}, fmt.Errorf("nothing was read anew, and what is here stays: there are no files in %s", lib.keep.Dir())
+		}
+		sys, err := p.system(lib.Rig)
+		if err != nil {
+			return ui.Anew{}, err
+		}
+		changed := k.store.Differs(lib.keep)
+		if len(changed) == 0 && !aside {
+			return ui.Anew{Same: true, Said: "All files are as they are shown here."}, nil
+		}
+		var copies []string
+		if aside {
+			if copies, err = k.aside(); err != nil {
+				return ui.Anew{}, fmt.Errorf("nothing was read anew, and what is here stays, since no copy of it could be kept: %w", err)
+			}
+		}
+		lib.goOn(k.file)
+		wash, err := p.wash(lib, nil)
+		if err != nil {
+			return ui.Anew{}, err
+		}
+		o := p.options(lib, wash, p.bookBeside())
+		o.Units, o.Notice, o.InHand = sys, "", ""
+		return ui.Anew{Options: o, Said: rereadWords(changed, copies) + lib.noticed(), Alarm: lib.notice != ""}, nil
+	}
+}
+
+// stays tells the faults for which nothing was read, a line each.
+func stays(faults []fault.Fault) error {
+	const most = 8
+	lines := []string{"Nothing was read anew, and what is here stays. Mend these lines first:"}
+	for _, f := range faults {
+		if !f.Severity.Stands() {
+			lines = append(lines, f.Error())
+		}
+	}
+	if more := len(lines) - 1 - most; more > 0 {
+		lines = append(lines[:1+most], fmt.Sprintf("and %d more; %s check tells all of a file", more, toolsName))
+	}
+	return errors.New(strings.Join(lines, "\n"))
+}
+
+// noticed is the first thing to heed in the files, behind other words.
+func (lib *library) noticed() string {
+	if lib.notice == "" {
+		return ""
+	}
+	return " " + lib.notice
+}
+
+// rereadWords tell which files have changed, and which copies were kept of what could not
+// be saved.
+func rereadWords(changed, copies []string) string {
+	text := "Read anew: " + someOf(changed) + ". Undo starts anew."
+	if len(changed) == 0 {
+		text = "Read anew."
+	}
+	if len(copies) > 0 {
+		text += " What you had here is in " + someOf(copies) + "."
+	}
+	return text
+}
+
+// someOf lists a few files.
+func someOf(files []string) string {
+	const most = 3
+	if more := len(files) - most; more > 0 {
+		files = append(slices.Clone(files[:most]), fmt.Sprintf("%d more", more))
+	}
+	return strings.Join(files, ", ")
+}
+
+// goOn puts the wash of a file first, where it is there.
+func (lib *library) goOn(file string) {
+	at := slices.IndexFunc(lib.Washes, func(w store.WashFile) bool { return w.File == file })
+	if at > 0 {
+		wash := lib.Washes[at]
+		lib.Washes = slices.Insert(slices.Delete(lib.Washes, at, at+1), 0, wash)
+	}
+}
+
+// aside keeps what could not be saved in copies beside the files, and gives their names.
+func (k *keeper) aside() ([]string, error) {
+	beside := k.store.Beside()
+	if w := k.lost; w != nil {
+		if err := errors.Join(beside.SavePlaces(w.places), beside.SaveRig(w.rig), beside.SaveWash(k.file, w.wash)); err != nil {
+			return nil, err
+		}
+	}
+	for _, w := range k.lostOthers {
+		if err := beside.SaveWash(w.File, w.Wash); err != nil {
+			return nil, err
+		}
+	}
+	if err := k.trips.asideTo(beside); err != nil {
+		return nil, err
+	}
+	return beside.Copies(), nil
+}
+
+// asideTo saves every trip in a store of copies.
+func (k *tripKeeper) asideTo(beside *store.Store) error {
+	if k.borrowed {
+		return nil
+	}
+	for i, t := range k.trips {
+		file := k.files[i]
+		if file == "" {
+			file = beside.NewTripFile(t.Name)
+		}
+		if err := beside.SaveTrip(file, t); err != nil {
+			return err
+		}
+	}
+	return nil
+}

@@ -1,0 +1,41 @@
+package ui
+
+import (
+	tea "github.com/charmbracelet/bubbletea"
+
+	"washeve/ui/screen"
+)
+
+// Anew is what came of reading all files again.
+type Anew struct {
+	Options Options // of the program by what they hold now
+	Same    bool    // they hold what is shown; there are no options
+	Said    string  // what was read
+	Alarm   bool    // with trouble in it
+}
+
+// anew reads all files again and goes on with what they hold, as at the start. What is not
+// saved is kept in a copy first, where the person says so; else they are asked. Files with
+// faults are told, and all stays.
+func (a App) anew(asked screen.Anew) (tea.Model, tea.Cmd) {
+	if a.reread == nil {
+		return a, nil
+	}
+	lost := a.keep()
+	if lost != nil && !asked.Aside {
+		return a.pass(screen.Unsaved{Why: lost})
+	}
+	now, err := a.reread(lost != nil)
+	switch {
+	case err != nil:
+		a.trouble = err
+		return a, nil
+	case now.Same:
+		return a.pass(screen.Said{Text: now.Said})
+	}
+	next := Open(now.Options)
+	next.screens = next.screens[:1] // whoever is here knows of a wash that is under way
+	next.lessons = a.lessons
+	sized, _ := next.route(tea.WindowSizeMsg{Width: a.size.W, Height: a.size.H})
+	return sized.(App).pass(screen.Said{Text: now.Said, Alarm: now.Alarm})
+}
