@@ -19,6 +19,7 @@ type Field struct {
 	Help     string
 	Example  string
 	Required bool
+	Instead  string   // a line of a file that does as well as a required field; "" for none
 	Choices  []string // the only words allowed, where there are such
 	Refers   string   // the section whose names this field holds: "vehicle", "bed", ...
 	Scalar   bool     // in files a bare number or boolean, not a quoted quantity

@@ -30,14 +30,20 @@ type Softener struct {
 	Price    quantity.Opt[quantity.Money]  // of the salt of a regeneration
 }
 
-// Fields lists what can be stated of a softener.
+// Fields lists what can be stated of a softener. It needs its resin's volume or, as it is
+// printed on many, its capacity.
 func (s *Softener) Fields() []Field {
+	resin := measure("resin", "resin volume", "softening resin in the tank; not needed where the capacity is stated", "0.5 ft3", "0.02 ft3", "10 ft3", &s.Resin)
+	if !s.Capacity.Given() {
+		resin = resin.required()
+		resin.Instead = `capacity = "10000 gr"`
+	}
 	return []Field{
 		name("name", "name", "what you call this softener", "bay softener", &s.Name).required(),
-		measure("resin", "resin volume", "softening resin in the tank", "0.5 ft3", "0.02 ft3", "10 ft3", &s.Resin).required(),
+		resin,
 		measure("diameter", "tank diameter", "inside diameter of the tank", "8 in", "2 in", "36 in", &s.Diameter),
 		measure("salt", "salt per regeneration", "salt used per volume of resin at each regeneration; it sets the capacity", "8 lb/ft3", "2 lb/ft3", "30 lb/ft3", &s.Salt),
-		measure("capacity", "capacity", "grains it takes out between regenerations, where the maker states it", "12000 gr", "100 gr", "400000 gr", &s.Capacity),
+		measure("capacity", "capacity", "grains it takes out between regenerations, as printed on it; enough where the volume is not known", "12000 gr", "100 gr", "400000 gr", &s.Capacity),
 		measure("gallons_so_far", "gallons since salt", "water that has passed since the last regeneration", "120 gal", "0 gal", "100000 gal", &s.SoFar),
 		field("price", "price of a regeneration", "what the salt of one regeneration costs you", "$6", &s.Price, quantity.ParseMoney, quantity.Money.String),
 	}
@@ -208,7 +214,11 @@ func faultsIn(section string, index int, item Item, fields []Field) []Fault {
 }
 
 func missing(section string, index int, f Field) Fault {
-	return Fault{Section: section, Index: index, Key: f.Key, Lacks: true, Problem: fmt.Sprintf("is missing; write for example %s = %q", f.Key, f.Example)}
+	problem := fmt.Sprintf("is missing; write for example %s = %q", f.Key, f.Example)
+	if f.Instead != "" {
+		problem += " or, where that is what you know, " + f.Instead
+	}
+	return Fault{Section: section, Index: index, Key: f.Key, Lacks: true, Problem: problem}
 }
 
 func doubled(section string, names []string) []Fault {

@@ -120,8 +120,8 @@ func (c *chosen) complete() error {
 			return err
 		}
 	}
-	if c.softener != nil && !c.softener.Resin.Given() {
-		return &Missing{Section: "softener", Name: c.softener.Name, Key: "resin volume"}
+	if s := c.softener; s != nil && !s.Resin.Given() && !s.Capacity.Given() {
+		return &Missing{Section: "softener", Name: s.Name, Key: "resin volume or capacity"}
 	}
 	return nil
 }

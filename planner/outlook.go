@@ -188,7 +188,10 @@ func lookAtSoftener(l *ledger, c chosen, since tag.Source, raw water.Analysis, t
 		return nil
 	}
 	s := c.softener
-	resin := takeResin(l, "softener resin volume", s.Resin)
+	resin, sized := s.Resin.Get()
+	if sized {
+		takeResin(l, "softener resin volume", s.Resin)
+	}
 	capacity, stated := s.Capacity.Get()
 	salt, dosed := s.Salt.Get()
 	if stated {
@@ -208,9 +211,12 @@ func lookAtSoftener(l *ledger, c chosen, since tag.Source, raw water.Analysis, t
 	left := max(whole-soFar, 0)
 	out := &SoftenerOutlook{
 		Name: s.Name, Capacity: capacity, Whole: whole, Remaining: left, Takes: takes, Lasts: left >= takes,
-		Resin: resin, Share: quantity.Fraction(hardness.In(takes) / capacity), Price: s.Price,
+		Resin: s.Resin, Share: quantity.Fraction(hardness.In(takes) / capacity), Price: s.Price,
 	}
-	if dosed {
+	switch {
+	case !sized:
+		l.assume(Assumption{Name: "salt of a regeneration", Words: NeedsVolume, Source: practice("salt is dosed by the volume of the resin")})
+	case dosed:
 		out.Salt = quantity.Some(quantity.Mass(float64(salt) * float64(resin)))
 	}
 	return out

@@ -137,6 +137,10 @@ type BedOutlook struct {
 	DropAcross    quantity.Pressure
 }
 
+// NeedsVolume is said of a figure that cannot be had without the volume of a softener's
+// resin, of which only the capacity is stated.
+const NeedsVolume = "unknown: needs the volume"
+
 // SoftenerOutlook is what is left in the softener.
 type SoftenerOutlook struct {
 	Name      string
@@ -145,7 +149,7 @@ type SoftenerOutlook struct {
 	Remaining quantity.Volume // of this place's water
 	Takes     quantity.Volume // that this wash sends through it
 	Lasts     bool
-	Resin     quantity.Volume
+	Resin     quantity.Opt[quantity.Volume]
 	Share     quantity.Fraction            // of a regeneration that this wash takes
 	Salt      quantity.Opt[quantity.Mass]  // of a regeneration, where its dose is known
 	Price     quantity.Opt[quantity.Money] // of a regeneration

@@ -97,7 +97,7 @@ func layPlumbing(l *ledger, c chosen, r resin, temperature quantity.Temperature)
 		l.assume(Assumption{Name: "hoses", Words: "5/8 in x 50 ft before and after the tanks", Source: practice("a usual set")})
 	}
 	if s := c.softener; s != nil {
-		resin := s.Resin.Or(0)
+		resin := softenerResin(l, s)
 		packed := packing(resin, take(l, "softener tank diameter", s.Diameter, bed.UsualDiameter(resin), practice("the proportions of half a cubic foot in 8 in")))
 		p.softener = &packed
 		feeds := takeWords(l, "bed fed through softener", string(c.wash.Feed), string(model.Yes), practice("the softener stands ahead of the bed"))
@@ -108,6 +108,22 @@ func layPlumbing(l *ledger, c chosen, r resin, temperature quantity.Temperature)
 	}
 	p.addTools(l, c)
 	return p
+}
+
+// softenerResin is the volume by which the softener takes pressure: as stated, else of what
+// its capacity may stand for the end that takes the more. PRACTICE: [bed.SoftenerRange].
+func softenerResin(l *ledger, s *model.Softener) quantity.Volume {
+	if resin, given := s.Resin.Get(); given {
+		return resin
+	}
+	least, most := bed.SoftenerRange()
+	low, high := most.For(s.Capacity.Or(0)), least.For(s.Capacity.Or(0))
+	l.assume(Assumption{Name: "softener resin volume, at the least", Value: low.AsResin(), Source: practice("its capacity at 30000 gr/ft3, the most of the trade's salt table; the pressure is worked out with the end of the two that takes more of it, and nothing else rests on them")})
+	l.assume(Assumption{Name: "softener resin volume, at the most", Value: high.AsResin(), Source: practice("its capacity at 20000 gr/ft3, the least of the trade's salt table")})
+	if s.Diameter.Given() {
+		return high // a higher column in the same tank
+	}
+	return low // a smaller tank
 }
 
 func packing(resin quantity.Volume, diameter quantity.Length) flow.Packing {

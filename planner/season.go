@@ -1,6 +1,7 @@
 package planner
 
 import (
+	"math"
 	"strings"
 
 	"washeve/model"
@@ -123,7 +124,7 @@ type SoftenerDemand struct {
 	Capacity quantity.Capacity // between regenerations
 	Before   quantity.Capacity // taken since the last regeneration, by the rig or the log
 	Takes    quantity.Capacity
-	Salt     quantity.Mass // of one regeneration
+	Salt     quantity.Mass // of one regeneration; NaN where the volume of its resin is not stated
 	Price    quantity.Opt[quantity.Money]
 }
 
@@ -193,7 +194,7 @@ func (m *making) softenerDemand(soft quantity.Volume) *SoftenerDemand {
 		soft += m.ask.volume
 	}
 	hardness := quantity.Load(m.raw.Hardness())
-	resin, dose := m.softener.Resin.Or(0), m.softener.Salt.Or(bed.UsualSalt)
+	resin, dose := m.softener.Resin.Or(quantity.Volume(math.NaN())), m.softener.Salt.Or(bed.UsualSalt)
 	return &SoftenerDemand{
 		Name: m.softener.Name, Capacity: m.softener.Capacity.Or(bed.SoftenerCapacity(dose).Of(resin)),
 		Before: hardness.In(m.softener.SoFar.Or(0)), Takes: hardness.In(soft), Salt: quantity.Mass(float64(dose) * float64(resin)),

@@ -214,6 +214,9 @@ func (c Capacity) Grains() float64 { return float64(c / Grain) }
 // Of is the capacity of v of resin.
 func (d CapacityDensity) Of(v Volume) Capacity { return Capacity(float64(d) * float64(v)) }
 
+// For is the volume of resin that has a capacity.
+func (d CapacityDensity) For(c Capacity) Volume { return Volume(float64(c) / float64(d)) }
+
 // MilligramsPerLitre leaves the type.
 func (c Concentration) MilligramsPerLitre() float64 { return float64(c / MilligramPerLitre) }
 

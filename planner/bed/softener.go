@@ -17,6 +17,12 @@ var saltTable = [...]struct {
 	{15 * quantity.PoundPerCubicFoot, 30000 * quantity.GrainPerCubicFoot},
 }
 
+// SoftenerRange is what softening resin has as capacity, from the least salt that is usual
+// to the most: the ends of the table. PRACTICE.
+func SoftenerRange() (least, most quantity.CapacityDensity) {
+	return saltTable[1].capacity, saltTable[len(saltTable)-1].capacity
+}
+
 // SoftenerCapacity of softening resin by the salt of its regeneration: straight
 // lines between the points of the trade's table, from nothing without salt to
 // no more than its last point.

@@ -153,7 +153,7 @@ func (f *Figures) carry(c Case) {
 		if !known {
 			return
 		}
-		weight += SofteningWeight*quantity.Density(s.Resin) + quantity.Density(salt)
+		weight += SofteningWeight*quantity.Density(s.Resin.Or(0)) + quantity.Density(salt)
 	}
 	f.Weight = quantity.Some(quantity.Mass(weight))
 }

@@ -176,7 +176,11 @@ func explainLoad(row string, w Way) planner.Reason {
 	}
 	inputs := []planner.Assumption{{Name: "DI resin, each tank", Value: p.Bed.Resin.AsResin()}, worded("tanks", strconv.Itoa(tanks))}
 	if p.Softener != nil {
-		inputs = append(inputs, planner.Assumption{Name: "softening resin", Value: p.Softener.Resin.AsResin()})
+		if resin, known := p.Softener.Resin.Get(); known {
+			inputs = append(inputs, planner.Assumption{Name: "softening resin", Value: resin.AsResin()})
+		} else {
+			inputs = append(inputs, worded("softening resin", planner.NeedsVolume))
+		}
 		if salt, known := p.Softener.Salt.Get(); known {
 			inputs = append(inputs, from("salt of one regeneration", salt))
 		}

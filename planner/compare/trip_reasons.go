@@ -1,6 +1,8 @@
 package compare
 
 import (
+	"math"
+
 	"washeve/model/quantity"
 	"washeve/planner"
 	"washeve/planner/tag"
@@ -22,7 +24,11 @@ func explainTrip(row string, f Figures, c Case) planner.Reason {
 	case "order":
 		return reason("the day on which resin must be at hand, less the lead time; with nothing to order, or when the trip is over, there is no such day", tag.FromPractice("stated otherwise by lead_time"), from("lead time", p.Lead))
 	}
-	inputs := []planner.Assumption{{Name: "new resin along, in all", Value: p.Carry.Resin.AsResin()}, from("salt of all regenerations", p.Carry.Salt)}
+	salt := from("salt of all regenerations", p.Carry.Salt)
+	if math.IsNaN(float64(p.Carry.Salt)) {
+		salt = worded("salt of all regenerations", planner.NeedsVolume)
+	}
+	inputs := []planner.Assumption{{Name: "new resin along, in all", Value: p.Carry.Resin.AsResin()}, salt}
 	why := explainLoad("weight", Way{Figures: f, Case: c})
 	why.Formula += "; and the fills that are carried from the start, and the salt of every regeneration but the first"
 	why.Inputs = append(why.Inputs, inputs...)

@@ -79,6 +79,17 @@ func TestTheSoftenerIsRegeneratedOnlyWhereItWillNotLast(t *testing.T) {
 	assert.Equal(t, "it has 50 gal left, and the wash sends 141 gal through it", item.Why.Text(quantity.US))
 }
 
+// Without the volume of its resin nobody can say how much salt it takes.
+func TestTheSaltOfASoftenerByItsGrainsIsNotKnown(t *testing.T) {
+	items := listed(t, func(r *model.Rig, _ model.Places, _ *model.Wash) {
+		s := &r.Softeners[0]
+		s.Resin, s.Capacity, s.SoFar = quantity.Opt[quantity.Volume]{}, quantity.Some(12000*quantity.Grain), quantity.Some(700*quantity.Gallon)
+	})
+	item, there := find(items, packing.Regenerate)
+	require.True(t, there)
+	assert.Equal(t, "Regenerate the portable softener with salt (how much is unknown: needs the volume), and rinse the brine out", item.What.Text(quantity.US))
+}
+
 func TestASoftenerTooSmallForTheWashSaysSo(t *testing.T) {
 	items := listed(t, func(r *model.Rig, _ model.Places, _ *model.Wash) {
 		r.Softeners[0].Resin = quantity.Some(0.05 * quantity.CubicFoot)

@@ -37,9 +37,7 @@ func (e *evening) regenerate() {
 	}
 	what := say("Regenerate the " + name(s.Name, "softener"))
 	if e.softener != nil {
-		dose := e.softener.Salt.Or(bed.UsualSalt)
-		salt := quantity.Mass(float64(dose) * float64(e.softener.Resin.Or(0)))
-		what = say(what.Format+" with %s of salt"+either(e.softener.Salt.Given(), "", " (the usual dose)")+", and rinse the brine out", quantity.ValueOf(salt))
+		what = e.salted(what.Format)
 	}
 	why := say("it has %s left, and the wash sends %s through it", quantity.ValueOf(s.Remaining), quantity.ValueOf(s.Takes))
 	if whole := quantity.Load(e.plan.Raw.Hardness).Supply(s.Capacity); whole < s.Takes {
@@ -47,6 +45,16 @@ func (e *evening) regenerate() {
 		why.Values = append(why.Values, quantity.ValueOf(whole))
 	}
 	e.todo(Regenerate, what, why)
+}
+
+// salted says how much salt a regeneration takes, where the volume of the resin tells.
+func (e *evening) salted(what string) tag.Note {
+	resin, sized := e.softener.Resin.Get()
+	if !sized {
+		return say(what + " with salt (how much is " + planner.NeedsVolume + "), and rinse the brine out")
+	}
+	salt := quantity.Mass(float64(e.softener.Salt.Or(bed.UsualSalt)) * float64(resin))
+	return say(what+" with %s of salt"+either(e.softener.Salt.Given(), "", " (the usual dose)")+", and rinse the brine out", quantity.ValueOf(salt))
 }
 
 func (e *evening) fill(place model.Place) {

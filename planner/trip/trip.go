@@ -109,9 +109,9 @@ type WashPlan struct {
 // SoftenerPlan is the softener after a wash.
 type SoftenerPlan struct {
 	Left       quantity.Capacity
-	Regenerate bool // before this wash
-	Salt       quantity.Mass
-	Cost       Sum // of the salt that the wash uses up
+	Regenerate bool          // before this wash
+	Salt       quantity.Mass // NaN where the volume of its resin is not stated
+	Cost       Sum           // of the salt that the wash uses up
 }
 
 // ChangePlan is a change of resin before a wash.
@@ -131,7 +131,7 @@ type Carry struct {
 	Resin     quantity.Volume
 	Low, High quantity.Mass // of that resin, as shipped
 	Regens    int           // regenerations of the softener
-	Salt      quantity.Mass
+	Salt      quantity.Mass // NaN where it is not known of one
 }
 
 // Constants lists what the answer rests on beside the plan's own constants.

@@ -141,7 +141,7 @@ func TripCarry(p trip.Plan, sys quantity.System) string {
 		if c.Regens > 1 {
 			times = strconv.Itoa(c.Regens) + " regenerations"
 		}
-		parts = append(parts, fmt.Sprintf("%s of salt for %s of the softener", quantity.Show(c.Salt, sys), times))
+		parts = append(parts, fmt.Sprintf("%s for %s of the softener", saltWords(c.Salt, sys), times))
 	}
 	switch {
 	case p.Over && len(parts) == 0:

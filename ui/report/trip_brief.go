@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"washeve/model/quantity"
+	"washeve/planner"
 	"washeve/planner/trip"
 )
 
@@ -94,7 +95,7 @@ func briefCarry(p trip.Plan, sys quantity.System) string {
 		parts = append(parts, fmt.Sprintf("%d %s x %s, %s", c.Fills, what, Resin(c.Resin/quantity.Volume(c.Fills), sys), quantity.Show((c.Low+c.High)/2, sys)))
 	}
 	if c.Regens > 0 {
-		parts = append(parts, quantity.Show(c.Salt, sys)+" of salt")
+		parts = append(parts, saltWords(c.Salt, sys))
 	}
 	if len(parts) == 0 {
 		parts = append(parts, "nothing")
@@ -126,4 +127,12 @@ func TripDI(w trip.WashPlan, sys quantity.System) string {
 		return "no DI water"
 	}
 	return TripDIBrief(w, sys) + ", " + PPM(w.Outlet.P50) + " at its end"
+}
+
+// saltWords say how much salt it takes, where that is known.
+func saltWords(salt quantity.Mass, sys quantity.System) string {
+	if math.IsNaN(float64(salt)) {
+		return "salt (how much is " + planner.NeedsVolume + ")"
+	}
+	return quantity.Show(salt, sys) + " of salt"
 }
