@@ -37,9 +37,17 @@ func (h Of[T]) NoUndo() string { return h.past.none("undo") }
 // NoRedo says why nothing can be done again; "" where something can.
 func (h Of[T]) NoRedo() string { return h.future.none("redo") }
 
-// Map changes every value that is remembered.
-func (h Of[T]) Map(change func(T) T) Of[T] {
-	return Of[T]{past: h.past.copied(2*deepest, change), future: h.future.copied(2*deepest, change)}
+// Map is the history of the same edits, with every value that is remembered as change
+// makes it.
+func Map[T, U any](h Of[T], change func(T) U) Of[U] {
+	return Of[U]{past: mapped(h.past, change), future: mapped(h.future, change)}
+}
+
+func mapped[T, U any](s *step[T], change func(T) U) *step[U] {
+	if s == nil {
+		return nil
+	}
+	return &step[U]{value: change(s.value), before: mapped(s.before, change), length: s.length}
 }
 
 func (s *step[T]) none(what string) string {
@@ -56,15 +64,15 @@ func (s *step[T]) with(value T) *step[T] {
 		next.length += s.length
 	}
 	if next.length > 2*deepest {
-		return next.copied(deepest, func(v T) T { return v })
+		return next.newest(deepest)
 	}
 	return next
 }
 
-// copied is a copy of the newest steps, at most so many, each value changed.
-func (s *step[T]) copied(most int, change func(T) T) *step[T] {
+// newest is a copy of the newest steps, at most so many.
+func (s *step[T]) newest(most int) *step[T] {
 	if s == nil || most == 0 {
 		return nil
 	}
-	return &step[T]{value: change(s.value), before: s.before.copied(most-1, change), length: min(s.length, most)}
+	return &step[T]{value: s.value, before: s.before.newest(most - 1), length: min(s.length, most)}
 }

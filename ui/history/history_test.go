@@ -42,7 +42,7 @@ func TestTheOldestEditsAreForgotten(t *testing.T) {
 func TestMapReachesBothSides(t *testing.T) {
 	h := Of[int]{}.Edited(1).Edited(2)
 	now, h := h.Undone(3)
-	h = h.Map(func(v int) int { return 10 * v })
+	h = Map(h, func(v int) int { return 10 * v })
 	before, _ := h.Undone(now)
 	after, _ := h.Redone(now)
 	assert.Equal(t, []int{10, 30}, []int{before, after})

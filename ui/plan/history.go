@@ -83,7 +83,7 @@ func (m Model) adopt() Model {
 		return m.warn("Could not write it out: " + err.Error())
 	}
 	owned := func(w work) work { return owned(w, was, is) }
-	m.now, m.history = owned(m.now), m.history.Map(owned)
+	m.now, m.history = owned(m.now), history.Map(m.history, owned)
 	m = m.replan(m.now)
 	if m.changed {
 		if m = m.save(); m.unsaved != nil {

@@ -5,6 +5,7 @@ import (
 
 	"washeve/model/stock"
 	"washeve/planner"
+	"washeve/ui/history"
 	"washeve/ui/rig"
 	"washeve/ui/screen"
 )
@@ -21,7 +22,7 @@ func (m Model) keep(s stock.Stock) error {
 // openRig shows everything that is owned. It comes back with [rig.Done].
 func (m Model) openRig(at rig.Spot) tea.Cmd {
 	o := rig.Options{
-		Stock: m.now.stock(), Example: m.now.example, Changed: m.changed, Save: m.keep,
+		Stock: m.now.stock(), Example: m.now.example, Changed: m.changed, Save: m.keep, History: history.Map(m.history, work.version),
 		Make: new(planner.Memory).Make, Theme: m.th, Units: m.sys, Size: m.size, At: at,
 	}
 	if m.book.Logger != nil {
@@ -31,12 +32,21 @@ func (m Model) openRig(at rig.Spot) tea.Cmd {
 	return func() tea.Msg { return screen.Go{To: page} }
 }
 
-// tookRig puts what the Rig screen made of the stock in force, as one edit. Where
+// version is the work as the Rig screen has it.
+func (w work) version() rig.Version { return rig.Version{Stock: w.stock(), Example: w.example} }
+
+// workOf is what a version of the Rig screen is here.
+func workOf(v rig.Version) work {
+	s := v.Stock
+	return work{rig: *s.Rig, places: *s.Places, wash: *s.Wash, others: *s.Others, example: v.Example}
+}
+
+// tookRig puts what the Rig screen made of the stock in force, each edit by itself. Where
 // it asks for that, the example becomes the person's own, and the Rig screen
 // opens again.
 func (m Model) tookRig(d rig.Done) (screen.Screen, tea.Cmd) {
-	w := work{rig: *d.Stock.Rig, places: *d.Stock.Places, wash: *d.Stock.Wash, others: *d.Stock.Others, example: m.now.example}
-	m = m.commit(w)
+	m.history = history.Map(d.History, workOf)
+	m = m.settle(workOf(d.Version))
 	if !d.Adopt {
 		return m, nil
 	}

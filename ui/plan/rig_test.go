@@ -10,6 +10,7 @@ import (
 	"washeve/model"
 	"washeve/model/stock"
 	"washeve/ui/internal/hands"
+	"washeve/ui/layout"
 	"washeve/ui/rig"
 	"washeve/ui/screen"
 )
@@ -91,13 +92,52 @@ func TestTheExampleIsAdoptedFromTheRig(t *testing.T) {
 	book := o.Keeper.(*book)
 	p := inRig(play(t, o, ""), "n 'Third' enter")
 	assert.Zero(t, book.saves)
-	msg := p.Send(rig.Done{Stock: p.M.now.stock(), Adopt: true, At: rig.Spot{Section: "bed"}})
+	msg := p.Send(rig.Done{Version: p.M.now.version(), Adopt: true, At: rig.Spot{Section: "bed"}})
 	again, ok := msg.(screen.Go)
 	require.True(t, ok, "the Rig screen opens again")
 	assert.Equal(t, "Rig", again.To.Title())
 	assert.Equal(t, 1, book.adopted)
 	book.fail = errors.New("the folder may not be written")
 	q := play(t, o, "")
-	assert.Nil(t, q.Send(rig.Done{Stock: q.M.now.stock(), Adopt: true}))
+	assert.Nil(t, q.Send(rig.Done{Version: q.M.now.version(), Adopt: true}))
 	assert.Contains(t, q.Seen(), "Could not write it out")
+}
+
+// One undo goes through the plan and the Rig screen, each edit by itself: what was edited
+// before the screen was left is undone when one comes back, here or there.
+func TestUndoSurvivesLeavingTheRig(t *testing.T) {
+	o, shelf := shelved(t)
+	p := inRig(play(t, o, ""), "e ctrl+u 'Goose' enter e ctrl+u 'Grey Goose' enter R")
+	assert.Contains(t, p.Seen(), "Grey Goose at Willow Bend")
+	inRig(p, "u R")
+	assert.Equal(t, "Goose", shelf.kept[0].Wash.Vehicle)
+	assert.Contains(t, p.Seen(), "Goose at Willow Bend")
+	p.Keys("u")
+	assert.Contains(t, p.Seen(), "Old Goose at Willow Bend")
+	inRig(p, "r r R")
+	assert.Contains(t, p.Seen(), "Grey Goose at Willow Bend")
+	p.Keys("u u")
+	assert.Contains(t, p.Seen(), "Old Goose at Willow Bend")
+	assert.Contains(t, p.Keys("u").Seen(), "there is nothing to undo")
+}
+
+// An edit of the plan that the Rig screen does not show is undone there as well, and told;
+// one that led from the example to one's own leads back to it.
+func TestTheRigUndoesWhatThePlanEdited(t *testing.T) {
+	o, _ := shelved(t)
+	p := play(t, o, "d enter '2026-07-01' enter")
+	require.Contains(t, p.Seen(), "2026-07-01")
+	page := p.Send(hands.Key("R")).(screen.Go).To
+	page, _ = page.Update(hands.Key("u"))
+	assert.Contains(t, page.View(layout.Least()), "Undone: a change of the wash, which the plan shows.")
+	_, cmd := page.Update(hands.Key("R"))
+	p.Send(cmd().(screen.Back).With)
+	assert.NotContains(t, p.Seen(), "2026-07-01")
+
+	o.Example, o.Others, o.Shelf = true, nil, nil
+	q := play(t, o, "e")
+	assert.False(t, q.M.now.example)
+	inRig(q, "u R")
+	assert.True(t, q.M.now.example)
+	assert.Contains(t, q.Seen(), "Old Goose at Willow Bend")
 }

@@ -2,8 +2,10 @@ package rig
 
 import (
 	"errors"
+	"reflect"
 
 	"washeve/model/stock"
+	"washeve/ui/history"
 	"washeve/ui/keeping"
 )
 
@@ -12,7 +14,7 @@ const backupWords = "The file as it was is in "
 
 // commit puts a stock in force: it can be undone, and it is saved.
 func (m Model) commit(s stock.Stock) Model {
-	m.history = m.history.Edited(m.now)
+	m.history = m.history.Edited(m.version())
 	return m.settle(s)
 }
 
@@ -21,16 +23,21 @@ func (m Model) settle(s stock.Stock) Model {
 	return m.looked().kept()
 }
 
-func (m Model) undone() Model {
-	s, past := m.history.Undone(m.now)
-	m.history = past
-	return m.settle(s).done("Undone.")
-}
+func (m *Model) version() Version { return Version{m.now, m.example} }
 
-func (m Model) redone() Model {
-	s, past := m.history.Redone(m.now)
-	m.history = past
-	return m.settle(s).done("Done again.")
+func (m Model) undone() Model { return m.settled("Undone", m.history.Undone) }
+
+func (m Model) redone() Model { return m.settled("Done again", m.history.Redone) }
+
+// settled goes a step through the history. An edit of the plan may show nothing here, and
+// is told.
+func (m Model) settled(words string, step func(Version) (Version, history.Of[Version])) Model {
+	v, past := step(m.version())
+	if reflect.DeepEqual(*v.Stock.Rig, *m.now.Rig) && reflect.DeepEqual(*v.Stock.Places, *m.now.Places) {
+		words += ": a change of the wash, which the plan shows"
+	}
+	m.history, m.example = past, v.Example
+	return m.settle(v.Stock).done(words + ".")
 }
 
 // kept saves. Items that the person took out go without another word, and the

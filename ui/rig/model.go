@@ -23,6 +23,8 @@ type Options struct {
 	Stock   stock.Stock
 	Example bool // the built-in example, which is kept nowhere
 	Changed bool // and it was changed already
+	// History is what can be undone of the stock, and done again, wherever it was edited.
+	History history.Of[Version]
 	// Save keeps everything. An error that is a [washeve/ui/keeping.Rewriter] can be settled.
 	Save func(stock.Stock) error
 	// Make plans a wash, to see what is assumed of the chosen item.
@@ -34,11 +36,18 @@ type Options struct {
 	At    Spot // what is chosen first; the zero value is the first item
 }
 
+// Version is what undo goes back to.
+type Version struct {
+	Stock   stock.Stock
+	Example bool
+}
+
 // Done tells the screen below what the stock has become.
 type Done struct {
-	Stock stock.Stock
-	Adopt bool // make the example the person's own, and come back to At
-	At    Spot
+	Version
+	History history.Of[Version]
+	Adopt   bool // make the example the person's own, and come back to At
+	At      Spot
 }
 
 // Spot is one item of the list: the first of an empty section stands for the
@@ -60,7 +69,7 @@ type Model struct {
 	example bool
 	changed bool // something was changed since the screen was opened
 	now     stock.Stock
-	history history.Of[stock.Stock]
+	history history.Of[Version]
 	unsaved error // why the last save failed
 
 	at     Spot
@@ -111,7 +120,7 @@ type place struct {
 func New(o Options) Model {
 	m := Model{
 		th: o.Theme, sys: o.Units, size: o.Size, save: o.Save, make: o.Make, log: o.Log,
-		example: o.Example, changed: o.Example && o.Changed, now: o.Stock.Clone(), at: o.At,
+		example: o.Example, changed: o.Example && o.Changed, now: o.Stock.Clone(), history: o.History, at: o.At,
 	}
 	if m.at.Section == "" {
 		m.at = m.spots()[0]

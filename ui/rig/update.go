@@ -164,7 +164,7 @@ func (m Model) otherUnits() Model {
 func (m Model) leaves(adopt bool) (screen.Screen, tea.Cmd) {
 	var news tea.Msg
 	if m.changed || adopt {
-		news = Done{Stock: m.now, Adopt: adopt, At: m.at}
+		news = Done{Version: m.version(), History: m.history, Adopt: adopt, At: m.at}
 	}
 	return m, func() tea.Msg { return screen.Back{With: news} }
 }
