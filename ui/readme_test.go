@@ -20,6 +20,7 @@ import (
 	"washeve/ui/keys"
 	"washeve/ui/plan"
 	"washeve/ui/theme"
+	"washeve/ui/trip"
 	"washeve/ui/washday"
 )
 
@@ -71,6 +72,8 @@ func (b *tripBook) Drop() error {
 func (b *tripBook) Like(string) (model.Wash, bool) { return model.Wash{}, false }
 func (b *tripBook) Washes() []model.Wash           { return nil }
 func (b *tripBook) Names() []string                { return nil }
+func (b *tripBook) Left() (trip.Left, bool)        { return trip.Left{}, false }
+func (b *tripBook) Leave(trip.Left)                {}
 
 // wholePage is the program with all that its screens need.
 func wholePage() tea.Model {

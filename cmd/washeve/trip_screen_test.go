@@ -171,3 +171,29 @@ func TestABegunTripThatAnEditorChangedStays(t *testing.T) {
 	require.Zero(t, s.ends())
 	assert.Equal(t, mine, read(t, begun))
 }
+
+// A trip that could not be saved is asked about at the end, though its screen was left.
+func TestATripLeftUnsavedIsAskedAbout(t *testing.T) {
+	home := t.TempDir()
+	dir, _ := ownFiles(t, home)
+	path := filepath.Join(dir, "trips", "example.toml")
+	s := start(t, setup{home: home})
+	s.sees("Marigold at Juniper Flats")
+	s.press("T", "down", "down")
+	s.sees(" loop, ", "Uses up")
+	edited := read(t, path) + "# mine\n"
+	require.NoError(t, os.WriteFile(path, []byte(edited), 0o600))
+	s.press(".")
+	s.sees("still here")
+	s.press("esc")
+	s.sees("flow cap")
+	s.press("q")
+	s.sees("This would be lost: trips/example.toml was changed on the disk")
+	s.press("n", "A")
+	s.sees("Read the files anew")
+	s.press("y")
+	s.sees("What you had here is in", "trips/example.toml.bak-1.")
+	s.press("q")
+	require.Zero(t, s.ends())
+	assert.Equal(t, edited, read(t, path))
+}

@@ -6,6 +6,8 @@ import (
 	"washeve/model"
 	"washeve/model/stock"
 	"washeve/model/store"
+	"washeve/ui/history"
+	"washeve/ui/trip"
 )
 
 // tripKeeper puts the trips of the screens into the data folder.
@@ -18,11 +20,24 @@ type tripKeeper struct {
 
 	borrowed bool             // they are the built-in example's, which nobody has made theirs
 	own      []store.WashFile // what was saved while they are
+
+	left *trip.Left // the screen; nil where it was not, or other trips are at hand now
 }
+
+// Left is how the screen of these trips was left.
+func (k *tripKeeper) Left() (trip.Left, bool) {
+	if k.left == nil {
+		return trip.Left{}, false
+	}
+	return *k.left, true
+}
+
+// Leave keeps how it is left.
+func (k *tripKeeper) Leave(left trip.Left) { k.left = &left }
 
 // take goes on from what a library holds.
 func (k *tripKeeper) take(lib store.Library) {
-	k.lib, k.trips, k.files = lib, nil, nil
+	k.lib, k.trips, k.files, k.left = lib, nil, nil, nil
 	for _, t := range lib.Trips {
 		k.trips, k.files = append(k.trips, t.Trip), append(k.files, t.File)
 	}
@@ -106,6 +121,12 @@ func (k *tripKeeper) follow(renames []stock.Rename) error {
 			}
 		}
 		k.trips[i] = t
+	}
+	if k.left != nil { // what is undone names them so as well
+		k.left.History = history.Map(k.left.History, func(v trip.Version) trip.Version {
+			v.Trip, _ = stock.Follow(v.Trip, renames)
+			return v
+		})
 	}
 	return nil
 }

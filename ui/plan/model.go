@@ -152,6 +152,9 @@ func (m Model) Leave() error {
 	if m.unsaved != nil {
 		m = m.save()
 	}
+	if m.unsaved == nil && m.trips != nil {
+		return trip.KeepLeft(m.trips, m.now.example)
+	}
 	return m.unsaved
 }
 

@@ -20,13 +20,7 @@ func (m Model) commit(t model.Trip) Model {
 	return m.settle(t)
 }
 
-// version is what undo goes back to: the trip that is shown, and how many there are.
-type version struct {
-	trip      model.Trip
-	at, trips int
-}
-
-func (m *Model) version() version { return version{m.now, m.at, len(m.trips)} }
+func (m *Model) version() Version { return Version{m.now, m.at, len(m.trips)} }
 
 // settle plans a trip that is now in force, and keeps it.
 func (m Model) settle(t model.Trip) Model {
@@ -43,7 +37,7 @@ func (m Model) undone() Model { return m.settled("Undone.", m.history.Undone) }
 func (m Model) redone() Model { return m.settled("Done again.", m.history.Redone) }
 
 // settled goes a step through the history.
-func (m Model) settled(words string, step func(version) (version, history.Of[version])) Model {
+func (m Model) settled(words string, step func(Version) (Version, history.Of[Version])) Model {
 	v, past := step(m.version())
 	m, err := m.turned(v)
 	switch {
@@ -54,25 +48,25 @@ func (m Model) settled(words string, step func(version) (version, history.Of[ver
 		return m.say(words)
 	}
 	m.history = past
-	return m.settle(v.trip).done(words)
+	return m.settle(v.Trip).done(words)
 }
 
 // turned shows the trip of a version, with as many trips as there were: one that was begun
 // since is taken away, for good. On error nothing is.
-func (m Model) turned(v version) (Model, error) {
-	if v.at == m.at && v.trips == len(m.trips) {
+func (m Model) turned(v Version) (Model, error) {
+	if v.At == m.at && v.Trips == len(m.trips) {
 		return m, nil
 	}
-	if v.trips < len(m.trips) {
+	if v.Trips < len(m.trips) {
 		if err := m.keeper.Drop(); err != nil {
 			return m, err
 		}
 	}
-	m.trips = m.withShown()[:min(v.trips, len(m.trips))]
-	if v.trips > len(m.trips) {
-		m.trips = append(m.trips, v.trip)
+	m.trips = m.withShown()[:min(v.Trips, len(m.trips))]
+	if v.Trips > len(m.trips) {
+		m.trips = append(m.trips, v.Trip)
 	}
-	m.at, m.now, m.begun, m.hand = v.at, v.trip, v.trips > 0, 0
+	m.at, m.now, m.begun, m.hand = v.At, v.Trip, v.Trips > 0, 0
 	return m, nil
 }
 
@@ -280,6 +274,6 @@ func (m Model) other() Model {
 	m.trips = m.withShown()
 	m.at = (m.at + 1) % len(m.trips)
 	m.now = m.trips[m.at].Clone()
-	m.history, m.hand = history.Of[version]{}, 0
+	m.history, m.hand = history.Of[Version]{}, 0
 	return m.replan(m.now).say("Now: " + m.now.Name + ".")
 }

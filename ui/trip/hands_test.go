@@ -20,7 +20,17 @@ type memory struct {
 	washes []model.Wash
 	fails  error
 	kept   int
+	left   *Left
 }
+
+func (k *memory) Left() (Left, bool) {
+	if k.left == nil {
+		return Left{}, false
+	}
+	return *k.left, true
+}
+
+func (k *memory) Leave(left Left) { k.left = &left }
 
 func (k *memory) Trips(bool) ([]model.Trip, int) { return append([]model.Trip(nil), k.trips...), 0 }
 

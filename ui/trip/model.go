@@ -35,6 +35,10 @@ type Keeper interface {
 	Washes() []model.Wash
 	// Names lists the washes that one may be like.
 	Names() []string
+	// Left is how the screen was left, while the program runs; false where it was not yet.
+	Left() (Left, bool)
+	// Leave keeps how the screen is left.
+	Leave(Left)
 }
 
 // Options is what the screen is made from.
@@ -71,7 +75,7 @@ type Model struct {
 	at      int        // the one that is shown; past the last: one that is not begun
 	begun   bool       // there is a trip
 	now     model.Trip // what is in force
-	history history.Of[version]
+	history history.Of[Version]
 
 	plan    trip.Plan // of what is shown, or the last one that could be made
 	planErr error
@@ -104,6 +108,9 @@ func New(o Options) Model {
 		m.memory = new(trip.Memory)
 	}
 	m.trips, m.at = o.Keeper.Trips(o.Example)
+	if left, before := o.Keeper.Left(); before {
+		m.at, m.history, m.unsaved = left.At, left.History, left.Unsaved
+	}
 	if m.begun = len(m.trips) > 0; m.begun {
 		m.at = min(max(m.at, 0), len(m.trips)-1)
 		m.now = m.trips[m.at].Clone()

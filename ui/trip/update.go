@@ -128,6 +128,7 @@ func (m Model) see(does keys.Action) (screen.Screen, tea.Cmd) {
 	case compared:
 		return m, m.openCompare()
 	case back:
+		m.keeper.Leave(Left{At: m.at, History: m.history, Unsaved: m.unsaved})
 		return m, func() tea.Msg { return screen.Back{} }
 	}
 	return m, nil
