@@ -47,3 +47,15 @@ func saidAt(t *testing.T, width int, lines ...string) string {
 	require.Zero(t, run([]string{"--plain", "--dir", mine(t)}, s), errs.String())
 	return out.String()
 }
+
+// What is undone on a trip after it was left names a place as it is called by now.
+func TestATripUndoneLaterFollowsNames(t *testing.T) {
+	dir := mine(t)
+	before := kept(t, dir)["trips/example.toml"]
+	saidIn(t, dir, "trip", "later 3", "back", "rig", "rename Fernwater to Dock", "back", "back")
+	assert.NotEqual(t, strings.ReplaceAll(before, "Fernwater", "Dock"), kept(t, dir)["trips/example.toml"], "a wash is a day later")
+	dir = mine(t)
+	said := saidIn(t, dir, "trip", "later 3", "back", "rig", "rename Fernwater to Dock", "back", "back", "trip", "undo")
+	assert.Contains(t, said, "Undone.")
+	assert.Equal(t, strings.ReplaceAll(before, `"Fernwater"`, `"Dock"`), kept(t, dir)["trips/example.toml"])
+}
