@@ -65,11 +65,12 @@ func TestTheColumnsOfATable(t *testing.T) {
 	assert.Equal(t, "kind,at,of,strike,new_at,clear,plan,place,vehicle,bed,softener,di_through_softener,sprayer,"+
 		"di_gal,softened_gal,raw_gal,flow_gpm,duration_min,area_ft2,temperature_f,"+
 		"planned_di_gal,planned_softened_gal,planned_raw_gal,planned_flow_gpm,planned_duration_min,"+
-		"wash,stage,water,used_gal,planned_used_gal,point,reading,pen,flushed,so_far_gal,use_anyway,"+
+		"wash,stage,water,used_gal,planned_used_gal,point,reading,pen,flushed,flush_water_gal,so_far_gal,use_anyway,"+
 		"resin_ft3,resin_state,lot,capacity,price,salt_lb,note,id", lines[0])
 	metric := strings.SplitN(tableOf(t, nil, quantity.Metric), "\n", 2)[0]
 	assert.Contains(t, metric, ",di_l,")
 	assert.Contains(t, metric, ",flow_l_min,")
+	assert.Contains(t, metric, ",flush_water_l,")
 	assert.Contains(t, metric, ",temperature_c,")
 	assert.Contains(t, metric, ",salt_kg,")
 }
