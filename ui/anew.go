@@ -3,13 +3,14 @@ package ui
 import (
 	tea "github.com/charmbracelet/bubbletea"
 
+	"washeve/ui/entry"
 	"washeve/ui/screen"
 )
 
 // Anew is what came of reading all files again.
 type Anew struct {
 	Options Options // of the program by what they hold now
-	Same    bool    // they hold what is shown; there are no options
+	Same    bool    // they hold what is shown, but for the log; there are no options
 	Said    string  // what was read
 	Alarm   bool    // with trouble in it
 }
@@ -31,11 +32,16 @@ func (a App) anew(asked screen.Anew) (tea.Model, tea.Cmd) {
 		a.trouble = err
 		return a, nil
 	case now.Same:
-		return a.pass(screen.Said{Text: now.Said})
+		next, learned := a.passAll(entry.Learned{})
+		said, cmd := next.(App).pass(screen.Said{Text: now.Said})
+		return said, tea.Batch(learned, cmd)
 	}
 	next := Open(now.Options)
 	next.screens = next.screens[:1] // whoever is here knows of a wash that is under way
-	next.lessons = a.lessons
+	next.lessons, next.readings = a.lessons, a.readings+1
 	sized, _ := next.route(tea.WindowSizeMsg{Width: a.size.W, Height: a.size.H})
 	return sized.(App).pass(screen.Said{Text: now.Said, Alarm: now.Alarm})
 }
+
+// Changed tells every screen of files that another program has changed meanwhile.
+func Changed(files string) tea.Msg { return screen.Everyone{Msg: screen.Changed{Files: files}} }

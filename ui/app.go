@@ -32,6 +32,8 @@ type App struct {
 	rest    func() tea.Msg  // see [Options]; nil where there is nothing to do
 	reread  Reread          // see [Options]; nil where there are no files
 	lessons int             // that were learned so far
+	// readings is how often all files were read anew.
+	readings int
 	trouble error
 	losing  error // why quitting would lose work, while it asks
 	unsized bool  // the terminal has not told its size yet, so there is nothing to draw
@@ -61,8 +63,16 @@ func (a App) top() screen.Screen { return a.screens[len(a.screens)-1] }
 
 // Update routes a message, and sees to what is to be learned after it.
 func (a App) Update(msg tea.Msg) (tea.Model, tea.Cmd) {
-	next, cmd := a.route(msg)
-	return next, tea.Batch(cmd, a.learns(), a.rests(msg))
+	routed, cmd := a.route(msg)
+	next := routed.(App)
+	return next, tea.Batch(cmd, next.learns(), next.rests(msg))
+}
+
+// rested is what was found while the hand rested after a key, and of which reading of the
+// files.
+type rested struct {
+	readings int
+	told     tea.Msg
 }
 
 // rests does what is to be done while the hand rests after a key.
@@ -73,7 +83,10 @@ func (a App) rests(msg tea.Msg) tea.Cmd {
 	}
 	return func() tea.Msg {
 		time.Sleep(soon)
-		return a.rest()
+		if told := a.rest(); told != nil {
+			return rested{a.readings, told}
+		}
+		return nil
 	}
 }
 
@@ -98,6 +111,11 @@ func (a App) route(msg tea.Msg) (tea.Model, tea.Cmd) {
 		return a.back(msg.With)
 	case screen.Anew:
 		return a.anew(msg)
+	case rested:
+		if msg.readings != a.readings {
+			return a, nil // of files that are read anew since
+		}
+		return a.route(msg.told)
 	case continued:
 		return a.pass(screen.Again{})
 	}

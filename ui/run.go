@@ -102,7 +102,10 @@ func Open(o Options) App {
 // again reads all files again, for the same terminal.
 func (o Options) again(aside bool) (Anew, error) {
 	now, err := o.Reread(aside)
-	now.Options.Theme, now.Options.Rest, now.Options.Means.Tick = o.Theme, o.Rest, o.Means.Tick
+	now.Options.Theme, now.Options.Means.Tick = o.Theme, o.Means.Tick
+	if o.Rest == nil {
+		now.Options.Rest = nil
+	}
 	return now, err
 }
 

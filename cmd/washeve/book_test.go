@@ -63,20 +63,20 @@ func TestTheAnswerBesideIsThatOfACommand(t *testing.T) {
 // What another program has written into the log is found while the hand rests, once.
 func TestAnEntryOfAnotherProgramIsFoundAtRest(t *testing.T) {
 	b, lib := seasonBook(t)
-	assert.Nil(t, b.atRest(), "the log is not read yet")
+	assert.Nil(t, b.fresh(), "the log is not read yet")
 	learns(t, b, func() { b.past(lib.Rig, lib.Places) })
 	b.load()
-	assert.Nil(t, b.atRest())
+	assert.Nil(t, b.fresh())
 	done := &model.WashDone{Bed: "half-foot tank", DI: quantity.Some(30 * quantity.Gallon)}
 	_, err := b.journal.Append(model.Entry{ID: "theirs", At: model.MomentOf(noon), Body: done})
 	require.NoError(t, err)
 	before := len(b.Log())
-	assert.Equal(t, entry.Learned{}, b.atRest())
+	assert.Equal(t, entry.Learned{}, b.fresh())
 	assert.Len(t, b.Log(), before+1)
-	assert.Nil(t, b.atRest(), "once")
+	assert.Nil(t, b.fresh(), "once")
 
 	require.NoError(t, b.Append(model.Entry{ID: "mine", At: model.MomentOf(noon), Body: done}))
-	assert.Nil(t, b.atRest(), "what is written here is known")
+	assert.Nil(t, b.fresh(), "what is written here is known")
 	assert.Len(t, b.Log(), before+2)
 }
 

@@ -158,10 +158,20 @@ func (b *book) glance() bool {
 	return b.changes != before
 }
 
-// atRest is what is done while no key is pressed: what was written into the log meanwhile
-// is told as learned, so that every screen asks anew.
-func (b *book) atRest() tea.Msg {
-	collectAtRest()
+// renew reads the log again as a person may have mended it: what the file holds is all
+// there is. It locks the book, but not while it reads.
+func (b *book) renew() {
+	size, _ := b.journal.Size()
+	log, faults := b.journal.Load()
+	b.mu.Lock()
+	defer b.mu.Unlock()
+	b.log, b.read, b.faults, b.size = log, true, faults, size
+	b.changes++
+}
+
+// fresh is told as learned where another program has written into the log, so that every
+// screen asks anew; nil where none has.
+func (b *book) fresh() tea.Msg {
 	if b.glance() {
 		return entry.Learned{}
 	}

@@ -28,6 +28,7 @@ func (p *program) rereads(k *keeper) ui.Reread {
 		}
 		changed := k.store.Differs(lib.keep)
 		if len(changed) == 0 && !aside {
+			k.book.renew()
 			return ui.Anew{Same: true, Said: "All files are as they are shown here."}, nil
 		}
 		var copies []string

@@ -52,6 +52,23 @@ func TestFilesAreReadAnewInPlace(t *testing.T) {
 	require.Zero(t, s.ends())
 }
 
+// A file that an editor changes is told at the next key, whatever that does.
+func TestAFileThatAnEditorChangesIsTold(t *testing.T) {
+	home := t.TempDir()
+	dir, _ := ownFiles(t, home)
+	s := start(t, setup{home: home})
+	s.sees("Marigold at Juniper Flats")
+	changes(t, filepath.Join(dir, "rig.toml"), `length = "40 ft 6 in"`, `length = "35 ft"`)
+	s.press("down")
+	s.sees("Changed on the disk meanwhile: rig.toml.", "A reads anew")
+	s.press("down")
+	s.await(func(text string) bool { return !strings.Contains(text, "Changed on the disk") }, "the notice to go")
+	s.press("A")
+	s.sees("Read anew: rig.toml.", "35 ft")
+	s.press("q")
+	require.Zero(t, s.ends())
+}
+
 // What was edited here and cannot be saved is lost only after a question, and is in a copy
 // beside the file: of the plan, of the rig, of a trip.
 func TestUnsavedWorkIsKeptInACopy(t *testing.T) {

@@ -50,3 +50,21 @@ func TestDiffersTellsWhatHasChanged(t *testing.T) {
 	assert.Equal(t, []string{"rig.toml", "washes/example.toml", "washes/new.toml"}, s.Differs(again()))
 	assert.Equal(t, s.Differs(again()), again().Differs(s))
 }
+
+// A file that another hand has changed, or taken away, is told until it is read again; one
+// that was saved here is not.
+func TestChangedTellsOfOtherHands(t *testing.T) {
+	s, lib := written(t)
+	assert.Empty(t, s.Changed())
+	setField(t, lib.Rig.Vehicles[0].Fields(), "length", "38 ft")
+	require.NoError(t, s.SaveRig(lib.Rig))
+	assert.Empty(t, s.Changed())
+	path := filepath.Join(s.Dir(), "places.toml")
+	require.NoError(t, os.WriteFile(path, []byte(text(t, s, "places.toml")+"# mine\n"), 0o600))
+	require.NoError(t, os.Remove(filepath.Join(s.Dir(), "washes", "example.toml")))
+	for range 2 {
+		assert.Equal(t, []string{"places.toml", "washes/example.toml"}, s.Changed())
+	}
+	s.Load()
+	assert.Empty(t, s.Changed())
+}

@@ -42,6 +42,8 @@ type Store struct {
 	mu   sync.Mutex
 	seen map[string][]byte // by file, relative to dir; what it held, nil where it was not there
 
+	stamps map[string]stamp // by file; see [Store.Changed]
+
 	before map[string][][]byte // by file; what it held before items were taken out or put in
 	made   map[string]ours     // by file; what the program put in
 
@@ -51,7 +53,7 @@ type Store struct {
 
 // Open makes a store of a folder, which need not be there yet.
 func Open(dir string) *Store {
-	return &Store{dir: dir, seen: map[string][]byte{}, before: map[string][][]byte{}, made: map[string]ours{}}
+	return &Store{dir: dir, seen: map[string][]byte{}, stamps: map[string]stamp{}, before: map[string][][]byte{}, made: map[string]ours{}}
 }
 
 // Dir is the data folder.
@@ -105,6 +107,7 @@ func (s *Store) Load() (Library, []fault.Fault) {
 	s.mu.Lock()
 	defer s.mu.Unlock()
 	clear(s.seen)
+	clear(s.stamps)
 	clear(s.before)
 	clear(s.made)
 	var lib Library

@@ -38,6 +38,11 @@ func NotSaved(err error, th theme.Theme) string {
 	return text
 }
 
+// Changed is said of files that another program has changed while they are shown.
+func Changed(files string, th theme.Theme) string {
+	return "Changed on the disk meanwhile: " + files + ". " + th.Key("A", "reload") + " reads anew; till then the answer is by what was read before."
+}
+
 // Anew is what the key of a screen says that reads all files again.
 const Anew keys.Action = "read anew"
 

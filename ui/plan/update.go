@@ -34,6 +34,11 @@ func (m Model) Update(msg tea.Msg) (screen.Screen, tea.Cmd) {
 	case screen.Said:
 		m.status, m.alarm = msg.Text, msg.Alarm
 		return m, nil
+	case screen.Changed:
+		if !m.alarm {
+			m.status, m.alarm = keeping.Changed(msg.Files, m.th), true
+		}
+		return m, nil
 	case day.Done:
 		return m.tookDay(msg.Wash), nil
 	case short.Done:

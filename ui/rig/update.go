@@ -27,6 +27,11 @@ func (m Model) Update(msg tea.Msg) (screen.Screen, tea.Cmd) {
 	case screen.Said:
 		m.status, m.alarm = msg.Text, msg.Alarm
 		return m, nil
+	case screen.Changed:
+		if !m.alarm {
+			m.status, m.alarm = keeping.Changed(msg.Files, m.th), true
+		}
+		return m, nil
 	}
 	return m, nil
 }

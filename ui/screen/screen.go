@@ -72,6 +72,9 @@ type Said struct {
 	Alarm bool
 }
 
+// Changed tells of files that another program has changed since they were read.
+type Changed struct{ Files string }
+
 // Again tells a screen that it is seen again, after another one was shown over it
 // or the program was stopped meanwhile.
 type Again struct{}
