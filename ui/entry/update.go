@@ -100,9 +100,7 @@ func (f Form) startEdit(text string) Form {
 		return f
 	}
 	e := form.Start(text, field.Example).Telling(func(text string) string { return f.taken(field, text) })
-	if e.Good = field.Text(); field.Moment {
-		e = e.Whole()
-	}
+	e.Good = field.Text()
 	f.edit = &e
 	return f
 }

@@ -36,14 +36,15 @@ type Edit struct {
 	Replaced bool   // a right text was typed: Good differs from the start
 }
 
-// Start begins with the text as it stands. Example is the field's own.
+// Start begins with the text as it stands, taken as a whole: the first letter that is typed
+// takes its place, and any other key changes it where it stands. Example is the field's own.
 func Start(text, example string) Edit {
 	in := textinput.New()
 	in.Prompt = ""
 	in.SetValue(text)
 	in.CursorEnd()
 	in.Focus()
-	return Edit{input: in, example: example, Good: text}
+	return Edit{input: in, example: example, whole: text != "", Good: text}
 }
 
 // Telling is the edit that says what a right text was read as; "" where the text says so.
@@ -60,19 +61,16 @@ func (e Edit) Taken() string {
 	return e.taken(e.Good)
 }
 
-// Whole is the edit with its text taken as a whole: the first letter that is typed takes
-// its place, and any other key changes it where it stands.
-func (e Edit) Whole() Edit {
-	e.whole = e.Text() != ""
-	return e
-}
-
 // IsWhole tells that the next letter takes the place of the text.
 func (e Edit) IsWhole() bool { return e.whole }
 
 // OverHelp says of a text that is taken as a whole how it is typed over, or changed.
 func (e Edit) OverHelp(like string) string {
-	return "type a new one, like " + like + "; arrows and backspace change this one"
+	over := "type a new one"
+	if like != "" {
+		over += ", like " + like
+	}
+	return over + "; arrows and backspace change this one"
 }
 
 // Text is what stands on the line.
@@ -95,6 +93,7 @@ func (e Edit) Type(msg tea.KeyMsg, try Try) Edit {
 
 // With puts a whole text in place, as if it had been typed.
 func (e Edit) With(text string, try Try) Edit {
+	e.whole = false
 	e.input.SetValue(text)
 	e.input.CursorEnd()
 	return e.check(try)

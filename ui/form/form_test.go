@@ -49,7 +49,7 @@ func TestAWordOfAListIsToldByTheList(t *testing.T) {
 
 func TestWrongTextKeepsTheLastGoodValue(t *testing.T) {
 	e := form.Start("40 ft", "40 ft 6 in")
-	e = typed(e, " 6 ix", length)
+	e = typed(e.Type(key(tea.KeyEnd), length), " 6 ix", length)
 	assert.Error(t, e.Problem)
 	assert.Equal(t, "40 ft", strings.TrimSpace(e.Good))
 	assert.Contains(t, e.Says(), `has the unit "ix"`)
@@ -66,7 +66,7 @@ func TestWrongTextKeepsTheLastGoodValue(t *testing.T) {
 // What is said to stay is what is there when the text is left, and when nothing is left of
 // it.
 func TestTheValueBeforeTheEditStays(t *testing.T) {
-	e := form.Start("40 ft", "40 ft 6 in").Whole()
+	e := form.Start("40 ft", "40 ft 6 in")
 	e = typed(e, "33 ft 2 ix", length)
 	assert.Equal(t, "33 ft 2", strings.TrimSpace(e.Text()[:7]))
 	assert.Contains(t, e.Says(), "; 40 ft stays")
@@ -225,12 +225,14 @@ func key(k tea.KeyType) tea.KeyMsg { return tea.KeyMsg{Type: k} }
 // A text that is taken as a whole gives way to the first letter; any other key changes
 // it where it stands, and then letters go where the cursor is.
 func TestAWholeTextGivesWayToTheFirstLetter(t *testing.T) {
-	whole := form.Start("40 ft", "40 ft 6 in").Whole()
+	whole := form.Start("40 ft", "40 ft 6 in")
 	assert.True(t, whole.IsWhole())
 	assert.Equal(t, "41 ft", typed(whole, "41 ft", length).Text())
 	assert.Equal(t, "40 f", whole.Type(key(tea.KeyBackspace), length).Text())
 	assert.Equal(t, "40 fxt", typed(whole.Type(key(tea.KeyLeft), length), "x", length).Text())
 	assert.Equal(t, "9 ft", whole.Type(tea.KeyMsg{Type: tea.KeyRunes, Runes: []rune("9 ft"), Paste: true}, length).Text())
 	assert.Equal(t, "40 ft", whole.Good, "nothing is taken before a key")
-	assert.False(t, form.Start("", "40 ft 6 in").Whole().IsWhole())
+	assert.False(t, form.Start("", "40 ft 6 in").IsWhole())
+	assert.Equal(t, "type a new one, like 12 ft; arrows and backspace change this one", whole.OverHelp("12 ft"))
+	assert.Equal(t, "type a new one; arrows and backspace change this one", whole.OverHelp(""))
 }

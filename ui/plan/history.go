@@ -136,10 +136,7 @@ func (m Model) makeNew(section string) Model {
 // nameNew lets the name under the hand be typed, in the place of one that is free.
 func (m Model) nameNew() Model {
 	_, f, _ := m.target()
-	m = m.startEdit(f.Text())
-	whole := m.edit.Whole()
-	m.edit = &whole
-	return m
+	return m.startEdit(f.Text())
 }
 
 // leftOut is the screen without the item that was to be new; the hand is where it was.

@@ -49,6 +49,18 @@ func TestWithoutOneIsAlwaysTheFirstOfAList(t *testing.T) {
 	}
 }
 
+// What is typed on a line that has its text takes its place, and arrows change it.
+func TestATextIsTypedOver(t *testing.T) {
+	p := play(t, ours(t), "down enter")
+	assert.Contains(t, p.Says(), "type a new one, like our coach;")
+	p.Keys("'Blue Heron' enter")
+	assert.Equal(t, "Blue Heron", p.M.now.rig.Vehicles[0].Name)
+	p.Keys("enter backspace backspace 'x' enter")
+	assert.Equal(t, "Blue Herx", p.M.now.rig.Vehicles[0].Name)
+	p.Keys("u u")
+	assert.Equal(t, "Old Goose", p.M.now.rig.Vehicles[0].Name)
+}
+
 // The value that is said to stay is the one that esc brings back.
 func TestWhatIsSaidToStayComesBack(t *testing.T) {
 	p := play(t, ours(t), "down down down enter ctrl+u '33' ' ' 'ft' ' ' '2' ' ' 'ix'")

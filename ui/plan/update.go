@@ -255,10 +255,7 @@ func (m Model) change() Model {
 	case len(f.Choices) > 0 || f.Refers != "":
 		return m.openPicker(r)
 	}
-	if m = m.startEdit(f.Text()); f.Day {
-		*m.edit = m.edit.Whole()
-	}
-	return m
+	return m.startEdit(f.Text())
 }
 
 func (m Model) targetRef() ref {

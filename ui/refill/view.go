@@ -130,7 +130,11 @@ func (m Model) statusLine(width int) string {
 	if m.alarm {
 		ink = m.th.Doubt
 	}
-	if m.edit != nil && m.edit.Says() != "" && !m.alarm {
+	switch {
+	case m.edit == nil || m.alarm:
+	case m.edit.IsWhole():
+		text = m.edit.OverHelp("0.5 ft3")
+	case m.edit.Says() != "":
 		text, ink = m.edit.Says(), m.edit.Ink(m.th)
 	}
 	return ink.On(cells.Clip(cells.Safe(text), width, m.th.Marks.More))

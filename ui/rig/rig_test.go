@@ -34,7 +34,7 @@ func TestScenes(t *testing.T) {
 		"added":    "n 'Tin Box' enter",
 		"wrong":    "enter down down '400'",
 		"copied":   "c 'Marigold II' enter",
-		"renamed":  "e ctrl+u 'Old Goose' enter",
+		"renamed":  "e 'Old Goose' enter",
 		"asked":    "X",
 		"clash":    "pgdown pgdown pgdown down e ctrl+u 'Small pressure WASHER'",
 		"defaults": "end enter down down enter",

@@ -246,6 +246,8 @@ func (m *Model) help() (string, theme.Ink) {
 		return m.listHelp(), m.th.Muted
 	case m.typing != nil && m.typing.Says() != "":
 		return m.typing.Says(), m.typing.Ink(m.th)
+	case m.typing != nil && m.typing.IsWhole():
+		return m.typing.OverHelp(form.Like(f)), m.th.Text
 	case m.looks.faults[r] != "" && f.Given():
 		return f.Label + " " + m.looks.faults[r], m.th.Doubt
 	}

@@ -171,11 +171,7 @@ func (m Model) change() Model {
 	case len(f.Choices) > 0 || f.Refers != "":
 		return m.openPicker(f)
 	}
-	if m = m.startEdit(f.Text()); m.edit != nil {
-		e := m.edit.Whole()
-		m.edit = &e
-	}
-	return m
+	return m.startEdit(f.Text())
 }
 
 // listing is the sheet with other keys, the hand on the one where it was.
