@@ -36,13 +36,13 @@ func (m *Model) tableLines() []string {
 		}
 	}
 	for _, r := range report.CompareRows(m.table) {
-		line := cells.Fit(r.Label, report.CompareLabel)
+		line, best := cells.Fit(r.Label, report.CompareLabel), report.Best(r, m.sys)
 		for _, at := range m.seen() {
-			ink := theme.Ink{}
-			if r.Cells[at].Best {
-				ink = m.th.Strong
+			mark, ink := "", theme.Ink{}
+			if best[at] {
+				mark, ink = m.th.Marks.Best, m.th.Strong
 			}
-			line += ink.On(report.CompareText(r, at, m.sys, m.th.Marks.Best, m.th.Marks.More))
+			line += ink.On(report.CompareText(r, at, m.sys, mark, m.th.Marks.More))
 		}
 		lines = append(lines, line)
 	}

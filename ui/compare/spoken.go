@@ -48,7 +48,7 @@ func (m Model) wayTold() []string {
 	lines := []string{w.Name + "."}
 	for _, r := range m.table.Rows {
 		line := r.Label + ": " + report.Cell(r, r.Cells[m.hand], m.sys)
-		if r.Cells[m.hand].Best {
+		if report.Best(r, m.sys)[m.hand] {
 			line += ", the best"
 		}
 		lines = append(lines, line)
@@ -68,6 +68,10 @@ func (m Model) decide() []string {
 // things are the ways, each with the figures that decide and what it is best in.
 func (m Model) things() []talk.Thing {
 	all := make([]talk.Thing, len(m.table.Ways))
+	marked := make([][]bool, len(m.table.Rows))
+	for i, r := range m.table.Rows {
+		marked[i] = report.Best(r, m.sys)
+	}
 	for i, w := range m.table.Ways {
 		var words, best []string
 		for _, key := range m.decide() {
@@ -77,8 +81,8 @@ func (m Model) things() []talk.Thing {
 				}
 			}
 		}
-		for _, r := range m.table.Rows {
-			if r.Cells[i].Best {
+		for k, r := range m.table.Rows {
+			if marked[k][i] {
 				best = append(best, r.Label)
 			}
 		}

@@ -113,23 +113,43 @@ func compareLines(t compare.Table, block []int, sys quantity.System, best, more 
 		}
 	}
 	for _, r := range CompareRows(t) {
-		line := cells.Fit(r.Label, CompareLabel)
+		line, marked := cells.Fit(r.Label, CompareLabel), Best(r, sys)
 		for _, at := range block {
-			line += CompareText(r, at, sys, best, more)
+			mark := ""
+			if marked[at] {
+				mark = best
+			}
+			line += CompareText(r, at, sys, mark, more)
 		}
 		lines = append(lines, line)
 	}
 	return lines
 }
 
-// CompareText is the figure of a way as wide as its column, with the mark of the
-// best before it.
-func CompareText(r compare.Row, way int, sys quantity.System, best, more string) string {
-	text := cells.Clip(Cell(r, r.Cells[way], sys), compareCell, more)
-	if r.Cells[way].Best {
-		text = best + text
+// CompareText is the figure of a way as wide as its column, with its mark before it.
+func CompareText(r compare.Row, way int, sys quantity.System, mark, more string) string {
+	return " " + cells.Right(mark+cells.Clip(Cell(r, r.Cells[way], sys), compareCell, more), CompareColumn-1)
+}
+
+// Best tells by way which are the best of a row as it is written: whatever shows the text
+// of a best figure is as good as it. Where that is all that is known, none is.
+func Best(r compare.Row, sys quantity.System) []bool {
+	texts, shown := make([]string, len(r.Cells)), map[string]bool{}
+	for i, c := range r.Cells {
+		texts[i] = Cell(r, c, sys)
+		if c.Best {
+			shown[texts[i]] = true
+		}
 	}
-	return " " + cells.Right(text, CompareColumn-1)
+	best, others := make([]bool, len(r.Cells)), false
+	for i, c := range r.Cells {
+		best[i] = c.Known && shown[texts[i]]
+		others = others || c.Known && !best[i]
+	}
+	if !others {
+		return make([]bool, len(r.Cells))
+	}
+	return best
 }
 
 // CompareHeading names what is compared: the wash or the trip.
