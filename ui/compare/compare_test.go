@@ -25,7 +25,7 @@ var update = golden.Flag()
 func TestFrames(t *testing.T) {
 	start := New(ours())
 	hands.Frames(t, *update, func(th theme.Theme) screen.Screen {
-		m := hands.Play(t, start, "right right").M
+		m := hands.Play(t, start, "right right right").M
 		m.th = th
 		return m
 	}, layout.Least(), layout.Size{W: 140, H: 40})
@@ -33,7 +33,7 @@ func TestFrames(t *testing.T) {
 
 func TestTheHandGoesFromWayToWayAndThePlanStaysInSight(t *testing.T) {
 	p := play(t, ours(), "")
-	for range len(p.M.table.Ways) - 2 {
+	for range len(p.M.table.Ways) - 1 {
 		p.Keys("right")
 		head := p.Seen()
 		assert.Contains(t, head, "as planned")
@@ -43,7 +43,7 @@ func TestTheHandGoesFromWayToWayAndThePlanStaysInSight(t *testing.T) {
 	assert.Contains(t, p.Keys("home").Seen(), "›as planned")
 	assert.Contains(t, p.Seen(), "way 1 of 12")
 	assert.Contains(t, p.Keys("left").Seen(), "Not now: this is the first way.")
-	assert.Contains(t, p.Keys("enter").Seen(), "Not now: this is the plan.")
+	assert.Contains(t, p.Keys("enter").Seen(), "Not now: this is the plan as it is; right goes to another way.")
 	assert.Contains(t, p.Keys(strings.Repeat("down ", 9)).Seen(), "Not compared: DI last rinse only")
 }
 
@@ -55,10 +55,20 @@ func TestAWayBecomesThePlan(t *testing.T) {
 	assert.Len(t, done.Way.Case.Rig.Sprayers, 3)
 }
 
-// The way that is under the hand as the page opens is asked about: nobody has put the
-// hand there.
-func TestTheFirstWayIsAskedAbout(t *testing.T) {
+// The page opens with the hand on the plan as it is, where enter changes nothing.
+func TestTheHandBeginsOnThePlan(t *testing.T) {
 	p := play(t, ours(), "")
+	assert.Contains(t, p.Seen(), "›as planned")
+	assert.Contains(t, p.Seen(), "The plan as it is; right: another way.")
+	assert.Nil(t, p.Send(hands.Key("enter")))
+	assert.Contains(t, p.Seen(), "Not now: this is the plan as it is; right goes to another way.")
+	assert.False(t, p.M.ask)
+}
+
+// A way that letters alone have come to is asked about: they may have been meant for a
+// field.
+func TestAWayThatLettersCameToIsAskedAbout(t *testing.T) {
+	p := play(t, ours(), "l")
 	assert.Nil(t, p.Send(hands.Key("enter")))
 	assert.Contains(t, p.Seen(), "Make '"+p.M.way().Name+"' the plan? y or n")
 	assert.Contains(t, p.Seen(), "y make it the plan")

@@ -67,7 +67,7 @@ func (m Model) wayKeys() []keys.Binding {
 	w := m.way()
 	notPlan, noKnob, atMost, atLeast := w.Only, "", "", ""
 	if m.hand == 0 {
-		notPlan = "this is the plan"
+		notPlan = "this is the plan as it is; " + m.th.Key("right", "way 2") + " goes to another way"
 	}
 	if w.Knob() == "" {
 		noKnob = "only a purified feed, a drip and a target can be turned"

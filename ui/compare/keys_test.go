@@ -20,7 +20,7 @@ import (
 // states are the ways the screen can stand, each with the keys that lead there.
 func states() map[string]string {
 	return map[string]string{
-		"at the start": "", "on the plan": "home", "at the end": "end", "asking": "enter", "asking to buy": "right right right right right enter",
+		"on the plan": "", "on the next way": "right", "at the end": "end", "asking": "l enter", "asking to buy": "right right right right right enter",
 		"down the words": "right down", "turned": "end left left +",
 	}
 }

@@ -43,7 +43,7 @@ type Model struct {
 	hand  int  // the way under the hand
 	first int  // the leftmost way beside the plan's own
 	top   int  // the first line of the words that is seen
-	chose bool // the person has put the hand on a way
+	chose bool // a key that no text has, or the mouse, was meant for this page
 	ask   bool // whether to make the way under the hand the plan
 
 	status string
@@ -55,7 +55,7 @@ func New(o Options) Model {
 	m := Model{
 		th: o.Theme, sys: o.Units, size: o.Size, base: o.Base, means: o.Means, first: 1,
 	}
-	return m.learned().to(1)
+	return m.learned()
 }
 
 // learned compares by all that the log teaches by now.

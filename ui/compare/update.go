@@ -36,6 +36,9 @@ func (m Model) key(msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 		return m.warn(b.NotNow()), nil
 	}
 	m = m.say("")
+	if msg.Type != tea.KeyRunes && b.Does != adopt {
+		m.chose = true
+	}
 	switch b.Does {
 	case back:
 		return m, func() tea.Msg { return screen.Back{} }
@@ -54,13 +57,13 @@ func (m Model) key(msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 func (m Model) act(does keys.Action) Model {
 	switch does {
 	case before:
-		return m.chosen(m.hand - 1)
+		return m.to(m.hand - 1)
 	case next:
-		return m.chosen(m.hand + 1)
+		return m.to(m.hand + 1)
 	case home:
-		return m.chosen(0)
+		return m.to(0)
 	case end:
-		return m.chosen(len(m.table.Ways))
+		return m.to(len(m.table.Ways))
 	case up:
 		m.top--
 	case down:
@@ -85,8 +88,8 @@ func (m Model) chosen(way int) Model {
 }
 
 // adopt makes the way under the hand the plan. It asks first where the rig lacks what
-// it takes, and where nobody has put the hand there: a text that was meant for a field
-// may have opened the page.
+// it takes, and where letters alone put the hand there: a text that was meant for a field
+// may have opened the page and gone on.
 func (m Model) adopt() (screen.Screen, tea.Cmd) {
 	if m.way().Buys != "" || !m.chose {
 		m.ask = true

@@ -61,6 +61,9 @@ func (m *Model) statusLine(width int) string {
 		text, ink = "Only compared: enter cannot make it the plan; what to do instead stands above.", m.th.Doubt
 	case text == "" && m.err == nil:
 		text, ink = m.th.Marks.Best+" best in its row", m.th.Muted
+		if m.hand == 0 {
+			text = "The plan as it is; " + m.th.Key("right", "way 2") + ": another way. " + text
+		}
 		if m.hand > 0 && len(report.Unknown(m.table)) > 0 {
 			text += "; home tells why some are unknown"
 		}

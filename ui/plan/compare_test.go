@@ -30,7 +30,7 @@ func TestAComparedWayBecomesThePlanAsOneEdit(t *testing.T) {
 	o := known(t)
 	p := play(t, o, "")
 	before := p.M.plan.DI.Volume
-	page := side(p, "enter")
+	page := side(p, "l enter")
 	assert.Contains(t, ansi.Strip(page.View(p.S)), "›DI for all")
 	_, cmd := page.Update(hands.Key("y"))
 	p.Send(cmd().(screen.Back).With)
@@ -48,7 +48,7 @@ func TestAComparedWayBecomesThePlanAsOneEdit(t *testing.T) {
 func TestATankThatIsBoughtGoesIntoTheRig(t *testing.T) {
 	o := known(t)
 	p := play(t, o, "")
-	page := side(p, "enter")
+	page := side(p, "l enter")
 	for range 12 {
 		if strings.Contains(ansi.Strip(page.View(p.S)), "into your rig, and plan with it?") {
 			break
@@ -77,7 +77,7 @@ func TestNothingIsComparedWithoutAPlan(t *testing.T) {
 func TestABoughtTankSaysThatItCountsAsFilled(t *testing.T) {
 	p := play(t, known(t), "")
 	beds := len(p.M.now.rig.Beds)
-	page := side(p, "right right enter")
+	page := side(p, "right right right enter")
 	seen := page.View(layout.Size{W: 140, H: 40})
 	assert.Contains(t, seen, "Put a tank of 1 ft3 into your rig")
 	assert.Contains(t, strings.Join(strings.Fields(seen), " "), "In the rig it counts as filled: put its resin in, and write that down (Bed).")
