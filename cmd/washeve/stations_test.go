@@ -83,7 +83,7 @@ func stations() []station {
 		{"refill", "change of resin, its last step", true, []hop{bed, refill, {"right right right right right right right right", "write it"}, {"w", "The new fill is in the log"}, {"right", "r reading"}}},
 		{"refill entry", "change of resin, the fill", false, []hop{bed, refill, {"right right right right right right right right", "write it"}}},
 		{"compare", "compare", false, []hop{{"C", "as planned"}}},
-		{"compare", "compare, further down", false, []hop{{"C", "as planned"}, {"down down down", "rinsed last"}}},
+		{"compare", "compare, further down", false, []hop{{"C", "as planned"}, {"right down down down", "rinsed last"}}},
 		{"compare", "compare, asks whether to make it the plan", false, []hop{{"C", "as planned"}, {"l enter", "y make it"}}},
 		{"compare", "compare, asks whether to put it in", false, []hop{{"C", "as planned"}, {"right right right right right enter", "y put it"}}},
 		{"compare", "compare, a way that can be turned", false, []hop{{"C", "as planned"}, {"end", "+ more"}}},

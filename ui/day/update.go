@@ -80,7 +80,7 @@ func (m Model) keep(does keys.Action) Model {
 		return m.redone()
 	case accept:
 		if m.edit.Holds(does) {
-			return m.warn(m.edit.NotTaken())
+			return m.warn(m.edit.NotTaken(""))
 		}
 		return m.finishEdit()
 	case abandon:
@@ -167,7 +167,7 @@ func (m Model) finishEdit() Model {
 		m = m.state(m.editAt, e.Good)
 	}
 	if e.Problem != nil {
-		return m.warn(e.NotTaken())
+		return m.warn(e.NotTaken(fieldOf(&m.now, m.editAt).Label))
 	}
 	return m
 }

@@ -143,7 +143,7 @@ func TestANumberBelowZeroIsRefusedAndSaid(t *testing.T) {
 	f, _ = press(f, "'-5'")
 	assert.Contains(t, strings.Join(f.Lines(plain(), 80, 12), "\n"), "is below zero; write it like")
 	f, _ = press(f, "enter")
-	assert.Contains(t, f.status, "Not taken: is below zero")
+	assert.Contains(t, f.status, `Not taken: DI water "-5" is below zero; write it like 30 gal.`)
 	assert.False(t, f.Entry().Body.(*model.WashDone).DI.Given())
 }
 

@@ -129,7 +129,7 @@ func (f Form) check(text string) error {
 
 func (f Form) typed(does keys.Action) Form {
 	if f.edit.Holds(does) {
-		f.status = f.edit.NotTaken()
+		f.status = f.edit.NotTaken(f.label())
 		return f
 	}
 	switch does {
@@ -143,6 +143,12 @@ func (f Form) typed(does keys.Action) Form {
 	return f
 }
 
+// label is what the line under the hand is called.
+func (f Form) label() string {
+	field, _ := f.here()
+	return field.Label
+}
+
 // finish takes what was typed. A text that is wrong is dropped, and that is said.
 func (f Form) finish() Form {
 	e := f.edit.Offered(f.check)
@@ -151,7 +157,7 @@ func (f Form) finish() Form {
 		f = f.take(e.Good)
 	}
 	if e.Problem != nil {
-		f.status = e.NotTaken()
+		f.status = e.NotTaken(f.label())
 	}
 	return f
 }

@@ -6,6 +6,7 @@ package form
 import (
 	"cmp"
 	"errors"
+	"strconv"
 	"strings"
 
 	"github.com/charmbracelet/bubbles/textinput"
@@ -113,8 +114,23 @@ func (e Edit) Holds(does keys.Action) bool {
 	return does != Abandon && e.Problem != nil && e.Offer == "" && strings.TrimSpace(e.Text()) != ""
 }
 
-// NotTaken says why a text that is wrong is not taken.
-func (e Edit) NotTaken() string { return "Not taken: " + strings.TrimSuffix(e.Says(), ".") + "." }
+// NotTaken says of a wrong text on the line of that label what it is, and why it is not
+// taken. Where line and text stand beside it, the label is "".
+func (e Edit) NotTaken(label string) string {
+	const most = 24 // cells of a text that is in sight, or was
+	why, subject := strings.TrimSuffix(e.Says(), "."), label
+	if text := strings.TrimSpace(e.Text()); text != "" && label != "" {
+		subject += " " + strconv.Quote(cells.Clip(text, most, "..."))
+	}
+	var wrong *quantity.ParseError
+	switch reason := errors.As(e.Problem, &wrong); {
+	case subject != "" && reason: // which goes on after its subject
+		why = subject + " " + why
+	case subject != "":
+		why = subject + ": " + why
+	}
+	return "Not taken: " + why + "."
+}
 
 func (e Edit) check(try Try) Edit {
 	text := e.input.Value()

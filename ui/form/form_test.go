@@ -55,6 +55,9 @@ func TestWrongTextKeepsTheLastGoodValue(t *testing.T) {
 	assert.Contains(t, e.Says(), `has the unit "ix"`)
 	assert.Contains(t, e.Says(), "write it like 40 ft 6 in")
 	assert.Contains(t, e.Says(), "40 ft stays")
+	assert.Contains(t, e.NotTaken("length"), `Not taken: length "40 ft 6 ix" has the unit "ix"`)
+	assert.Contains(t, e.NotTaken(""), `Not taken: has the unit "ix"`, "where line and text stand beside it")
+	assert.Contains(t, e.With(strings.Repeat("9", 50)+" ix", length).NotTaken("length"), `length "999999999999999999999..." has`)
 	e = e.Type(tea.KeyMsg{Type: tea.KeyBackspace}, length)
 	e = typed(e, "n", length)
 	assert.NoError(t, e.Problem)
@@ -110,6 +113,7 @@ func TestBareNumberIsOfferedItsUnit(t *testing.T) {
 func TestOtherErrorsAreSaidAsTheyAre(t *testing.T) {
 	e := typed(form.Start("", "our coach"), "x", func(string) error { return errors.New("that name is taken") })
 	assert.Equal(t, "that name is taken", e.Says())
+	assert.Equal(t, `Not taken: name "x": that name is taken.`, e.NotTaken("name"))
 	assert.False(t, e.Replaced)
 }
 

@@ -54,7 +54,7 @@ func (m Model) withEdit(e form.Edit) Model {
 // typing does what a key means while a value is typed.
 func (m Model) typing(does keys.Action) Model {
 	if m.edit.Holds(does) {
-		return m.warn(m.edit.NotTaken())
+		return m.warn(m.edit.NotTaken(m.label()))
 	}
 	switch does {
 	case form.Accept:
@@ -100,12 +100,18 @@ func (m Model) finishEdit() Model {
 		m = m.replan(m.now)
 	}
 	if e.Problem != nil {
-		return m.warn(e.NotTaken())
+		return m.warn(e.NotTaken(m.label()))
 	}
 	if taken := e.Taken(); taken != "" {
 		return m.done(strings.TrimSpace(taken + ". " + m.status))
 	}
 	return m
+}
+
+// label is what the line that is typed is called.
+func (m *Model) label() string {
+	f, _ := m.ground().field(m.editAt)
+	return f.Label
 }
 
 // calendar is what days are typed by.

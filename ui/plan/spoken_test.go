@@ -26,7 +26,7 @@ func TestWordsFromNothing(t *testing.T) {
 	o.Example, o.Make = true, planner.Make
 	got := said(t, o, "fresh", "walk vehicle", "", "", "", "33 yards", "33", "12 ft", ".", "walk bed", "", "", "0.5 ft3", ".", "v", "", "", "", ".", "change TDS 210", "change", "TDS", "", "quit")
 	assert.Contains(t, got, "No plan yet. It needs: vehicle length, vehicle height, bed resin volume, place TDS.")
-	assert.Contains(t, got, `Not taken: has the unit "yards"`)
+	assert.Contains(t, got, `Not taken: length "33 yards" has the unit "yards"`)
 	assert.Contains(t, got, "Read as 33 ft.")
 	assert.Contains(t, got, "Read as 210 ppm NaCl.")
 	assert.Contains(t, got, "my wash: my coach at home")
@@ -41,7 +41,7 @@ func TestWordsChangeThePlaceAndTellAll(t *testing.T) {
 	o := ours(t)
 	got := said(t, o, "p", "nowhere", "help", "sand", "full", "why inputs", "why zz", "undo", "undo", "zz", "new", "walk water", "-", "", "", "-", ".", "undo 3")
 	for _, words := range []string{
-		"Old Goose at Sand Hollow", "TIGHT: THE BED MAY NOT LAST", "front, area 84 ft2, last water DI, DI 8 gal", `Read: "nowhere". Not taken: is not in the list; write a number from 1 to 3 or a name`,
+		"Old Goose at Sand Hollow", "TIGHT: THE BED MAY NOT LAST", "front, area 84 ft2, last water DI, DI 8 gal", `Not taken: "nowhere" is not in the list; write a number from 1 to 3 or a name`,
 		"Write a number from 1 to 3 or a name, like Willow Bend.", `the name "zz". There is no such number here`, "Not now: there is nothing to undo.",
 		`Read: "zz". There is no such word here; write one like walk vehicle`, "near it are: new vehicle, new bed", "TDS cannot be left out", `Read: undo, and "3" behind it; write it like undo.`,
 	} {

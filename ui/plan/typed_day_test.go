@@ -22,7 +22,7 @@ func TestTheDayOfTheWashIsTypedInWords(t *testing.T) {
 	assert.Contains(t, p.Seen(), "Fri 2026-12-04. Saved.")
 	assert.Equal(t, "2026-12-04", p.M.now.wash.Date.Words())
 	p = onDate(t, o).Keys("enter 'yesterday' enter")
-	assert.Contains(t, p.Says(), "Not taken: is over; write it like 2026-06-12, 06-12, tomorrow or fri")
+	assert.Contains(t, p.Says(), `Not taken: date "yesterday" is over; write it like 2026-06-12, 06-12, tomorrow or fri`)
 	assert.Equal(t, was, p.M.now.wash.Date)
 	p.Keys("ctrl+u '12-01' enter")
 	assert.Equal(t, "2026-12-01", p.M.now.wash.Date.Words())

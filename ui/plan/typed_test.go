@@ -36,7 +36,7 @@ func TestANumberBelowZeroIsRefusedAndSaid(t *testing.T) {
 	p.Keys("'-5'")
 	assert.Contains(t, p.Says(), "is below zero; write it like")
 	p.Keys("enter")
-	assert.Contains(t, p.Says(), "Not taken: is below zero")
+	assert.Contains(t, p.Says(), `Not taken: length "-5" is below zero`)
 	assert.Equal(t, was, p.M.now.rig.Vehicles[0].Length)
 }
 

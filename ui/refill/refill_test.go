@@ -70,7 +70,7 @@ func TestAmounts(t *testing.T) {
 	p.Keys("down '1' enter")
 	assert.Contains(t, words(p), "Buy 1 bag of 1 ft3")
 	p.Keys("'99' enter")
-	assert.Contains(t, p.Seen(), "Not taken: is outside 0.02 ft3 to 10 ft3")
+	assert.Contains(t, p.Seen(), `Not taken: in one bag "99" is outside 0.02 ft3 to 10 ft3; write it like 0.5 ft3.`)
 	p.Keys("esc '2' esc up")
 	assert.Contains(t, words(p), "Buy 1 bag of 1 ft3")
 	p.Keys("right right right right")

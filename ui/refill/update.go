@@ -133,6 +133,14 @@ func (m Model) amount() amount {
 	return m.resin
 }
 
+// amountLabel is what the line under the hand is called.
+func (m Model) amountLabel() string {
+	if m.hand == 1 {
+		return bagLabel
+	}
+	return resinLabel
+}
+
 func (m Model) startEdit(text string) Model {
 	e := form.Start(text, "0.5 ft3")
 	e.Good = m.amount().text
@@ -153,7 +161,7 @@ func checkResin(text string) error {
 func (m Model) typing(does keys.Action) Model {
 	e := *m.edit
 	if e.Holds(does) {
-		return m.warn(e.NotTaken())
+		return m.warn(e.NotTaken(m.amountLabel()))
 	}
 	m.edit = nil
 	if does == abandon {
@@ -162,7 +170,7 @@ func (m Model) typing(does keys.Action) Model {
 	e = e.Offered(checkResin)
 	if e.Problem != nil || !e.Replaced {
 		if e.Problem != nil {
-			return m.warn(e.NotTaken())
+			return m.warn(e.NotTaken(m.amountLabel()))
 		}
 		return m
 	}

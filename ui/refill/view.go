@@ -1,6 +1,8 @@
 package refill
 
 import (
+	"strings"
+
 	"fmt"
 
 	"washeve/ui/cells"
@@ -114,6 +116,12 @@ func (m Model) pageLines(width int) []string {
 	return lines
 }
 
+// What the two amounts are called.
+const (
+	resinLabel = "resin in the tank"
+	bagLabel   = "in one bag"
+)
+
 func (m Model) amountLines(width int) []string {
 	row := func(i int, label string, a amount) string {
 		r := form.Row{Label: label, Value: a.text, Here: i == m.hand}
@@ -122,7 +130,7 @@ func (m Model) amountLines(width int) []string {
 		}
 		return r.Line(m.th, width)
 	}
-	return []string{row(0, "resin in the tank", m.resin), row(1, "in one bag", m.bag)}
+	return []string{row(0, resinLabel, m.resin), row(1, bagLabel, m.bag)}
 }
 
 func (m Model) statusLine(width int) string {
@@ -137,7 +145,7 @@ func (m Model) statusLine(width int) string {
 	case m.edit.Says() != "":
 		text, ink = m.edit.Says(), m.edit.Ink(m.th)
 	}
-	return ink.On(cells.Clip(cells.Safe(text), width, m.th.Marks.More))
+	return ink.On(strings.Join(cells.Clauses(cells.Safe(text), width, 1, m.th.Marks.More), ""))
 }
 
 // whyLines is where the numbers come from.

@@ -94,7 +94,7 @@ func (m Model) withEdit(e form.Edit) Model {
 // types does what a key means while a value is typed.
 func (m Model) types(does keys.Action) Model {
 	if m.typing.Holds(does) {
-		return m.warn(m.typing.NotTaken())
+		return m.warn(m.typing.NotTaken(m.typing.label()))
 	}
 	fresh := m.typing.fresh
 	switch does {
@@ -155,12 +155,18 @@ func (m Model) finishTyping() Model {
 		m = m.looked()
 	}
 	if t.Problem != nil {
-		return m.warn(t.NotTaken())
+		return m.warn(t.NotTaken(t.label()))
 	}
 	if taken := t.Taken(); taken != "" && !m.alarm && m.ask == nil {
 		return m.say(strings.TrimSpace(taken + ". " + m.status))
 	}
 	return m
+}
+
+// label is what the line that is typed is called.
+func (t typing) label() string {
+	f, _ := t.base.Field(t.ref)
+	return f.Label
 }
 
 // nameBefore is the name of an item that is typed, "" where another field is.

@@ -223,7 +223,7 @@ func TestWrongInputSaysWhatWouldBeRight(t *testing.T) {
 	p := play(t, o, "enter down down '400 ft'")
 	assert.Contains(t, p.Says(), "is outside 5 ft to 75 ft; write it like 40 ft 6 in; 40 ft 6 in stays")
 	p.Keys("enter")
-	assert.Contains(t, p.Says(), "Not taken: is outside 5 ft to 75 ft")
+	assert.Contains(t, p.Says(), `Not taken: length "400 ft" is outside 5 ft to 75 ft`)
 	assert.Zero(t, kept.saves)
 	p.Keys("esc esc pgdown pgdown e ctrl+u 'none'")
 	assert.Contains(t, p.Says(), `"none" stands for no softener at all`)

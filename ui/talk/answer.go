@@ -68,7 +68,7 @@ func (t *talk) give(q *Question, value string) {
 func (t *talk) picked(q *Question, text string) {
 	at := q.chosen(text)
 	if at < 0 {
-		t.say(fmt.Sprintf("Read: %s. Not taken: is not in the list; write %s.", quoted(text), q.expected()))
+		t.say(fmt.Sprintf("Not taken: %s is not in the list; write %s.", quoted(text), q.expected()))
 		return
 	}
 	for n := len(q.List.Options); at != q.List.At; at = (at + n - 1) % n {
@@ -94,7 +94,7 @@ func (t *talk) typed(text string) bool {
 	case q.Edit.Offer != "":
 		t.say("Read as " + q.Edit.Offer + ".")
 	case q.Edit.Problem != nil:
-		t.say("Read: " + quoted(text) + ". Not taken: " + strings.TrimSuffix(says, ".") + ".")
+		t.say(q.Edit.NotTaken(q.Ask))
 		return false
 	case says != "":
 		t.press("enter")

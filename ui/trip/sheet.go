@@ -215,7 +215,7 @@ func (m Model) check(text string) error {
 // typing does what a key means while a value is typed.
 func (m Model) typing(does keys.Action) Model {
 	if m.edit.Holds(does) {
-		return m.warn(m.edit.NotTaken())
+		return m.warn(m.edit.NotTaken(m.label()))
 	}
 	switch does {
 	case form.Abandon:
@@ -225,6 +225,12 @@ func (m Model) typing(does keys.Action) Model {
 		return m.finishEdit().along(-1)
 	}
 	return m.finishEdit().along(1)
+}
+
+// label is what the line under the hand is called.
+func (m Model) label() string {
+	f, _ := m.target()
+	return f.Label
 }
 
 // finishEdit takes what was typed; a bare number takes the unit that is offered. A
@@ -242,7 +248,7 @@ func (m Model) finishEdit() Model {
 		m = m.done(strings.TrimSpace(taken + ". " + m.status))
 	}
 	if e.Problem != nil {
-		return m.replan(m.now).warn(e.NotTaken())
+		return m.replan(m.now).warn(e.NotTaken(m.label()))
 	}
 	return m
 }

@@ -82,7 +82,7 @@ func TestANumberBelowZeroIsRefusedAndSaid(t *testing.T) {
 	o, k := ours()
 	was := k.trips[0].Lead
 	p := play(t, o, "enter down down down down '-5' enter")
-	assert.Contains(t, p.Seen(), "Not taken: is below zero")
+	assert.Contains(t, p.Seen(), `Not taken: lead time of resin "-5" is below zero`)
 	assert.Equal(t, was, k.trips[0].Lead)
 }
 
