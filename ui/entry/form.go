@@ -212,12 +212,13 @@ func (f Form) State(key, text string) (Form, error) {
 // nothing, [Write] or [Leave].
 func (f Form) Update(msg tea.KeyMsg) (Form, keys.Action) {
 	b, bound := keys.Find(f.Keys(), msg)
+	field, _ := f.here()
 	switch {
 	case !bound && f.edit != nil:
 		e := f.edit.Type(msg, f.check)
 		f.edit, f.status = &e, ""
 		return f, ""
-	case !bound && msg.Paste && f.picker == nil && !f.refused:
+	case !bound && (msg.Paste || form.Begins(field, msg)) && f.picker == nil && !f.refused:
 		return f.overtyped(msg), ""
 	case !bound:
 		return f, ""

@@ -5,6 +5,8 @@ import (
 	"unicode"
 	"unicode/utf8"
 
+	tea "github.com/charmbracelet/bubbletea"
+
 	"washeve/model"
 )
 
@@ -117,6 +119,16 @@ func Help(f model.Field, typing bool) string {
 		text += "; enter, then type"
 	}
 	return text
+}
+
+// Begins tells that a key which means nothing else begins a text on the line of a field: a
+// letter, where words are typed.
+func Begins(f model.Field, key tea.KeyMsg) bool {
+	if len(f.Choices) > 0 || f.Refers != "" || key.Type != tea.KeyRunes || key.Alt || key.Paste {
+		return false
+	}
+	words := f.Day || f.Moment || isWords(f.Example)
+	return words && len(key.Runes) > 0 && unicode.IsLetter(key.Runes[0])
 }
 
 // isWords tells that a value begins with a letter, which is a key until enter.

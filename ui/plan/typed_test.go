@@ -49,6 +49,20 @@ func TestWithoutOneIsAlwaysTheFirstOfAList(t *testing.T) {
 	}
 }
 
+// A letter that is no key begins a name; on a line of numbers and one that is picked from a
+// list it does nothing, nor where a question is open.
+func TestALetterThatIsNoKeyBeginsAName(t *testing.T) {
+	p := play(t, ours(t), "down 'oak wagon' enter")
+	assert.Equal(t, "oak wagon", p.M.now.rig.Vehicles[0].Name)
+	p.Keys("u")
+	assert.Equal(t, "Old Goose", p.M.now.rig.Vehicles[0].Name)
+	for line, script := range map[string]string{"a list": "'o'", "numbers": "down down down 'o'", "an open list": "enter 'o'"} {
+		p := play(t, ours(t), script)
+		assert.Nil(t, p.M.edit, line)
+		assert.Equal(t, "Old Goose", p.M.now.rig.Vehicles[0].Name, line)
+	}
+}
+
 // What is typed on a line that has its text takes its place, and arrows change it.
 func TestATextIsTypedOver(t *testing.T) {
 	p := play(t, ours(t), "down enter")

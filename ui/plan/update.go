@@ -62,10 +62,11 @@ func (m Model) Update(msg tea.Msg) (screen.Screen, tea.Cmd) {
 
 func (m Model) key(msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 	b, bound := keys.Find(m.Keys(), msg)
+	_, f, _ := m.target()
 	switch {
 	case !bound && m.edit != nil:
 		return m.typed(msg), nil
-	case !bound && msg.Paste && m.picker == nil && m.question == nil && !m.refused:
+	case !bound && (msg.Paste || form.Begins(f, msg)) && m.picker == nil && m.question == nil && !m.refused:
 		return m.startEdit("").typed(msg), nil
 	case !bound:
 		return m, nil

@@ -42,7 +42,7 @@ func (m Model) key(msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 	switch {
 	case !bound && m.typing != nil:
 		return m.typed(msg), nil
-	case !bound && msg.Paste && m.picker == nil && m.ask == nil && !m.refused && ok && len(f.Choices) == 0 && f.Refers == "":
+	case !bound && m.picker == nil && m.ask == nil && !m.refused && ok && (msg.Paste && len(f.Choices) == 0 && f.Refers == "" || form.Begins(f, msg)):
 		return m.overtyped(msg), nil
 	case !bound:
 		return m, nil

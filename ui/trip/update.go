@@ -47,10 +47,11 @@ func (m Model) Update(msg tea.Msg) (screen.Screen, tea.Cmd) {
 
 func (m Model) key(msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 	b, bound := keys.Find(m.Keys(), msg)
+	f, _ := m.target()
 	switch {
 	case !bound && m.edit != nil:
 		return m.typed(msg), nil
-	case !bound && msg.Paste && m.sheet != nil && m.picker == nil && !m.refused:
+	case !bound && (msg.Paste || form.Begins(f, msg)) && m.sheet != nil && m.picker == nil && !m.refused:
 		return m.overtyped(msg), nil
 	case !bound:
 		return m, nil
