@@ -137,8 +137,33 @@ func TestAPositionIsParted(t *testing.T) {
 	}
 }
 
+// Positions as pages, messages and maps hand them over: geo URIs like the examples of
+// RFC 5870, and degrees, minutes and seconds as ISO 6709 shows them to people.
+func TestPastedPositions(t *testing.T) {
+	for text, want := range map[string][2]string{
+		"geo:13.4125,103.8667":                   {"13.4125", "103.8667"},
+		"geo:48.2010,16.3695,183":                {"48.2010", "16.3695"},
+		"geo:48.198634,16.371648;crs=wgs84;u=40": {"48.198634", "16.371648"},
+		"geo:90,-22.43;crs=WGS84":                {"90", "-22.43"},
+		"geo:66,30;u=6.500;FOo=this%2dthat":      {"66", "30"},
+		"GEO:45.1,-93.2":                         {"45.1", "-93.2"},
+		"50°40′46″N 95°48′26″W":                  {"50°40′46″N", "95°48′26″W"},
+		"(45.1, -93.2)":                          {"45.1", "-93.2"},
+		" [ 45.1 N, 93.2 W ] ":                   {"45.1 N", "93.2 W"},
+		"45.1° N, 93.2° W":                       {"45.1° N", "93.2° W"},
+	} {
+		north, east, ok := SplitPosition(text)
+		require.True(t, ok, text)
+		assert.Equal(t, want, [2]string{north, east}, text)
+	}
+	for _, text := range []string{"geo:", "geo:45.1", "geo:91,0", "geo:45.1,-93.2;crs=nad27", "geo:45,1,-93,2,5,6", "(45.1, -93.2", "()", "geo:45.1,-93.2,x"} {
+		_, _, ok := SplitPosition(text)
+		assert.False(t, ok, text)
+	}
+}
+
 func FuzzSplitPosition(f *testing.F) {
-	for _, seed := range []string{"33.45, -112.07", "33,45,-112,07", "33° 27' N 112° 4' W", "\xff;", "1;2;3"} {
+	for _, seed := range []string{"33.45, -112.07", "33,45,-112,07", "33° 27' N 112° 4' W", "\xff;", "1;2;3", "geo:1.5,2;u=3", "(1.5, 2)"} {
 		f.Add(seed)
 	}
 	f.Fuzz(func(t *testing.T, text string) {

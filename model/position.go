@@ -127,6 +127,9 @@ func SplitPosition(text string) (north, east string, ok bool) {
 	if _, reason := latitude.parse(text); reason == "" || len(text) > mostPosition {
 		return "", "", false
 	}
+	if text = unwrapped(text); text == "" {
+		return "", "", false
+	}
 	for i, r := range text {
 		_, size := utf8.DecodeRuneInString(text[i:])
 		if !parts(r, text[:i], text[i+size:]) {
@@ -144,6 +147,33 @@ func SplitPosition(text string) (north, east string, ok bool) {
 		north, east, ok = left, right, true
 	}
 	return north, east, ok
+}
+
+// geoURI is a position of RFC 5870, section 3.3, in the only reference system that it names,
+// with its height and its parameters left out: a latitude, a comma, a longitude, in degrees
+// with decimal points.
+var geoURI = regexp.MustCompile(`(?i)^geo:(-?\d+(?:\.\d+)?),(-?\d+(?:\.\d+)?)(?:,-?\d+(?:\.\d+)?)?((?:;[^;]*)*)$`)
+
+// unwrapped is a position without the brackets around it, and one of a geo URI as it is
+// typed; "" where the URI is none, or counts its degrees by another system.
+func unwrapped(text string) string {
+	text = strings.TrimSpace(text)
+	for _, pair := range []string{"()", "[]"} {
+		if inner, ok := strings.CutPrefix(text, pair[:1]); ok {
+			if inner, ok = strings.CutSuffix(inner, pair[1:]); ok {
+				text = strings.TrimSpace(inner)
+			}
+		}
+	}
+	if !strings.HasPrefix(strings.ToLower(text), "geo:") {
+		return text
+	}
+	parts := geoURI.FindStringSubmatch(text)
+	crs := strings.ToLower(text)
+	if parts == nil || strings.Contains(crs, ";crs=") && !strings.Contains(crs+";", ";crs=wgs84;") {
+		return ""
+	}
+	return parts[1] + "; " + parts[2]
 }
 
 // mostPosition is far over the length of a position, in bytes.
