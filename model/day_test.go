@@ -1,7 +1,9 @@
 package model
 
 import (
+	"strings"
 	"testing"
+	"time"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -182,6 +184,27 @@ func FuzzSplitPosition(f *testing.F) {
 			require.Equal(t, got, again)
 		}
 	})
+}
+
+// The names of the zone data that are abbreviations without summer time are told as such.
+func TestAZoneWithoutSummerTimeIsTold(t *testing.T) {
+	for _, name := range []string{"EST", "MST", " HST "} {
+		zone, err := ParseZone(name)
+		require.NoError(t, err)
+		_, winter := time.Date(2026, 1, 1, 0, 0, 0, 0, zone).Zone()
+		_, summer := time.Date(2026, 7, 1, 0, 0, 0, 0, zone).Zone()
+		assert.Equal(t, winter, summer, name)
+		_, like, _ := strings.Cut(ZoneNote(name), "like ")
+		better, err := ParseZone(like)
+		require.NoError(t, err, like)
+		_, standard := time.Date(2026, 1, 1, 0, 0, 0, 0, better).Zone()
+		_, saving := time.Date(2026, 7, 1, 0, 0, 0, 0, better).Zone()
+		assert.Equal(t, winter, standard, like)
+		assert.Greater(t, saving, standard, like)
+	}
+	for _, name := range []string{"America/Phoenix", "MST7MDT", "UTC", ""} {
+		assert.Empty(t, ZoneNote(name), name)
+	}
 }
 
 func TestZones(t *testing.T) {

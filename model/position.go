@@ -15,6 +15,7 @@ import (
 
 // Keys of a position in a place.
 const (
+	ZoneKey      = "zone"
 	LatitudeKey  = "latitude"
 	LongitudeKey = "longitude"
 )
@@ -240,6 +241,17 @@ func ParseZone(text string) (*time.Location, error) {
 		}
 	}
 	return nil, &quantity.ParseError{What: "time zone", Text: text, Reason: "is no zone of the time zone data", Example: "America/Denver or Europe/Oslo"}
+}
+
+// ZoneNote says of a zone that is an abbreviation, and whose clocks never change, how one
+// with summer time is written: MST is the time of Phoenix, and most who type it mean
+// Denver. "" of any other text.
+func ZoneNote(text string) string {
+	like, known := map[string]string{"EST": "America/New_York", "MST": "America/Denver", "HST": "America/Adak"}[strings.ToUpper(tidy(text))]
+	if !known {
+		return ""
+	}
+	return "no summer time; where clocks change, write one like " + like
 }
 
 // capitals writes "america/new_york" as the zone data does.

@@ -66,6 +66,8 @@ func (c Calendar) Taken(f model.Field, text string) string {
 		return longitude(text)
 	case f.Sides == northSouth && model.WithSide(text, northSouth) != text:
 		return model.WithSide(text, northSouth)
+	case f.Key == model.ZoneKey:
+		return model.ZoneNote(text)
 	case f.Day && !blank(text):
 		if day, err := model.ComingDay(text, c.Today, c.Since); err == nil {
 			return day.Full()

@@ -76,6 +76,17 @@ func TestDegreesGetTheirSide(t *testing.T) {
 	}
 }
 
+func TestAZoneWithoutSummerTimeIsSaid(t *testing.T) {
+	for _, f := range (&model.Place{}).Fields() {
+		if f.Key == model.ZoneKey {
+			assert.Equal(t, "no summer time; where clocks change, write one like America/Denver", day().Taken(f, "MST"))
+			assert.Empty(t, day().Taken(f, "America/Denver"))
+			return
+		}
+	}
+	t.Fatal("a place has no zone")
+}
+
 func TestTheDayThatIsReadIsSaidWhileItIsTyped(t *testing.T) {
 	var w model.Wash
 	date := w.Fields()[1]
