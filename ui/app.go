@@ -34,10 +34,10 @@ type App struct {
 	lessons int             // that were learned so far
 	// readings is how often all files were read anew.
 	readings int
-	trouble error
-	losing  error // why quitting would lose work, while it asks
-	unsized bool  // the terminal has not told its size yet, so there is nothing to draw
-	left    bool  // the work is kept, or the person lets it go
+	trouble  error
+	losing   error // why quitting would lose work, while it asks
+	unsized  bool  // the terminal has not told its size yet, so there is nothing to draw
+	left     bool  // the work is kept, or the person lets it go
 }
 
 // NewApp starts at the last of some screens; leaving it shows the one before.

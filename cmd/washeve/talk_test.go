@@ -294,5 +294,5 @@ func TestWhatIsStatedIsToldAsStated(t *testing.T) {
 	assert.Regexp(t, `YOURS +scale of the ppm shown: NaCl`, said[strings.Index(said, "What this rests on"):])
 	assert.Contains(t, said, "slide-outs pushed: assumed in")
 	said = saidIn(t, mine(t), "bed", "reading", "yes 1 ppm NaCl", "back", "why bed gallons so far")
-	assert.Contains(t, said, "bed gallons so far: 120 gal. stated in your rig")
+	assert.Contains(t, said, "bed gallons so far: 126 gal. stated in your rig, and your log from there on", "120 gal are the rig's, the flush of the reading is the log's")
 }

@@ -12,7 +12,7 @@ import (
 	"github.com/stretchr/testify/require"
 )
 
-// A way of a trip becomes its plan by a key and a yes: the trip's file says it, and u takes it
+// A way of a trip becomes its plan by a key: the trip's file says it, and u takes it
 // back. What a way buys goes into the rig's file, and the trip names it.
 func TestAWayOfATripIsMadeItsPlan(t *testing.T) {
 	home := t.TempDir()
@@ -25,16 +25,14 @@ func TestAWayOfATripIsMadeItsPlan(t *testing.T) {
 	s.sees(" loop, ", "C ways")
 	s.press("C")
 	s.sees("Compare: ", " loop, ", "all on spec", "More ways: 9 to the right.")
-	s.press("enter")
-	s.sees("Make 'DI for all' the plan? y or n")
-	s.press("y")
+	s.press("right", "enter")
 	s.sees("The trip is now: DI for all. u takes it back.")
 	assert.Contains(t, read(t, trip), "\ndi_for = \"every stage\"\n")
 	s.takesBack(trip, before)
 
 	s.press("C")
 	s.sees("Compare: ", " loop, ")
-	s.press("right", "right", "right", "right", "right")
+	s.press("right", "right", "right", "right", "right", "right")
 	s.sees("Only compared: enter cannot make it the plan")
 	s.press("enter")
 	s.sees("Not now: a plan and its log know one tank")
@@ -66,7 +64,7 @@ func TestAWayThatAddsToAFileIsTakenBack(t *testing.T) {
 	s.sees(" loop, ", "C ways")
 	s.press("C")
 	s.sees("Compare: ", " loop, ")
-	s.press("right", "right", "right", "right", "right", "right", "enter")
+	s.press("right", "right", "right", "right", "right", "right", "right", "enter")
 	s.sees("The trip is now: change once. u takes it back.")
 	assert.Contains(t, read(t, trip), "\n[[change]]\n")
 	s.takesBack(trip, before)
@@ -75,7 +73,7 @@ func TestAWayThatAddsToAFileIsTakenBack(t *testing.T) {
 	s.sees("Marigold at Juniper Flats")
 	s.press("C")
 	s.sees("Compare")
-	s.press("right", "right", "right", "right", "enter")
+	s.press("right", "right", "right", "right", "right", "enter")
 	s.sees("Put a tank of 1 ft3 into your rig")
 	s.press("y")
 	s.sees("The plan is now: twice the tank. u takes it back. The tank counts as freshly")

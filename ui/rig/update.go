@@ -3,6 +3,7 @@ package rig
 import (
 	tea "github.com/charmbracelet/bubbletea"
 
+	"washeve/ui/form"
 	"washeve/ui/history"
 	"washeve/ui/keeping"
 	"washeve/ui/keys"

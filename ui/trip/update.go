@@ -6,6 +6,7 @@ import (
 	"washeve/ui/cells"
 	"washeve/ui/compare"
 	"washeve/ui/entry"
+	"washeve/ui/form"
 	"washeve/ui/history"
 	"washeve/ui/keeping"
 	"washeve/ui/keys"
