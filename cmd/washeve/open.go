@@ -59,7 +59,7 @@ func (p *program) options(lib library, wash model.Wash, b *book) ui.Options {
 	others := othersOf(lib)
 	k.others = byFile(others)
 	return ui.Options{
-		In: p.in, Out: p.out, Columns: p.width, Rest: (&watch{store: lib.keep, book: b}).atRest, Reread: p.rereads(k),
+		In: p.in, Out: p.out, Columns: p.width, Rest: (&watch{store: lib.keep, book: b, once: p.plain}).atRest, Reread: p.rereads(k),
 		Options: plan.Options{
 			Rig: lib.Rig, Places: lib.Places, Wash: wash, Example: lib.example,
 			Others: others, Keeper: k, Shelf: k, Make: b.plan, Sharing: b.sharing, Means: p.means(b, lib.keep.Dir()), Book: p.entries(b), Trips: t,

@@ -52,7 +52,7 @@ func TestFilesAreReadAnewInPlace(t *testing.T) {
 	require.Zero(t, s.ends())
 }
 
-// A file that an editor changes is told at the next key, whatever that does.
+// A file that an editor changes is told after each key, until it is read.
 func TestAFileThatAnEditorChangesIsTold(t *testing.T) {
 	home := t.TempDir()
 	dir, _ := ownFiles(t, home)
@@ -61,10 +61,11 @@ func TestAFileThatAnEditorChangesIsTold(t *testing.T) {
 	changes(t, filepath.Join(dir, "rig.toml"), `length = "40 ft 6 in"`, `length = "35 ft"`)
 	s.press("down")
 	s.sees("Changed on the disk meanwhile: rig.toml.", "A reads anew")
-	s.press("down")
-	s.await(func(text string) bool { return !strings.Contains(text, "Changed on the disk") }, "the notice to go")
 	s.press("A")
 	s.sees("Read anew: rig.toml.", "35 ft")
+	s.press("down")
+	s.settles()
+	s.await(func(text string) bool { return !strings.Contains(text, "Changed on the disk") }, "nothing is told any more")
 	s.press("q")
 	require.Zero(t, s.ends())
 }

@@ -15,13 +15,14 @@ import (
 type watch struct {
 	store *store.Store
 	book  *book
+	once  bool // tell of a file once, not after every key
 
 	mu   sync.Mutex
 	told []string // the files that were told last
 }
 
-// atRest collects what some keys have left, takes what is new in the log, and tells,
-// once, which files are no longer as they were read.
+// atRest collects what some keys have left, takes what is new in the log, and tells
+// which files are no longer as they were read.
 func (w *watch) atRest() tea.Msg {
 	collectAtRest()
 	if msg := w.book.fresh(); msg != nil {
@@ -30,10 +31,8 @@ func (w *watch) atRest() tea.Msg {
 	w.mu.Lock()
 	defer w.mu.Unlock()
 	changed := w.store.Changed()
-	if slices.Equal(changed, w.told) {
-		return nil
-	}
-	if w.told = changed; len(changed) == 0 {
+	told := w.once && slices.Equal(changed, w.told)
+	if w.told = changed; told || len(changed) == 0 {
 		return nil
 	}
 	return ui.Changed(someOf(changed))

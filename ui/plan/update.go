@@ -35,7 +35,7 @@ func (m Model) Update(msg tea.Msg) (screen.Screen, tea.Cmd) {
 		m.status, m.alarm = msg.Text, msg.Alarm
 		return m, nil
 	case screen.Changed:
-		if !m.alarm {
+		if m.status == "" {
 			m.status, m.alarm = keeping.Changed(msg.Files, m.th), true
 		}
 		return m, nil

@@ -72,7 +72,8 @@ type Said struct {
 	Alarm bool
 }
 
-// Changed tells of files that another program has changed since they were read.
+// Changed tells of files that another program has changed since they were read; what a
+// screen has to say of its own goes first.
 type Changed struct{ Files string }
 
 // Again tells a screen that it is seen again, after another one was shown over it
