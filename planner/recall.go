@@ -82,7 +82,7 @@ func (f *FillPast) gallonsFrom(b model.Bed) tag.Source {
 }
 
 func (f *FillPast) words() string {
-	text := fmt.Sprintf("washes: %d; readings: %d, used: %d", f.Washes, len(f.Readings), max(f.posterior.Used-len(f.posterior.Unexplained), 0))
+	text := fmt.Sprintf("washes: %d; readings: %d, used: %d", f.Washes, len(f.Readings), f.posterior.Used)
 	if f.Began.Given() {
 		text += ", since " + f.Began.Date().String()
 	}

@@ -10,15 +10,16 @@ type Posterior struct {
 	States      []State     // where the bed may stand now, all of one weight
 	Factor      Quantiles   // of the capacity factor
 	Contact     Quantiles   // of the contact efficiency
-	Used        int         // readings that taught something
+	Used        int         // readings that taught something: none that fits no bed
 	Unexplained []Suspect   // readings that fit no bed, by index
 	Expected    []Quantiles // ppm that each reading should have shown; NaN for one that cannot be
 
-	outset Outset
-	fill   Fill
-	draws  draws
-	mass   float64 // ln of how well the outset foresaw the readings
-	search *search // that the draws are from
+	outset  Outset
+	weighed int // readings, those that fit no bed and were not set aside with them
+	fill    Fill
+	draws   draws
+	mass    float64 // ln of how well the outset foresaw the readings
+	search  *search // that the draws are from
 }
 
 // moments are the mean and the variance.
@@ -41,7 +42,8 @@ const (
 // (PRACTICE), or with [OddShare] something else
 // altogether: then it says next to nothing. What is more likely odd than not is
 // listed in Unexplained, with what may be behind it, and so are readings that leak
-// the same share of the feed as two such. A pen that is on another
+// the same share of the feed as two such. What is odd all but certainly is set aside, so
+// that the answer is what it is without it. A pen that is on another
 // scale altogether is found from all readings together, and then none of its
 // readings count.
 //
@@ -53,7 +55,7 @@ func (o Outset) Learn(f Fill) Posterior {
 		plain := p.Unexplained
 		p = o.learn(f, scaled.readings)
 		p.Unexplained = scaled.suspects(f, plain)
-	} else if aside := p.companions(); len(aside) > 0 {
+	} else if aside := append(p.certain(), p.companions()...); len(aside) > 0 {
 		p = o.learn(f, aside)
 	}
 	p.States = p.draws.states(f.course())
@@ -68,9 +70,15 @@ func (o Outset) learn(f Fill, aside []int) Posterior {
 	s := newSearch(o, c, told.sights(c), fineFronts)
 	s.run(coarseContacts, fineContacts)
 	d := s.draw(mostStates)
-	p := Posterior{outset: o, fill: f, Used: len(s.sights), mass: lnSum(s.cells), draws: d, search: s}
+	p := Posterior{outset: o, fill: f, weighed: len(s.sights), mass: lnSum(s.cells), draws: d, search: s}
 	p.Factor, p.Contact = d.quantilesOf(func(x drawn) float64 { return x.factor }), d.quantilesOf(func(x drawn) float64 { return x.e })
 	p.foresee(s, f.foreseeable(c), d, aside)
+	p.Used = p.weighed
+	for _, odd := range p.Unexplained {
+		if !slices.Contains(aside, odd.ReadingIndex) {
+			p.Used--
+		}
+	}
 	return p
 }
 
@@ -150,7 +158,7 @@ func (p Posterior) Belief() Belief {
 // after, a state that has the median capacity left, and of those near it the
 // one with the most usual contact.
 func (p Posterior) Middle() State {
-	if p.Used == 0 || len(p.States) == 0 {
+	if p.weighed == 0 || len(p.States) == 0 {
 		h := p.outset.Belief().Middle()
 		return h.after(p.fill.Uses, weighted{1, 1})
 	}

@@ -69,6 +69,18 @@ func (p *Posterior) foresee(s *search, seen []sight, d draws, aside []int) {
 	}
 }
 
+// certain are the suspects that are odd all but certainly.
+func (p *Posterior) certain() []int {
+	const sure = 0.99
+	var out []int
+	for _, s := range p.Unexplained {
+		if s.Odd >= sure {
+			out = append(out, s.ReadingIndex)
+		}
+	}
+	return out
+}
+
 // companions are readings that could be the bed's, but leak the same share as
 // two or more suspects: what is behind those is behind these too.
 func (p *Posterior) companions() []int {

@@ -200,3 +200,18 @@ func TestAnUnflushedCupIsCarriedAndNotUsed(t *testing.T) {
 	cup.Readings[0].Insisted = true
 	assert.Equal(t, p.Used+1, Start().Learn(cup).Used)
 }
+
+// A reading of more than the feed from a young bed is odd all but certainly: what is left
+// is to the last digit what it is without it, and it is not counted among what taught.
+func TestAReadingThatFitsNoBedMovesNothing(t *testing.T) {
+	shows := append(honest(2), 1.1*tap)
+	without, odd := season(shows[0], shows[1], -1), season(shows...)
+	p, q := Start().Learn(odd), Start().Learn(without)
+	require.Len(t, p.Unexplained, 1)
+	assert.Equal(t, q.States, p.States)
+	assert.Equal(t, q.Factor, p.Factor)
+	assert.Equal(t, q.Used, p.Used)
+	only, none := season(-1, 1.1*tap), season(-1, -1)
+	assert.Equal(t, gallonsLeft(Start().Learn(none)), gallonsLeft(Start().Learn(only)))
+	assert.Zero(t, Start().Learn(only).Used)
+}
