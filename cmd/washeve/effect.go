@@ -82,6 +82,26 @@ func bedOf(body model.Body) (model.Wash, bool) {
 	return model.Wash{}, false
 }
 
+// tellSlip tells on stderr what is so odd about an entry that it looks like a slip of the
+// hand. Nobody can be asked: it is written all the same.
+func (p *program) tellSlip(lib library, body model.Body) {
+	wash, about := bedOf(body)
+	if !about {
+		return
+	}
+	plan, err := p.makePlan(lib, wash)
+	if err != nil {
+		return
+	}
+	sys, err := p.system(lib.Rig)
+	if err != nil {
+		return
+	}
+	if note, odd := plan.Slip(&lib.Rig, body); odd {
+		fmt.Fprintf(p.errs, "warning: %s It is written all the same.\n", note.Text(sys))
+	}
+}
+
 // left is what the bed of an entry has left by the log as it stands; not given where
 // no plan can be made to tell it.
 func (p *program) left(lib library, body model.Body) quantity.Opt[quantity.Volume] {

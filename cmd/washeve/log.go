@@ -148,6 +148,7 @@ func (p *program) writeEntry(kind model.Kind, stated statedBy) error {
 	if err := p.complete(&entry, lib); err != nil {
 		return err
 	}
+	p.tellSlip(lib, entry.Body)
 	before := p.left(lib, entry.Body)
 	faults, err := p.journal().Append(entry)
 	p.tell(faults)

@@ -58,7 +58,7 @@ func (m Model) state(body model.Body) Model {
 		}
 		first = []string{"salt", "softener", "at"}
 	}
-	f := entry.New("A new entry: "+string(body.Kind()), e, m.o.Known(), first...)
+	f := entry.New("A new entry: "+string(body.Kind()), e, m.o.Known(), first...).Asking(m.slips())
 	m.form = &f
 	return m
 }
@@ -80,10 +80,19 @@ func (m Model) presetWash(w *model.WashDone) {
 // correct opens the entry under the hand to be put right.
 func (m Model) correct() Model {
 	row, _ := m.list.here()
-	f := entry.New("Put right: "+string(row.Entry.Kind())+" of "+report.EntryDay(&row, m.o.Zone()), row.Now, m.o.Known())
+	f := entry.New("Put right: "+string(row.Entry.Kind())+" of "+report.EntryDay(&row, m.o.Zone()), row.Now, m.o.Known()).Asking(m.slips())
 	f.Of = row.Entry.ID
 	m.form = &f
 	return m
+}
+
+// slips says what is odd about an entry by the plan as it stands; nil where there is none.
+func (m Model) slips() func(model.Body) string {
+	if m.err != nil {
+		return nil
+	}
+	m.o.Units = m.sys
+	return m.o.Slips(&m.plan)
 }
 
 // writeForm writes what the form states: a new entry, or a correction.

@@ -143,6 +143,24 @@ func (d Desk) Pen() string {
 	return d.Rig.Pens[0].Name
 }
 
+// Slips says of an entry what is so odd about it that it looks like a slip of the hand,
+// by a plan; "" for nothing.
+func (d Desk) Slips(plan *planner.Plan) func(model.Body) string {
+	return func(body model.Body) string {
+		note, odd := plan.Slip(&d.Rig, body)
+		if !odd {
+			return ""
+		}
+		return note.Text(d.Units)
+	}
+}
+
+// notWritten is said of what was asked about and declined.
+const notWritten = "Not written: put it right, or write it all the same."
+
+// allTheSame asks whether what is odd is to be written.
+func allTheSame(odd, answers string) string { return odd + " Write it all the same? " + answers }
+
 // Stated is a value as a person would have typed it: the text that is shown, and
 // no more digits than the text has. What cannot be typed is not stated.
 func Stated[Q quantity.Quantity](v Q, sys quantity.System) quantity.Opt[Q] {

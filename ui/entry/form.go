@@ -64,6 +64,9 @@ type Form struct {
 	status string
 
 	refused bool // a digit was: what is typed behind it is let go by
+
+	slip  func(model.Body) string // what is odd about the entry; nil where nobody looks
+	asked string                  // and is asked about before it is written; "" for nothing
 }
 
 // New starts on an entry. The keys named come first, the others after them.
@@ -78,6 +81,12 @@ func New(title string, e model.Entry, known Known, first ...string) Form {
 			f.rows = append(f.rows, field.Key)
 		}
 	}
+	return f
+}
+
+// Asking is the form that asks before it writes what looks like a slip, as slip says.
+func (f Form) Asking(slip func(model.Body) string) Form {
+	f.slip = slip
 	return f
 }
 
@@ -110,7 +119,9 @@ func (f Form) Problem() string {
 func (f Form) Typing() bool { return f.edit != nil || f.refused }
 
 // Busy tells that a value is being changed: all keys are the form's.
-func (f Form) Busy() bool { return f.edit != nil || f.picker != nil || f.refused }
+func (f Form) Busy() bool {
+	return f.edit != nil || f.picker != nil || f.refused || f.asked != ""
+}
 
 // At puts the hand on a field.
 func (f Form) At(key string) Form {
@@ -230,6 +241,8 @@ func (f Form) Update(msg tea.KeyMsg) (Form, keys.Action) {
 	case f.refused:
 		f.refused = false
 		return f, ""
+	case f.asked != "":
+		return f.answered(b.Does)
 	case f.picker != nil:
 		return f.pick(b.Does, msg), ""
 	case f.edit != nil:

@@ -24,6 +24,8 @@ func (f Form) Keys() []keys.Binding {
 	switch {
 	case f.refused:
 		return form.RefusedKeys()
+	case f.asked != "":
+		return form.AnswerKeys()
 	case f.picker != nil:
 		return form.PickKeys("as it was")
 	case f.edit != nil:

@@ -37,6 +37,9 @@ type Reading struct {
 	told    string // the number, where it was told ahead of the flush
 	edit    *form.Edit
 	problem string
+
+	slip  func(model.Body) string // what is odd about the reading
+	asked string                  // and is asked about before it is written; "" for nothing
 }
 
 // NewReading starts by telling the flush of a plan.
@@ -44,7 +47,7 @@ func (d Desk) NewReading(plan planner.Plan, faster quantity.Flow) Reading {
 	return Reading{
 		sample: model.Sample{Point: model.AfterBed, Place: plan.Place, Bed: plan.BedName, Pen: d.Pen(), Feed: yesOrNo(plan.BedBehind)},
 		flow:   plan.Sprayer.Flow, faster: faster, flush: plan.Flush.Volume, scale: d.Known().Scale,
-		soFar: plan.Bed.SoFar, isNew: plan.TakenAsNew(),
+		soFar: plan.Bed.SoFar, isNew: plan.TakenAsNew(), slip: d.Slips(&plan),
 	}
 }
 
@@ -56,13 +59,16 @@ func yesOrNo(yes bool) model.Answer {
 }
 
 // Typing tells that the flush is settled and the number is typed.
-func (r Reading) Typing() bool { return r.edit != nil }
+func (r Reading) Typing() bool { return r.edit != nil && r.asked == "" }
 
 // Begun tells that something of the number was typed.
 func (r Reading) Begun() bool { return r.edit != nil && r.edit.Text() != "" }
 
 // Keys lists the keys of the moment.
 func (r Reading) Keys() []keys.Binding {
+	if r.asked != "" {
+		return form.AnswerKeys()
+	}
 	if r.Typing() {
 		counts := ""
 		if r.sample.Flushed == model.Yes {
@@ -93,7 +99,7 @@ func (r Reading) Update(msg tea.KeyMsg) (Reading, keys.Action) {
 	b, bound := keys.Find(r.Keys(), msg)
 	r.problem = ""
 	switch {
-	case !bound && r.edit != nil:
+	case !bound && r.Typing():
 		e := r.edit.Type(msg, r.check)
 		r.edit = &e
 		return r, ""
@@ -104,6 +110,12 @@ func (r Reading) Update(msg tea.KeyMsg) (Reading, keys.Action) {
 		return r, ""
 	}
 	switch b.Does {
+	case form.Yes:
+		r.asked = ""
+		return r, Write
+	case form.No:
+		r.asked, r.problem = "", notWritten
+		return r, ""
 	case flushed:
 		if r.flush > 0 {
 			r.sample.FlushWater = Stated(r.flush, quantity.US)
@@ -177,6 +189,9 @@ func (r Reading) finished() (Reading, keys.Action) {
 		r.problem = err.Error()
 		return r, ""
 	}
+	if r.asked = r.slip(&r.sample); r.asked != "" {
+		return r, ""
+	}
 	return r, Write
 }
 
@@ -198,10 +213,19 @@ func (r Reading) Lines(th theme.Theme, sys quantity.System, width int) []string 
 			lines = append(lines, ink.On(line))
 		}
 	}
+	if r.asked != "" { // needs the room of all else
+		lines = append(lines, th.Text.On(cells.Clip("It reads "+r.sample.Reading.Words(), width, th.Marks.More)))
+		for _, line := range cells.WrapMost(cells.Safe(allTheSame(r.asked, th.YesOrNo())), width, 4, th.Marks.More) {
+			lines = append(lines, th.Doubt.On(line))
+		}
+		return lines
+	}
 	add(th.Text, "First let the standing water run out: "+quantity.Show(r.flush, sys)+", which takes "+seconds(r.flow.Time(r.flush))+" at this flow. Standing water reads too low.")
 	if r.Typing() {
 		r.numberLines(th, sys, width, add, &lines)
-		add(th.Muted, r.given(sys))
+		if r.problem == "" {
+			add(th.Muted, r.given(sys))
+		}
 	} else {
 		if r.quick {
 			add(th.Text, "This flow teaches most. It is for this reading only, and to waste: the wash itself keeps to the cap.")

@@ -20,6 +20,8 @@ func (f Form) Spoken(put func(Form) screen.Screen) talk.Page {
 	}
 	field, _ := f.here()
 	switch {
+	case f.asked != "":
+		p.Prompt = allTheSame(f.asked, "yes or no")
 	case f.picker != nil:
 		p.Asks = &talk.Question{Ask: f.picker.Title, List: f.picker}
 	case f.edit != nil:
@@ -64,6 +66,9 @@ func (r Reading) Spoken(th theme.Theme, sys quantity.System) talk.Page {
 	}
 	if r.isNew {
 		told = append(told, r.given(sys))
+	}
+	if r.asked != "" {
+		return talk.Page{Title: lines[0], Prompt: allTheSame(r.asked, th.YesOrNo())}
 	}
 	p := talk.Page{Title: lines[0], Said: r.problem, Tell: func() []string { return told }}
 	if r.Typing() {

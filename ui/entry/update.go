@@ -20,9 +20,26 @@ func (f Form) act(does keys.Action, msg tea.KeyMsg) (Form, keys.Action) {
 		return f.overtyped(msg), ""
 	case takeAway:
 		return f.take(""), ""
-	case Write, Leave:
+	case Write:
+		if f.slip != nil {
+			f.asked = f.slip(f.entry.Body)
+		}
+		if f.asked == "" {
+			return f, does
+		}
+	case Leave:
 		return f, does
 	}
+	return f, ""
+}
+
+// answered takes the answer to what was asked about the entry.
+func (f Form) answered(does keys.Action) (Form, keys.Action) {
+	f.asked = ""
+	if does == form.Yes {
+		return f, Write
+	}
+	f.status = notWritten
 	return f, ""
 }
 

@@ -18,6 +18,12 @@ func (f Form) Lines(th theme.Theme, width, height int) []string {
 		return f.picker.Lines(th, width, height)
 	}
 	help := f.help(th, width, min(2, height/4))
+	if f.asked != "" {
+		help = nil
+		for _, line := range cells.WrapMost(cells.Safe(allTheSame(f.asked, th.YesOrNo())), width, max(height-2, 1), th.Marks.More) {
+			help = append(help, th.Doubt.On(line))
+		}
+	}
 	room := height - 1 - len(help)
 	lines := []string{f.head(th, width, room)}
 	from := min(max(f.hand-room+2, 0), max(len(f.rows)-room, 0))

@@ -1,0 +1,73 @@
+package planner
+
+import (
+	"strings"
+
+	"washeve/model"
+	"washeve/model/quantity"
+	"washeve/planner/learning"
+	"washeve/planner/tag"
+	"washeve/planner/water"
+)
+
+// aboveFeed is how far over the feed a reading is asked about before it is written.
+// PRACTICE: two readings by one pen of one water are nearer than that.
+const aboveFeed = 1.05
+
+// Slip tells what is so odd about an entry that it looks like a slip of the hand: a
+// reading after the bed that is over the feed, or a wash of more DI water than the fill
+// can give. The entry is of this plan's bed; of another, or of another place's water,
+// nothing can be told. It is false where nothing is odd.
+func (p *Plan) Slip(rig *model.Rig, body model.Body) (tag.Note, bool) {
+	switch b := body.(type) {
+	case *model.Sample:
+		if b.Point == model.AfterBed && sameOrUnsaid(b.Bed, p.BedName) && sameOrUnsaid(b.Place, p.Place) {
+			return p.overFeed(rig, b)
+		}
+	case *model.WashDone:
+		if sameOrUnsaid(b.Bed, p.BedName) {
+			return p.overGiven(b.DI.Or(0))
+		}
+	}
+	return tag.Note{}, false
+}
+
+func sameOrUnsaid(name, other string) bool { return name == "" || strings.EqualFold(name, other) }
+
+// overFeed looks at a reading beside what goes into the bed.
+func (p *Plan) overFeed(rig *model.Rig, s *model.Sample) (tag.Note, bool) {
+	feed := p.Raw.TDS
+	if s.Feed == model.Yes || s.Feed == "" && p.BedBehind {
+		feed = p.Softened.TDS
+	}
+	pen := quantity.ScaleUnsaid
+	for _, own := range rig.Pens {
+		if strings.EqualFold(own.Name, s.Pen) {
+			pen = penScale(own)
+		}
+	}
+	reading := s.Reading.Or(quantity.Reading{}).WithScale(pen).WithScale(water.DefaultScale())
+	if feed.Number <= 0 || ppmOn(feed.Scale, reading) <= max(aboveFeed*feed.Number, feed.Number+learning.PenError) {
+		return tag.Note{}, false
+	}
+	words := reading.String() + " after the bed is above the " + feed.String() + " of the water that goes into it, and a bed adds nothing. Another water, a slipped digit or point, another pen?"
+	return tag.Note{Code: "reading-over-feed", Format: strings.ReplaceAll(words, "%", "%%")}, true
+}
+
+// overGiven looks at DI water beside what the fill had left: in nine of ten such beds no
+// more, and of one that is used up no more than all that it gave.
+func (p *Plan) overGiven(di quantity.Volume) (tag.Note, bool) {
+	left := p.Bed.Remaining
+	most := left.P90
+	if left.P50 <= 0 {
+		most += p.Bed.SoFar
+	}
+	if di <= most {
+		return tag.Note{}, false
+	}
+	return tag.Note{
+		Code:   "wash-over-bed",
+		Format: "%s of DI water is more than this fill can have given: about %s were left in it, and in one such bed of ten %s or more. A slipped digit or point, the total of a meter, or a change of resin that is not in the log?",
+		Values: []quantity.Value{quantity.ValueOf(di), quantity.ValueOf(max(left.P50, 0)), quantity.ValueOf(max(left.P90, 0))},
+	}, true
+}

@@ -1,0 +1,32 @@
+package bed
+
+import (
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+)
+
+// What no bed can show or give is asked about before it is written, and can be put right
+// or written all the same.
+func TestWhatLooksLikeASlipIsAskedAbout(t *testing.T) {
+	for name, c := range map[string]struct{ script, again, says string }{
+		"a reading over the feed":      {"r y 4 5 0 enter", "enter", "450 ppm NaCl after the bed is above the "},
+		"a wash of more than it holds": {"w '5000 gal' enter w", "w", "5000 gal of DI water is more than this fill can have given"},
+	} {
+		o := seasonOptions(t)
+		before := len(o.book().Kept)
+		p := play(t, o, c.script)
+		seen := func() string { return strings.Join(strings.Fields(p.Seen()), " ") }
+		assert.Contains(t, seen(), c.says, name)
+		assert.Contains(t, seen(), "Write it all the same? y or n", name)
+		assert.False(t, p.M.Typing(), name+": letters are an answer")
+		p.Keys("n")
+		assert.Contains(t, seen(), "Not written: put it right", name)
+		assert.Len(t, o.book().Kept, before, name)
+		assert.Error(t, p.M.Leave(), name)
+		p.Keys(c.again + " y")
+		assert.Len(t, o.book().Kept, before+1, name)
+		assert.NoError(t, p.M.Leave(), name)
+	}
+}
