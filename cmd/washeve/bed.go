@@ -64,7 +64,7 @@ func (a bedAnswer) lines(sys quantity.System) []string {
 	bed := a.plan.Bed
 	lines := []string{
 		fmt.Sprintf("%s: %s of resin, %s given so far.", a.plan.BedName, bed.Resin.AsResin().Show(sys), quantity.Show(bed.SoFar, sys)),
-		report.Judged(&a.plan) + ": " + report.Chance(bed.ChanceLasts) + " (" + report.Odds(bed.ChanceLasts) + ").",
+		report.Judged(&a.plan) + ": " + report.Lasting(&a.plan) + ".",
 		report.Remaining(a.plan, sys),
 	}
 	if ends, known := a.ahead.Ends.Get(); known {

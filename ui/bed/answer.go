@@ -101,8 +101,11 @@ func (m Model) verdictLine(width int) string {
 		return m.th.Bad.On(cells.Clip("!! THE PEN'S SCALE IS IN DOUBT: trust no figure below until it is settled (e)", width, m.th.Marks.More))
 	}
 	mark, ink := picture.Verdict(m.th, m.plan.Verdict)
-	chance := m.plan.Bed.ChanceLasts
-	words := fmt.Sprintf("%s %s: chance %s (%s)", mark, nextWash(&m.plan), report.Chance(chance), report.Odds(chance))
+	join := ": chance "
+	if m.plan.InDoubt() {
+		join = "; "
+	}
+	words := mark + " " + nextWash(&m.plan) + join + report.Lasting(&m.plan)
 	learned := m.learned()
 	if cells.Width(words)+cells.Width(learned) > width {
 		learned = ""

@@ -54,7 +54,7 @@ func (m Model) worthLines(width int) []string {
 }
 
 func oddWords(r planner.PastReading) string {
-	return fmt.Sprintf("%s on %s fits no bed (%s expected).", report.PPM(r.PPM), r.At.Date(), report.PPM(r.Suspect.Expected))
+	return fmt.Sprintf("%s on %s fits no bed (%s expected) and is not used.", report.PPM(r.PPM), r.At.Date(), report.PPM(r.Suspect.Expected))
 }
 
 // adviceWords is the reading that would teach most, in few words where there is

@@ -90,8 +90,10 @@ func (m *Model) verdictLines(at layout.Rect) []string {
 	}
 	mark, ink := picture.Verdict(m.th, m.plan.Verdict)
 	chance := m.plan.Bed.ChanceLasts
-	words := fmt.Sprintf("%s (%s)", report.Chance(chance), report.Odds(chance))
-	meter := picture.Meter(m.th, float64(chance), ink, min(at.W-cells.Width(words)-2, 16))
+	words, meter := report.Lasting(&m.plan), ""
+	if !m.plan.InDoubt() {
+		meter = picture.Meter(m.th, float64(chance), ink, min(at.W-cells.Width(words)-2, 16))
+	}
 	if meter == "" {
 		words = "chance: " + words
 	} else {

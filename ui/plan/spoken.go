@@ -148,7 +148,7 @@ func (m Model) answerTold() []string {
 		lines = append(lines, "Mind: this is the last plan that could be made: "+m.planErr.Error()+".")
 	}
 	lines = append(lines,
-		report.Judged(&plan)+", chance "+report.Chance(plan.Bed.ChanceLasts)+".",
+		report.Judged(&plan)+", chance "+report.Lasting(&plan)+".",
 		"DI water "+quantity.Show(plan.DI.Volume, m.sys)+" in "+report.Time(plan.DI.Duration)+flushTold(plan, m.sys)+".",
 		report.Cap(plan, m.sys)+".")
 	if plan.Day != nil {

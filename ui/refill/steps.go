@@ -51,8 +51,8 @@ func (m Model) vol(v quantity.Volume) string { return quantity.Show(v, m.sys) }
 func (m Model) whether() []line {
 	run := m.ahead.Running
 	lines := []line{
-		{text: verdictWords(run.Verdict), head: true},
-		do(fmt.Sprintf("The chance that it lasts the next wash (%s with its flush) is %s (%s).", m.vol(run.Job), report.Chance(run.Chance), report.Odds(run.Chance))),
+		{text: m.verdictWords(), head: true},
+		do(fmt.Sprintf("The chance that it lasts the next wash (%s with its flush) is %s.", m.vol(run.Job), report.Lasting(&m.plan))),
 		do(m.leftWords()),
 	}
 	if run.Known {
@@ -78,11 +78,13 @@ func (m Model) leftWords() string {
 	return fmt.Sprintf("It has about %s left (%s): enough for %s to %s washes like the next one.", m.vol(left.P50), report.EightInTen(left, m.sys), whole(washes.P10), whole(washes.P90))
 }
 
-func verdictWords(v planner.Verdict) string {
-	switch v {
-	case planner.Lasts:
+func (m Model) verdictWords() string {
+	switch verdict := m.ahead.Running.Verdict; {
+	case m.plan.InDoubt():
+		return "In doubt: the last reading fits no bed. Flush, and read again before you decide."
+	case verdict == planner.Lasts:
 		return "Not yet: run on. The fill lasts the next wash."
-	case planner.Tight:
+	case verdict == planner.Tight:
 		return "It is close: run on only with the new resin at hand."
 	}
 	return "Change it before the next wash."

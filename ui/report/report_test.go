@@ -138,8 +138,8 @@ func TestChance(t *testing.T) {
 		chance quantity.Fraction
 		words  string
 	}{
-		{1, "almost certain"}, {0.97, "97 in 100"}, {0.9, "about 9 in 10"}, {0.93, "a little over 9 in 10"}, {0.905, "a little over 9 in 10"}, {0.899, "just under 9 in 10"}, {0.85, "just under 9 in 10"}, {0.84, "about 8 in 10"}, {0.71, "about 7 in 10"}, {0.5, "about 5 in 10"},
-		{0.03, "3 in 100"}, {0.006, "almost none"}, {0, "almost none"}, {quantity.Fraction(math.NaN()), "not known"},
+		{1, "almost certain"}, {0.992, "very likely"}, {0.97, "very likely"}, {0.9, "about 9 in 10"}, {0.93, "a little over 9 in 10"}, {0.905, "a little over 9 in 10"}, {0.899, "just under 9 in 10"}, {0.85, "just under 9 in 10"}, {0.84, "about 8 in 10"}, {0.71, "about 7 in 10"}, {0.5, "about 5 in 10"},
+		{0.03, "very unlikely"}, {0.006, "almost none"}, {0, "almost none"}, {quantity.Fraction(math.NaN()), "not known"},
 	} {
 		assert.Equal(t, c.words, report.Chance(c.chance))
 	}
@@ -191,6 +191,8 @@ func TestVerdictsAndWords(t *testing.T) {
 	}
 	doubted := planner.Plan{Verdict: planner.Tight, Bed: planner.BedOutlook{ChanceLasts: 0.995}, Assumptions: []planner.Assumption{before}}
 	assert.Equal(t, "In doubt: the last reading fits no bed", report.Judged(&doubted))
+	assert.Equal(t, "over 99 % only without that reading", report.Lasting(&doubted), "no chance is put forward as if it held")
+	assert.Equal(t, "very likely (over 99 %)", report.Lasting(&planner.Plan{Verdict: planner.Lasts, Bed: planner.BedOutlook{ChanceLasts: 0.993}}))
 	assert.Equal(t, "The bed will not last", report.Judged(&planner.Plan{Verdict: planner.WillNotLast}))
 	assert.Equal(t, "all faces", report.Faces(nil))
 	assert.Equal(t, "all but roof", report.Faces([]model.Side{model.Rear, model.Left, model.Right, model.Front}))

@@ -77,7 +77,7 @@ func (w *page) heading(text string) {
 func (w *page) verdict(p planner.Plan, sys quantity.System) {
 	w.WriteByte('\n')
 	w.line(strings.ToUpper(Judged(&p)))
-	w.wrapped("", "", "Chance that it lasts: "+Chance(p.Bed.ChanceLasts)+" ("+Odds(p.Bed.ChanceLasts)+"). "+Remaining(p, sys))
+	w.wrapped("", "", "Chance that it lasts: "+Lasting(&p)+". "+Remaining(p, sys))
 }
 
 func (w *page) rows(title string, rows []Row) {

@@ -52,14 +52,26 @@ func Chance(f quantity.Fraction) string {
 		return "almost certain"
 	case percent < 1:
 		return "almost none"
-	case percent >= 95 || percent < 5:
-		return fmt.Sprintf("%.0f in 100", percent)
+	case percent >= 95:
+		return "very likely"
+	case percent < 5:
+		return "very unlikely"
 	case percent >= 85 && percent < 90:
 		return "just under 9 in 10"
 	case percent >= 90.5:
 		return "a little over 9 in 10"
 	}
 	return fmt.Sprintf("about %.0f in 10", percent/10)
+}
+
+// Lasting is the chance that the bed lasts, in words and in per cent. Where the verdict is
+// in doubt the words do not stand: the number is said with the reading that contradicts it.
+func Lasting(p *planner.Plan) string {
+	chance := p.Bed.ChanceLasts
+	if p.InDoubt() {
+		return Odds(chance) + " only without that reading"
+	}
+	return Chance(chance) + " (" + Odds(chance) + ")"
 }
 
 // Bound says what limits the flow.

@@ -47,7 +47,7 @@ func moodOf(v planner.Verdict) Mood {
 func (s *Sheet) head(p planner.Plan, sys quantity.System) {
 	s.Title = cells.Safe(report.Heading(p))
 	s.Verdict = report.Judged(&p)
-	s.Chance = "Chance that it lasts: " + report.Chance(p.Bed.ChanceLasts) + " (" + report.Odds(p.Bed.ChanceLasts) + ")"
+	s.Chance = "Chance that it lasts: " + report.Lasting(&p)
 	s.Left = report.Remaining(p, sys)
 	if !throughBed(p) {
 		s.Mood, s.Verdict, s.Chance, s.Left = Good, "This wash asks nothing of the DI bed", "No step uses DI water", ""
