@@ -186,7 +186,7 @@ func TestAWordIsHeardWhereAValueIsAskedFor(t *testing.T) {
 	dir := mine(t)
 	said := saidIn(t, dir, "day", "start earlier", "start 7:45", "start noonish", "undo", "back")
 	assert.Contains(t, said, "07:45 to")
-	assert.Contains(t, said, "Undone.")
+	assert.Contains(t, said, "Undone: ")
 	assert.NotContains(t, said, `Read: "undo"`)
 	assert.NotContains(t, said, `Read: "start 7:45"`)
 }

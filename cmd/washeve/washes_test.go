@@ -59,7 +59,7 @@ func TestTwoWashesInTurn(t *testing.T) {
 	s.sees("Van wash: Marigold at Fernwater")
 	assert.Equal(t, strings.Replace(vanWash, "Juniper Flats", "Fernwater", 1), read(t, van))
 	s.press("u")
-	s.sees("Undone.")
+	s.sees("Undone: ")
 	assert.Equal(t, vanWash, read(t, van))
 	s.press("p", "3")
 	s.sees("Van wash: Marigold at Fernwater")

@@ -7,6 +7,7 @@ import (
 	"washeve/model"
 	"washeve/model/quantity"
 	"washeve/planner/drying"
+	"washeve/ui/history"
 )
 
 // commit puts a wash in force: it can be undone, and the plan follows.
@@ -18,14 +19,16 @@ func (m Model) commit(w model.Wash) Model {
 
 func (m Model) undone() Model {
 	was, past := m.history.Undone(poseOf(m.now))
+	words := history.UndoneWords(history.PartsOfWash(&m.now), history.PartsOfWash(new(was.in(m.now))))
 	m.now, m.history = was.in(m.now), past
-	return m.replan(m.now).say("Undone.")
+	return m.replan(m.now).say(words)
 }
 
 func (m Model) redone() Model {
 	next, past := m.history.Redone(poseOf(m.now))
+	words := history.RedoneWords(history.PartsOfWash(&m.now), history.PartsOfWash(new(next.in(m.now))))
 	m.now, m.history = next.in(m.now), past
-	return m.replan(m.now).say("Done again.")
+	return m.replan(m.now).say(words)
 }
 
 // state sets a field at once.

@@ -26,15 +26,16 @@ func (m Model) settle(w work) Model {
 	return m.save()
 }
 
-func (m Model) undone() Model { return m.settled("Undone.", m.history.Undone) }
+func (m Model) undone() Model { return m.settled(history.UndoneWords, m.history.Undone) }
 
-func (m Model) redone() Model { return m.settled("Done again.", m.history.Redone) }
+func (m Model) redone() Model { return m.settled(history.RedoneWords, m.history.Redone) }
 
-// settled goes a step through the history.
-func (m Model) settled(words string, step func(work) (work, history.Of[work])) Model {
+// settled goes a step through the history, and says what that changed.
+func (m Model) settled(words func(from, to []history.Part) string, step func(work) (work, history.Of[work])) Model {
 	w, past := step(m.now)
 	m.history = past
-	return m.settle(w).done(words)
+	said := words(history.PartsOf(m.now.stock()), history.PartsOf(w.stock()))
+	return m.settle(w).done(said)
 }
 
 // done says what was done, unless there is trouble to tell.

@@ -2,7 +2,6 @@ package rig
 
 import (
 	"errors"
-	"reflect"
 
 	"washeve/model/stock"
 	"washeve/ui/history"
@@ -25,19 +24,17 @@ func (m Model) settle(s stock.Stock) Model {
 
 func (m *Model) version() Version { return Version{m.now, m.example} }
 
-func (m Model) undone() Model { return m.settled("Undone", m.history.Undone) }
+func (m Model) undone() Model { return m.settled(history.UndoneWords, m.history.Undone) }
 
-func (m Model) redone() Model { return m.settled("Done again", m.history.Redone) }
+func (m Model) redone() Model { return m.settled(history.RedoneWords, m.history.Redone) }
 
-// settled goes a step through the history. An edit of the plan may show nothing here, and
-// is told.
-func (m Model) settled(words string, step func(Version) (Version, history.Of[Version])) Model {
+// settled goes a step through the history, and says what that changed: of the plan it may
+// be what is not shown here.
+func (m Model) settled(words func(from, to []history.Part) string, step func(Version) (Version, history.Of[Version])) Model {
 	v, past := step(m.version())
-	if reflect.DeepEqual(*v.Stock.Rig, *m.now.Rig) && reflect.DeepEqual(*v.Stock.Places, *m.now.Places) {
-		words += ": a change of the wash, which the plan shows"
-	}
+	said := words(history.PartsOf(m.now), history.PartsOf(v.Stock))
 	m.history, m.example = past, v.Example
-	return m.settle(v.Stock).done(words + ".")
+	return m.settle(v.Stock).done(said)
 }
 
 // kept saves. Items that the person took out go without another word, and the

@@ -8,6 +8,7 @@ import (
 	"washeve/model/quantity"
 	"washeve/planner"
 	"washeve/planner/split"
+	"washeve/ui/history"
 	"washeve/ui/report"
 )
 
@@ -116,11 +117,13 @@ func (m Model) surer(by int) Model {
 func (m Model) undone() Model {
 	w, past := m.history.Undone(m.now)
 	m.history = past
-	return m.settle(w).say("Undone.")
+	words := history.UndoneWords(history.PartsOfWash(&m.now), history.PartsOfWash(&w))
+	return m.settle(w).say(words)
 }
 
 func (m Model) redone() Model {
 	w, past := m.history.Redone(m.now)
 	m.history = past
-	return m.settle(w).say("Done again.")
+	words := history.RedoneWords(history.PartsOfWash(&m.now), history.PartsOfWash(&w))
+	return m.settle(w).say(words)
 }

@@ -32,13 +32,27 @@ func (m Model) settle(t model.Trip) Model {
 	return m.save()
 }
 
-func (m Model) undone() Model { return m.settled("Undone.", m.history.Undone) }
+func (m Model) undone() Model { return m.settled(history.UndoneWords, m.history.Undone) }
 
-func (m Model) redone() Model { return m.settled("Done again.", m.history.Redone) }
+func (m Model) redone() Model { return m.settled(history.RedoneWords, m.history.Redone) }
 
-// settled goes a step through the history.
-func (m Model) settled(words string, step func(Version) (Version, history.Of[Version])) Model {
-	v, past := step(m.version())
+// parts are what the trip is made of, beside another version: where only one of them has
+// it, the trip itself.
+func (v *Version) parts(beside *Version) []history.Part {
+	switch {
+	case v.Trips < beside.Trips:
+		return nil
+	case v.Trips > beside.Trips:
+		return []history.Part{{Kind: "trip", Name: "the trip " + v.Trip.Name, Item: &v.Trip}}
+	}
+	return history.PartsOfTrip(&v.Trip)
+}
+
+// settled goes a step through the history, and says what that changed.
+func (m Model) settled(say func(from, to []history.Part) string, step func(Version) (Version, history.Of[Version])) Model {
+	now := m.version()
+	v, past := step(now)
+	words := say(now.parts(&v), v.parts(&now))
 	m, err := m.turned(v)
 	switch {
 	case err != nil:
