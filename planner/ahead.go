@@ -43,9 +43,10 @@ const (
 type RunningOn struct {
 	Verdict  Verdict // of the next wash
 	Chance   quantity.Fraction
-	Job      quantity.Volume // the next wash with its flush
-	Washes   Band[float64]   // like the next one, until the limit
-	Known    bool            // a price is stated; the money below holds
+	Job      quantity.Volume              // the next wash with its flush
+	Washes   Band[float64]                // like the next one, until the limit
+	Price    quantity.Opt[quantity.Money] // of the fill, where it is stated
+	Known    bool                         // it is, and the fill gave water: the money below holds
 	Currency string
 	PerWash  float64 // so far; 0 before the first wash
 	// PerGallon is the price over the gallons so far, AtEnd over those that the
@@ -132,6 +133,7 @@ func runningOn(plan Plan) RunningOn {
 // cost sets the price of the fill against what it gave.
 func (run *RunningOn) cost(fill *FillPast, left quantity.Volume) {
 	money, known := fill.Price.Get()
+	run.Price = fill.Price
 	if !known || fill.Gallons <= 0 {
 		return
 	}

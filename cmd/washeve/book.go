@@ -115,7 +115,7 @@ func (b *book) sharing(rig model.Rig, places model.Places, wash model.Wash) (*pl
 func (p *program) entries(b *book) entry.Book {
 	return entry.Book{
 		Logger: b, Past: b.past, Learn: b.learn, Lag: b.lag, Clock: p.now,
-		NewID: func(at model.Moment) (string, error) { return model.NewID(at, rand.Reader) },
+		NewID: func(at model.Moment) (string, error) { return model.NewID(at, rand.Reader) }, Deeds: &entry.Deeds{},
 	}
 }
 

@@ -17,6 +17,17 @@ type Money struct {
 // MoneyExample shows how money is written.
 const MoneyExample = `"$185" or "185.50 EUR"`
 
+// NoCurrency is the reason of a price that is a bare number.
+const NoCurrency = "has no currency"
+
+// InCurrency is a bare number as a price in a currency, such as "$" or "EUR".
+func InCurrency(number, currency string) string {
+	if len([]rune(currency)) == 1 {
+		return currency + number
+	}
+	return number + " " + currency
+}
+
 // ParseMoney reads "$185", "185 USD" or "185.50 EUR".
 func ParseMoney(text string) (Money, error) {
 	fail := func(reason string) (Money, error) {
@@ -39,7 +50,7 @@ func ParseMoney(text string) (Money, error) {
 	code := strings.TrimSpace(rest[n:])
 	switch {
 	case sign == "" && code == "":
-		return fail("has no currency")
+		return fail(NoCurrency)
 	case sign != "" && code != "":
 		return fail("has two currencies")
 	case math.Signbit(number):

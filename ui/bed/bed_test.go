@@ -83,7 +83,7 @@ func TestFirstCupIsShownAndLeftOut(t *testing.T) {
 	assert.Contains(t, p.Seen(), "Used anyway")
 	readings = p.M.past.Present().Readings
 	assert.True(t, readings[len(readings)-1].Counts, "the person insists")
-	p.Keys("u")
+	p.Keys("u y")
 	readings = p.M.past.Present().Readings
 	assert.False(t, readings[len(readings)-1].Counts)
 }

@@ -61,8 +61,8 @@ func (m Model) addKeys() []keys.Binding {
 	if m.o.Refill == nil || m.err != nil {
 		noRefill = "there is no plan yet, so no amounts can be told"
 	}
-	if len(m.done) == 0 {
-		nothingDone = "nothing was written from here yet"
+	if m.o.Deeds.Count() == 0 {
+		nothingDone = "nothing was written since the program began"
 	}
 	return []keys.Binding{
 		keys.New("Log", add, "r", "reading", "r").Explained("add a reading after the bed: the flush is told first").Unless(nothing),
@@ -73,7 +73,7 @@ func (m Model) addKeys() []keys.Binding {
 		keys.New("Log", find, "/", "find", "/").Explained("find words in the log"),
 		keys.New("Log", salt, "s", "salt", "s").Explained("add a softener regenerated with salt"),
 		keys.New("Log", newOne, "n", "any entry", "n").Explained("add an entry of any kind, of any day"),
-		keys.New("Log", undo, "u", "undo", "u", "ctrl+z").Explained("strike out what was written from here last").Unless(nothingDone),
+		keys.New("Log", undo, "u", "undo", "u", "ctrl+z").Explained("strike out what was written last since the program began; it asks first").Unless(nothingDone),
 		keys.New("See", why, "y", "where from", "y").Explained("where each number comes from").Unless(nothing),
 		keys.New("See", units, "m", "units", "m").Explained("US or metric units"),
 	}

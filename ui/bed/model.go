@@ -48,8 +48,7 @@ type Model struct {
 	kinds   *form.Picker
 	ask     *form.Question[Model]
 
-	done   [][]string // what was written from here, for undo
-	kept   error      // why what is on the screen could not be written
+	kept   error // why what is on the screen could not be written
 	status string
 	alarm  bool
 }
@@ -62,6 +61,9 @@ type wrote struct {
 
 // New makes the screen. The first frame shows the whole answer.
 func New(o Options) Model {
+	if o.Deeds == nil {
+		o.Deeds = &entry.Deeds{}
+	}
 	m := Model{o: o, th: o.Theme, sys: o.Units, size: o.Size}.renewed()
 	m.began = m.length
 	return m
@@ -129,7 +131,7 @@ func (m Model) warn(text string) Model {
 // write appends entries and shows the new answer. On error what is on the screen
 // stays there.
 func (m Model) write(words string, entries ...model.Entry) Model {
-	ids, err := m.o.Write(entries...)
+	_, err := m.o.Write(entries...)
 	if err != nil {
 		if m.form == nil && m.reading == nil {
 			return m.warn("Not written: " + err.Error())
@@ -138,7 +140,6 @@ func (m Model) write(words string, entries ...model.Entry) Model {
 		return m.warn("Not written, as said above.")
 	}
 	m.kept, m.form, m.reading = nil, nil, nil
-	m.done = append(m.done[:len(m.done):len(m.done)], ids)
 	m.wrote = &wrote{words, m.plan.Bed.Remaining.P50}
 	return m.renewed().say(words).followed()
 }

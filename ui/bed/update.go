@@ -24,7 +24,6 @@ func (m Model) Update(msg tea.Msg) (screen.Screen, tea.Cmd) {
 	case tea.KeyMsg:
 		return m.key(msg)
 	case entry.Written:
-		m.done = append(m.done[:len(m.done):len(m.done)], msg.IDs...)
 		return m.seen(), nil
 	case entry.Learned:
 		return m.renewed().followed(), nil

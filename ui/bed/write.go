@@ -1,7 +1,9 @@
 package bed
 
 import (
+	"fmt"
 	"slices"
+	"time"
 
 	tea "github.com/charmbracelet/bubbletea"
 
@@ -50,7 +52,7 @@ func (m Model) state(body model.Body) Model {
 		b.Place, b.Bed, b.Pen = m.plan.Place, m.plan.BedName, m.o.Pen()
 		first = []string{"point", "reading", "flushed", "flush_water", "at", "flow", "temperature"}
 	case *model.Refill:
-		b.Bed = m.plan.BedName
+		b.Bed, b.Price = m.plan.BedName, m.o.PriceOf(m.plan.BedName)
 		first = []string{"resin", "resin_state", "price", "lot", "at"}
 	case *model.Regeneration:
 		if m.plan.Softener != nil {
@@ -186,17 +188,52 @@ func (m Model) use() Model {
 	return m.write("Used anyway, because you say so.", m.later(row.Entry.ID, c))
 }
 
-// undo strikes out what was written from here last.
+// undo asks, and then strikes out what was written last in this run of the program, on
+// whatever screen. What is struck out already is passed over.
 func (m Model) undo() Model {
-	last := m.done[len(m.done)-1]
-	var entries []model.Entry
-	for _, id := range slices.Backward(last) {
-		entries = append(entries, m.later(id, &model.Correction{Of: id, Strike: model.Yes}))
+	for ; m.o.Deeds.Count() > 0; m.o.Deeds.Drop(1) {
+		if rows := m.counting(m.o.Deeds.Last()); len(rows) > 0 {
+			what := deedWords(rows, m.o.Zone())
+			m.ask = &form.Question[Model]{
+				Text: "Strike out " + what + ", written last? " + m.th.YesOrNo(),
+				Yes:  func(m Model) Model { return m.takeBack(what, rows) },
+			}
+			return m
+		}
 	}
-	rest := m.done[:len(m.done)-1]
-	m = m.write("Undone: struck out.", entries...)
-	if m.kept == nil {
-		m.done = rest
+	return m.warn("All that was written since the program began is struck out.")
+}
+
+// counting are the entries of a deed that count, the last first.
+func (m Model) counting(ids []string) []model.Row {
+	var rows []model.Row
+	for _, id := range slices.Backward(ids) {
+		if row, ok := m.rowOf(id); ok && row.Standing != model.Struck {
+			rows = append(rows, row)
+		}
+	}
+	return rows
+}
+
+// deedWords name a deed by its first entry.
+func deedWords(rows []model.Row, zone *time.Location) string {
+	first := rows[len(rows)-1]
+	what := "the " + string(first.Entry.Kind()) + " of " + report.EntryDay(&first, zone)
+	if len(rows) > 1 {
+		what += fmt.Sprintf(" and %d more", len(rows)-1)
+	}
+	return what
+}
+
+func (m Model) takeBack(what string, rows []model.Row) Model {
+	entries := make([]model.Entry, len(rows))
+	for i, row := range rows {
+		entries[i] = m.later(row.Entry.ID, &model.Correction{Of: row.Entry.ID, Strike: model.Yes})
+	}
+	before := m.o.Deeds.Count()
+	m = m.write("Undone: "+what+" is struck out.", entries...)
+	if m.o.Deeds.Count() > before {
+		m.o.Deeds.Drop(2) // the striking is no deed of its own
 	}
 	return m
 }

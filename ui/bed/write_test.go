@@ -12,6 +12,7 @@ import (
 	"washeve/model"
 	"washeve/model/store/journal"
 	"washeve/planner"
+	"washeve/ui/entry"
 )
 
 // On failure what is stated stays on the screen, with the reason, and can be
@@ -97,15 +98,50 @@ func TestStrikingOutAndBack(t *testing.T) {
 func TestUndoStrikesOutWhatWasWritten(t *testing.T) {
 	o := seasonOptions(t)
 	p := play(t, o, "u")
-	assert.Contains(t, p.Seen(), "Not now: nothing was written from here yet")
+	assert.Contains(t, p.Seen(), "Not now: nothing was written since the program began")
 	given := p.M.past.Present().Gallons
 	p.Keys("w 3 0 enter w")
 	assert.Greater(t, p.M.past.Present().Gallons, given)
 	p.Keys("u")
+	assert.Contains(t, p.Seen(), "Strike out the wash of 2026-09-13")
+	p.Keys("n")
+	assert.Greater(t, p.M.past.Present().Gallons, given, "it asks first")
+	p.Keys("u y")
 	assert.InDelta(t, float64(given), float64(p.M.past.Present().Gallons), 1e-12)
-	assert.Contains(t, p.Seen(), "Undone")
+	assert.Contains(t, p.Seen(), "Undone: the wash of 2026-09-13")
 	p.Keys("u")
 	assert.Contains(t, p.Seen(), "nothing was written")
+}
+
+// What was written before the screen was left, or on another one, is undone as well; what
+// was struck out by hand meanwhile is passed over.
+func TestUndoReachesAllThatThisRunWrote(t *testing.T) {
+	o := seasonOptions(t)
+	o.Deeds = &entry.Deeds{}
+	play(t, o, "w 3 0 enter w s 4 enter w esc")
+	p := play(t, o, "u")
+	assert.Contains(t, p.Seen(), "Strike out the salt of")
+	p.Keys("n")
+	for row, ok := p.M.list.here(); ok && row.Entry.Kind() != model.SaltKind; row, ok = p.M.list.here() {
+		p.Keys("down")
+	}
+	p.Keys("x y u")
+	assert.Contains(t, p.Seen(), "Strike out the correction of")
+	p.Keys("y u y")
+	assert.Contains(t, p.Seen(), "Undone: the salt of")
+	p.Keys("u y u")
+	assert.Contains(t, p.Seen(), "Not now: nothing was written since the program began")
+}
+
+func TestAnUndoThatCannotBeWrittenIsNotLost(t *testing.T) {
+	o := seasonOptions(t)
+	p := play(t, o, "s 4 enter w")
+	o.book().Fail = errFull
+	p.Keys("u y")
+	assert.Contains(t, p.Seen(), "no space left")
+	o.book().Fail = nil
+	p.Keys("u y")
+	assert.Contains(t, p.Seen(), "Undone: the salt of")
 }
 
 func TestPuttingRight(t *testing.T) {
@@ -136,7 +172,16 @@ func TestTheLineInHandIsSeen(t *testing.T) {
 			labels[here[1]] = true
 			p.Keys("down")
 		}
-		assert.Contains(t, p.Seen(), "› identifier", kind)
+		assert.Contains(t, p.Seen(), "› log number", kind)
 		assert.Regexp(t, `line (\d+) of `+strconv.Itoa(len(labels))+`\n`, p.Seen(), kind)
 	}
+}
+
+// A price is known before the first gallon, and then it is no lack.
+func TestTheCostOfAFillThatGaveNothingYet(t *testing.T) {
+	o := seasonOptions(t)
+	p := play(t, o, "n down enter w")
+	require.IsType(t, &model.Refill{}, o.last().Body)
+	assert.Contains(t, p.Seen(), "$185.00  for this fill")
+	assert.NotContains(t, p.Seen(), "state the price")
 }

@@ -34,6 +34,7 @@ type Desk struct {
 	Lag    func() Lag // see [Book]
 	Clock  func() time.Time
 	NewID  func(model.Moment) (string, error)
+	Deeds  *Deeds // nil where nobody undoes
 	Theme  theme.Theme
 	Units  quantity.System
 	Size   layout.Size // of the screen, as it opens
@@ -52,6 +53,7 @@ type Book struct {
 	Lag   func() Lag
 	Clock func() time.Time
 	NewID func(model.Moment) (string, error)
+	Deeds *Deeds // of this run; nil where nobody undoes
 }
 
 // Lag is how far what is known of the log is behind.
@@ -122,7 +124,11 @@ func (d Desk) Write(entries ...model.Entry) ([]string, error) {
 		}
 		ids[i] = entries[i].ID
 	}
-	return ids, d.Logger.Append(entries...)
+	err := d.Logger.Append(entries...)
+	if err == nil {
+		d.Deeds.Note(ids)
+	}
+	return ids, err
 }
 
 // Look works out the plan and what lies ahead of its bed.
@@ -161,6 +167,14 @@ const notWritten = "Not written: put it right, or write it all the same."
 // allTheSame asks whether what is odd is to be written.
 func allTheSame(odd, answers string) string { return odd + " Write it all the same? " + answers }
 
+// PriceOf is what a fill of a bed costs, as the rig states it.
+func (d Desk) PriceOf(bed string) quantity.Opt[quantity.Money] {
+	if i := model.Find(d.Rig.Names("bed"), bed); i >= 0 {
+		return d.Rig.Beds[i].Price
+	}
+	return quantity.Opt[quantity.Money]{}
+}
+
 // Stated is a value as a person would have typed it: the text that is shown, and
 // no more digits than the text has. What cannot be typed is not stated.
 func Stated[Q quantity.Quantity](v Q, sys quantity.System) quantity.Opt[Q] {
@@ -173,7 +187,4 @@ func Stated[Q quantity.Quantity](v Q, sys quantity.System) quantity.Opt[Q] {
 }
 
 // Written tells a screen that is seen again that the log has grown.
-type Written struct {
-	// IDs are what was written, in the order of the deeds: each can be undone.
-	IDs [][]string
-}
+type Written struct{}

@@ -16,9 +16,10 @@ import (
 
 // Known is what a form may offer.
 type Known struct {
-	Names map[string][]string // by section: "bed", "place", ...
-	Clock func() time.Time    // what a moment is typed by; nil where none is at hand
-	Scale string              // of the pen, for a reading typed as a bare number
+	Names    map[string][]string // by section: "bed", "place", ...
+	Clock    func() time.Time    // what a moment is typed by; nil where none is at hand
+	Currency string              // of the rig's prices; "" where it states none
+	Scale    string              // of the pen, for a reading typed as a bare number
 }
 
 // KnownOf gathers the names of a rig and its places.
@@ -32,6 +33,9 @@ func KnownOf(rig model.Rig, places model.Places, clock func() time.Time) Known {
 	}
 	for i := range rig.Beds {
 		add("bed", &rig.Beds[i])
+		if price, given := rig.Beds[i].Price.Get(); given && k.Currency == "" {
+			k.Currency = price.Currency
+		}
 	}
 	for i := range rig.Softeners {
 		add("softener", &rig.Softeners[i])

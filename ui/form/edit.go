@@ -33,6 +33,7 @@ type Edit struct {
 	whole    bool   // the first letter takes the place of the text
 	Good     string // the last text that was right
 	Problem  error  // what is wrong with the text now
+	currency string // that a bare price is offered
 	Offer    string // text that would be right, where a bare number needs a unit
 	Replaced bool   // a right text was typed: Good differs from the start
 }
@@ -46,6 +47,12 @@ func Start(text, example string) Edit {
 	in.CursorEnd()
 	in.Focus()
 	return Edit{input: in, example: example, whole: text != "", Good: text}
+}
+
+// InCurrency is the edit that offers a currency for a price that is a bare number.
+func (e Edit) InCurrency(currency string) Edit {
+	e.currency = currency
+	return e
 }
 
 // Telling is the edit that says what a right text was read as; "" where the text says so.
@@ -164,6 +171,9 @@ func (e Edit) Before() string {
 func (e Edit) withUnit(text string) string {
 	var wrong *quantity.ParseError
 	unit := unitOf(e.example)
+	if errors.As(e.Problem, &wrong) && wrong.Reason == quantity.NoCurrency && e.currency != "" {
+		return quantity.InCurrency(strings.TrimSpace(text), e.currency)
+	}
 	if unit == "" || !errors.As(e.Problem, &wrong) || wrong.Reason != quantity.NoUnit {
 		return ""
 	}

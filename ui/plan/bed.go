@@ -21,7 +21,7 @@ func (m Model) openBed() tea.Cmd {
 func (m Model) desk() entry.Desk {
 	w := m.now
 	return entry.Desk{
-		Rig: w.rig, Places: w.places, Wash: w.wash, Logger: m.book.Logger, Clock: m.book.Clock, NewID: m.book.NewID, Lag: m.book.Lags,
+		Rig: w.rig, Places: w.places, Wash: w.wash, Logger: m.book.Logger, Clock: m.book.Clock, NewID: m.book.NewID, Deeds: m.book.Deeds, Lag: m.book.Lags,
 		Theme: m.th, Units: m.sys, Size: m.size,
 		Answer: func() (planner.Plan, *planner.Past, error) {
 			p, err := m.make(w.rig, w.places, w.wash)

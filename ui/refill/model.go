@@ -40,7 +40,6 @@ type Model struct {
 	touched    bool       // something of it was typed
 	written    bool
 	reading    *entry.Reading
-	wrote      [][]string    // what was written, deed by deed
 	readings   []string      // what was read of the new fill
 	last       *model.Sample // of the readings
 
@@ -83,7 +82,7 @@ func amountOf(v quantity.Volume, sys quantity.System) amount {
 
 // startFill fills the entry in with what is known.
 func (m Model) startFill() Model {
-	body := &model.Refill{Bed: m.plan.BedName, State: model.NewResin}
+	body := &model.Refill{Bed: m.plan.BedName, State: model.NewResin, Price: m.o.PriceOf(m.plan.BedName)}
 	if m.resin.volume > 0 {
 		body.Resin = quantity.Typed(m.resin.volume, m.resin.text)
 	}

@@ -98,9 +98,10 @@ func TestEveryCautionIsThere(t *testing.T) {
 
 func TestTheNewFillIsWritten(t *testing.T) {
 	o := desk(t)
+	o.Deeds = &entry.Deeds{}
 	p := play(t, o, "right right right right right right right right")
 	assert.Contains(t, p.Seen(), "The new fill, for the log")
-	p.Keys("enter '$199' enter enter '26-0900' enter")
+	p.Keys("enter ctrl+u '$199' enter enter '26-0900' enter")
 	assert.Error(t, p.M.Leave(), "stated and not written")
 	p.Keys("w")
 	assert.Contains(t, p.Seen(), "Written.")
@@ -120,8 +121,20 @@ func TestTheNewFillIsWritten(t *testing.T) {
 	assert.Contains(t, p.Seen(), "Read: 0 ppm NaCl, a first cup, not used.")
 	assert.Len(t, p.M.past.Present().Readings, 2)
 	back := p.Send(hands.Key("esc")).(screen.Back)
-	written, _ := back.With.(entry.Written)
-	assert.Len(t, written.IDs, 3, "the fill and two readings, each to be undone by itself")
+	assert.Equal(t, entry.Written{}, back.With)
+	assert.Equal(t, 3, o.Deeds.Count(), "the fill and two readings, each to be undone by itself")
+}
+
+// The rig's price is filled in, and a bare number is in the rig's currency.
+func TestThePriceComesFromTheRig(t *testing.T) {
+	for script, want := range map[string]string{"w": "$185", "enter ctrl+u '130' enter w": "$130"} {
+		o := desk(t)
+		p := play(t, o, "right right right right right right right right")
+		assert.Contains(t, p.Seen(), "$185")
+		p.Keys(script)
+		log := o.Logger.Log()
+		assert.Equal(t, want, log[len(log)-1].Body.(*model.Refill).Price.Words())
+	}
 }
 
 func TestFailedAppendKeepsTheFill(t *testing.T) {

@@ -98,7 +98,7 @@ func (m Model) act(does keys.Action, msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 func (m Model) leave() (screen.Screen, tea.Cmd) {
 	back := screen.Back{}
 	if m.written {
-		back.With = entry.Written{IDs: m.wrote}
+		back.With = entry.Written{}
 	}
 	return m, func() tea.Msg { return back }
 }
@@ -199,18 +199,12 @@ func (m Model) states(msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 
 // writeFill puts the new fill into the log.
 func (m Model) writeFill() Model {
-	ids, err := m.o.Write(m.fill.Entry())
-	if err != nil {
+	if _, err := m.o.Write(m.fill.Entry()); err != nil {
 		m.kept = err
 		return m.warn("Not written, as said above.")
 	}
-	m.kept, m.written, m.wrote = nil, true, m.noted(ids)
+	m.kept, m.written = nil, true
 	return m.looked().say("Written. The log counts a new fill from here; " + m.th.Key("right goes on.", "next goes on. On the Bed page undo strikes it out."))
-}
-
-// noted is what was written, with one deed more.
-func (m Model) noted(ids []string) [][]string {
-	return append(m.wrote[:len(m.wrote):len(m.wrote)], ids)
 }
 
 // looked takes up the plan of the new fill.
@@ -234,12 +228,11 @@ func (m Model) reads(msg tea.KeyMsg) Model {
 		return m.say("No reading added.")
 	case entry.Write:
 		s := r.Sample()
-		ids, err := m.o.Write(model.Entry{Body: s})
-		if err != nil {
+		if _, err := m.o.Write(model.Entry{Body: s}); err != nil {
 			m.kept = err
 			return m.warn("Not written, as said above.")
 		}
-		m.kept, m.reading, m.wrote = nil, nil, m.noted(ids)
+		m.kept, m.reading = nil, nil
 		return m.looked().took(s)
 	}
 	return m

@@ -252,5 +252,6 @@ func (m Model) log() error {
 	if len(lacks) == 0 {
 		return nil
 	}
-	return m.o.Logger.Append(lacks...)
+	_, err := m.o.Write(lacks...)
+	return err
 }
