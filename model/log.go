@@ -80,7 +80,7 @@ func (e *Entry) Fields() []Field {
 	}
 	return append(fields,
 		words("note", "note", "anything worth keeping", "windy, two faces by towel", 300, &e.Note),
-		idField("id", "identifier", "given by the program; the same in every copy of the log", &e.ID).required())
+		idField("id", "log number", "given by the program; the same in every copy of the log", &e.ID).required())
 }
 
 // Contradictions finds statements of the body that cannot be true together.

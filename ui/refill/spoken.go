@@ -50,7 +50,7 @@ func (m Model) fillTold(lines []talk.Thing) func() []string {
 		switch {
 		case th.Text == "":
 			open = append(open, th.Name)
-		case th.Name != "identifier":
+		case th.Name != "log number":
 			told = append(told, th.Name+": "+th.Text)
 		}
 	}

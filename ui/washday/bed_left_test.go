@@ -5,6 +5,7 @@ import (
 
 	"github.com/stretchr/testify/assert"
 
+	"washeve/model"
 	"washeve/model/quantity"
 	"washeve/planner"
 )
@@ -15,8 +16,25 @@ func TestABedWithNothingLeftSaysSo(t *testing.T) {
 	m.u.Outlook.Low, m.u.Outlook.Mid, m.u.Outlook.High = quantity.Some(quantity.Volume(0)), quantity.Some(quantity.Volume(0)), quantity.Some(quantity.Volume(0))
 	assert.Equal(t, "most likely nothing", m.leftWords())
 	var p planner.Plan
-	p.Bed.ChanceLasts = 0.05
-	assert.Equal(t, "Left in the bed: most likely nothing; a wash like this again: chance 5 %.", Model{}.bedLeftWords(p))
+	p.Bed.ChanceLasts, p.DI.Volume = 0.05, 30*quantity.Gallon
+	assert.Equal(t, "Left in the bed: most likely nothing; the whole wash again (30 gal of DI water): chance 5 %.", Model{}.bedLeftWords(p))
 	p.Bed.Remaining.P90 = 40 * quantity.Gallon
-	assert.Equal(t, "Left in the bed: as likely as not nothing, one time in ten 40 gal or more; a wash like this again: chance 5 %.", Model{}.bedLeftWords(p))
+	assert.Equal(t, "Left in the bed: as likely as not nothing, one time in ten 40 gal or more; the whole wash again (30 gal of DI water): chance 5 %.", Model{}.bedLeftWords(p))
+}
+
+// "Again" is the wash as it was planned, however little of it was done.
+func TestTheWashAgainIsTheWholeOne(t *testing.T) {
+	m := fresh(t, "").m
+	m.u.Plan.PlannedDI, m.u.Plan.PlannedFlow = quantity.Some(43.6*quantity.Gallon), quantity.Some(1.3*quantity.GPM)
+	asked := quantity.Volume(0)
+	m.o.Rest = func(_ model.Rig, _ model.Places, _ model.Wash, ran, left quantity.Volume, _ quantity.Flow) (planner.Plan, error) {
+		asked = ran + left
+		var p planner.Plan
+		p.Bed.ChanceLasts = 0.91
+		return p, nil
+	}
+	var little planner.Plan
+	little.Bed.ChanceLasts, little.DI.Volume, little.Flush.Volume = 0.999, 3*quantity.Gallon, 6*quantity.Gallon
+	assert.Equal(t, "the whole wash again (43.6 gal of DI water): chance 91 %.", m.againWords(little))
+	assert.InDelta(t, 43.6, asked.Gallons(), 1e-9, "which holds its flush")
 }

@@ -6,6 +6,7 @@ import (
 
 	"washeve/model"
 	"washeve/model/quantity"
+	"washeve/planner/washday"
 	"washeve/ui/cells"
 	"washeve/ui/keys"
 	"washeve/ui/layout"
@@ -188,9 +189,15 @@ func (m Model) offerWords() []string {
 	}
 	where := fmt.Sprintf("It stands at step %d of %d: %s", m.state.At+1, len(m.state.Steps), stepName(s))
 	clock := m.clock()
+	if s.Timed() {
+		clock = minutes(washday.Seconds(m.done().Spent)) + " of " + minutes(washday.Seconds(s.Duration.Or(0)))
+	}
+	if clock != "" {
+		clock += " have run"
+	}
 	switch {
 	case m.state.Running:
-		where += fmt.Sprintf(", with the time still running; its clock shows %s. If the water was turned off when the program ended, %s goes on without the time since %s",
+		where += fmt.Sprintf(", with the time still running: %s. If the water was turned off when the program ended, %s goes on without the time since %s",
 			clock, m.th.Key("o", "it was off"), m.u.Deeds[len(m.u.Deeds)-1].At.Wall.Format("15:04:05"))
 	case clock != "":
 		where += ", " + clock
