@@ -17,6 +17,7 @@ type stand struct {
 	states []learning.State
 	middle learning.State
 	soFar  quantity.Volume
+	fed    float64 // what the fill was given, in stated capacities; 0 where nobody counted
 	odd    float64 // ppm of the last reading where no bed explains it, else 0
 
 	unexplained []learning.Suspect // among the readings that were weighed
@@ -63,10 +64,20 @@ func (r *resin) decideAge(l *ledger, ages ager, b model.Bed, pen, scale quantity
 	s := ages(age)
 	r.doubt(l, &s, age, scale)
 	s.soFar = gallons
+	s.fed = fedBy(age.History)
 	if !counted {
 		s.soFar = r.load.Supply(r.whole * quantity.Capacity(s.middle.Factor*s.middle.Column.Used()))
 	}
 	return s
+}
+
+// fedBy is what uses brought to a bed, in stated capacities.
+func fedBy(uses []learning.Use) float64 {
+	sum := 0.0
+	for _, u := range uses {
+		sum += u.Capacities
+	}
+	return sum
 }
 
 // statedAge writes down what the rig says, and leaves a first cup out.

@@ -79,7 +79,7 @@ func (r *resin) foresee(s stand, a asked) BedOutlook {
 	}
 	return BedOutlook{
 		Resin: r.tank.Resin, Capacity: r.stated, Whole: r.whole,
-		Used:        r.whole * quantity.Capacity(s.middle.Factor*s.middle.Column.Used()),
+		Used:        r.whole * quantity.Capacity(s.used()),
 		ContactTime: quantity.Duration(r.beds()) * r.tank.ContactTime(a.main), Units: n, SoFar: s.soFar,
 		Remaining:   Band[quantity.Volume]{gallons(out.Remaining[0]), gallons(out.Remaining[1]), gallons(out.Remaining[2])},
 		ChanceLasts: quantity.Fraction(out.ChanceLasts),
@@ -87,6 +87,16 @@ func (r *resin) foresee(s stand, a asked) BedOutlook {
 		Before: layersOf(s.middle.Column), After: layersOf(after),
 		Curve: curve, Fill: r.fill(a),
 	}
+}
+
+// used is what the fill has taken, in stated capacities: what it was given, as counted, so
+// that no reading moves it, and no more than a bed in the middle of what is believed holds.
+// Where nobody counted it is what a reading makes likely.
+func (s *stand) used() float64 {
+	if s.fed <= 0 {
+		return s.middle.Factor * s.middle.Column.Used()
+	}
+	return min(s.fed, s.middle.Factor)
 }
 
 // outlook is that of the bed with its curve, or of the two of them, which have

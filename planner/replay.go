@@ -251,7 +251,7 @@ func nextFill(lessons []learning.Lesson) stand {
 // settle keeps how the bed stands at the fill's end.
 func (f *FillPast) settle() {
 	p := &f.posterior
-	f.stand = stand{belief: p.Belief(), states: p.States, middle: p.Middle(), soFar: f.Gallons}
+	f.stand = stand{belief: p.Belief(), states: p.States, middle: p.Middle(), soFar: f.Gallons, fed: fedBy(f.fill.Uses)}
 }
 
 // explain puts beside each reading what it should have shown.
