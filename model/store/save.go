@@ -16,7 +16,7 @@ import (
 
 // ErrChanged says that a file is no longer as it was read. Nothing was written;
 // load the folder again and repeat the change.
-var ErrChanged = errors.New("was changed on the disk by somebody else since it was read; nothing was written over")
+var ErrChanged = errors.New("was changed on the disk since it was read, by an editor or another program; nothing was written over")
 
 // NeedsRewrite says that a save would lose something a person wrote. Ask, then
 // call Rewrite.

@@ -138,7 +138,7 @@ func (j Job) adviceNote(options []Worth, states []State, feed float64, faster Tr
 	const told = 0.05 // a narrowing is an average: finer figures would promise too much
 	shrinks := quantity.ValueOf(quantity.Fraction(math.Round(float64(best.Shrinks)/told) * told))
 	if best.Shrinks < leastWorth {
-		return tag.Note{Code: ReadLater, Format: "No reading teaches much yet: whatever it holds, a bed like this one reads about the same. Read again after about %s more.",
+		return tag.Note{Code: ReadLater, Format: "No reading teaches much yet: a bed like this one reads about the same whatever it holds. Read again after about %s more.",
 			Values: []quantity.Value{quantity.ValueOf(j.wait(states, feed))}}
 	}
 	switch best.Code {

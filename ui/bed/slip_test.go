@@ -5,6 +5,10 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/assert"
+
+	"washeve/model/quantity"
+	"washeve/planner/learning"
+	"washeve/ui/cells"
 )
 
 // What no bed can show or give is asked about before it is written, and can be put right
@@ -29,4 +33,13 @@ func TestWhatLooksLikeASlipIsAskedAbout(t *testing.T) {
 		assert.Len(t, o.book().Kept, before+1, name)
 		assert.NoError(t, p.M.Leave(), name)
 	}
+}
+
+// What a note is cut to where room is short ends as a sentence does.
+func TestAdviceIsCutAtASentence(t *testing.T) {
+	note := learning.Job{Main: learning.Use{Capacities: 1.0 / 300, Units: 27}, Limit: 0.03}.Advise(learning.Start().Learn(learning.Fill{}).States, 300, learning.Trial{}).Note
+	lines := cells.Clauses(note.Text(quantity.US)+" e evidence tells more.", 78, 1, "")
+	assert.Equal(t, []string{"No reading teaches much yet."}, lines)
+	lines = cells.Clauses(note.Text(quantity.US)+" e evidence tells more.", 90, 1, "")
+	assert.Equal(t, []string{"No reading teaches much yet: a bed like this one reads about the same whatever it holds."}, lines)
 }

@@ -46,7 +46,7 @@ func TestANoSaysWhatCanBeDone(t *testing.T) {
 // else went wrong is not.
 func TestAChangedFileIsToldWithWhatReadsItAnew(t *testing.T) {
 	changed := fmt.Errorf("rig.toml %w", store.ErrChanged)
-	assert.Equal(t, "Not saved, but still here: rig.toml was changed on the disk by somebody else since it was read; nothing was written over; A reads it anew, then repeat your change", keeping.NotSaved(changed, theme.Theme{}))
+	assert.Equal(t, "Not saved, but still here: rig.toml was changed on the disk since it was read, by an editor or another program; nothing was written over; A reads it anew, then repeat your change", keeping.NotSaved(changed, theme.Theme{}))
 	assert.Contains(t, keeping.NotSaved(changed, theme.New(theme.Options{Words: true})), "; reload reads it anew")
 	assert.Equal(t, "Not saved, but still here: the disk is full", keeping.NotSaved(errors.New("the disk is full"), theme.Theme{}))
 	assert.NotEmpty(t, keeping.AnewKey("Keep", true, theme.Theme{}).Blocked, "the example is in no file")

@@ -78,7 +78,7 @@ func Lasting(p *planner.Plan) string {
 func Bound(b planner.Bound) string {
 	switch b {
 	case planner.ByRating:
-		return "the maker's rating"
+		return "the maker's most"
 	case planner.ByContactTime:
 		return "contact time"
 	case planner.ByFaceVelocity:
