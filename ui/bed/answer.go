@@ -207,10 +207,10 @@ func (m Model) orderRow() report.Row {
 func (m Model) costRow() report.Row {
 	run := m.ahead.Running
 	if price, given := run.Price.Get(); given && !run.Known {
-		return report.Row{Label: "cost", Value: report.Money(price.Amount(), price.Currency), Note: "for this fill; a gallon's cost comes with the first that it gives"}
+		return report.Row{Label: "cost", Value: report.Money(price.Amount(), price.Currency), Note: "for this fill; of a gallon once it has given some"}
 	}
 	if !run.Known {
-		return report.Row{Label: "cost", Value: "not known", Note: "state the price of a fill, in the rig or with the change of resin"}
+		return report.Row{Label: "cost", Value: "not known", Note: "state the price, in the rig or with the change of resin"}
 	}
 	unit, per := "a gallon", quantity.Gallon
 	if m.sys == quantity.Metric {
