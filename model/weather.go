@@ -79,17 +79,17 @@ func (w *Wash) dayFields() []Field {
 	}
 }
 
-// OnAnotherDay is the wash without its day, and without the weather, which is that day's
-// alone. Weather tells that there was some.
+// OnAnotherDay is the wash without its day, and without the start and the weather, which
+// are that day's alone. Weather tells that there was some.
 func (w Wash) OnAnotherDay() (other Wash, weather bool) {
-	w.Date = quantity.Opt[Date]{}
 	for _, f := range w.dayFields() {
 		switch f.Key {
-		case "heading", "start": // where and how it is done
+		case "heading", "start": // no weather
 		default:
 			weather = weather || f.Given()
 		}
 	}
+	w.Date, w.Start = quantity.Opt[Date]{}, quantity.Opt[TimeOfDay]{}
 	w.Low, w.High, w.DewPoint = quantity.Opt[quantity.Temperature]{}, quantity.Opt[quantity.Temperature]{}, quantity.Opt[quantity.Temperature]{}
 	w.Humidity, w.HumidityAt = quantity.Opt[quantity.Fraction]{}, quantity.Opt[TimeOfDay]{}
 	w.Wind, w.Sky = quantity.Opt[quantity.Speed]{}, ""

@@ -21,7 +21,7 @@ func TestWeatherIsOfItsDay(t *testing.T) {
 			left = append(left, f.Key)
 		}
 	}
-	assert.Equal(t, []string{"date", "low", "high", "humidity", "humidity_at", "dew_point", "wind", "sky"}, left)
+	assert.Equal(t, []string{"date", "start", "low", "high", "humidity", "humidity_at", "dew_point", "wind", "sky"}, left)
 	assert.True(t, w.Low.Given(), "what is given stays as it is")
 	again, weather := other.OnAnotherDay()
 	assert.False(t, weather)

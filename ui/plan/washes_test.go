@@ -81,10 +81,11 @@ func TestTheStartTellsWhichWashIsInHand(t *testing.T) {
 // Weather is of a day: a new wash has none, and is planned as any without weather is.
 func TestANewWashHasNoWeatherYet(t *testing.T) {
 	o, kept, _ := twoWashes(t)
-	set(t, &o.Wash, map[string]string{"low": "58 F", "high": "86 F", "sky": "clear", "heading": "north"})
+	set(t, &o.Wash, map[string]string{"low": "58 F", "high": "86 F", "sky": "clear", "heading": "north", "start": "14:15"})
 	p := play(t, o, "N ctrl+u 'Saturday wash' enter")
 	assert.Contains(t, p.Says(), "New, in its own file: Saturday wash. Undo starts anew. Its weather is not stated yet: it was the other day's.")
 	assert.False(t, kept.wash.Low.Given() || kept.wash.High.Given() || kept.wash.Sky != "")
+	assert.False(t, kept.wash.Start.Given(), "the start went by the other day's weather")
 	assert.Equal(t, "north", kept.wash.Heading.Words())
 	require.Len(t, p.M.now.others, 2)
 	assert.Equal(t, "58 F", p.M.now.others[0].Wash.Low.Words(), "the other keeps its own")
