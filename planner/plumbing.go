@@ -69,33 +69,17 @@ func (t tool) ownRate(s model.Stage) (quantity.Coverage, tag.Source) {
 	return usual, practice("a steady hand; your own logged washes are better")
 }
 
-// Usual hoses of a rig that states none. PRACTICE.
-var (
-	usualBore   = quantity.Some(0.625 * quantity.Inch)
-	usualLength = quantity.Some(50 * quantity.Foot)
-)
-
-func usualHoses() []model.Hose {
-	return []model.Hose{
-		{Name: "hose to the tanks", Bore: usualBore, Length: usualLength, Run: model.SupplyRun},
-		{Name: "hose to the sprayer", Bore: usualBore, Length: usualLength, Run: model.SprayRun},
-	}
-}
-
 // layPlumbing decides the chain and finds what every sprayer draws from it.
 func layPlumbing(l *ledger, c chosen, r resin, temperature quantity.Temperature) plumbing {
 	p := plumbing{
-		supply: flow.SupplyOf(&c.place), hoses: c.hoses, temperature: temperature,
+		supply: flow.SupplyOf(&c.place), temperature: temperature,
 		bed: packing(r.tank.Resin, r.tank.Diameter), behind: r.behind,
 	}
 	for _, a := range p.supply.Assumed {
 		l.assume(a)
 	}
 	l.warnings = append(l.warnings, p.supply.Contradictions...)
-	if len(p.hoses) == 0 {
-		p.hoses = usualHoses()
-		l.assume(Assumption{Name: "hoses", Words: "5/8 in x 50 ft before and after the tanks", Source: practice("a usual set")})
-	}
+	p.hoses = layHoses(l, c.hoses)
 	if s := c.softener; s != nil {
 		resin := softenerResin(l, s)
 		packed := packing(resin, take(l, "softener tank diameter", s.Diameter, bed.UsualDiameter(resin), practice("the proportions of half a cubic foot in 8 in")))
