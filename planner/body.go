@@ -54,7 +54,7 @@ func measureBody(l *ledger, c chosen, temperature quantity.Temperature) []face {
 		b.Slides = v.SlideOuts.Or(0)
 	}
 	skin := model.Surface(takeWords(l, "vehicle skin", string(v.Skin), string(surface.UsualSkin), practice("most coaches")))
-	roof := model.Surface(takeWords(l, "vehicle roof skin", string(v.RoofSkin), string(surface.UsualRoof), practice("most coaches")))
+	roof := model.Surface(takeWords(l, "vehicle roof skin", string(v.RoofSkin), string(surface.UsualRoof(shape, skin)), roofSource(shape)))
 	pause := take(l, "drip before final rinse", c.wash.Pause, UsualPause, practice("a walk around the vehicle"))
 	nu := water.KinematicViscosity(temperature)
 	faces := make([]face, 0, len(model.Sides()))
@@ -76,6 +76,13 @@ func widthSource(shape model.Shape) tag.Source {
 		return tag.Source{Tag: tag.Published, Text: "23 CFR 658.15: 102 in, the widest that a US road allows"}
 	}
 	return practice("a usual body of this shape")
+}
+
+func roofSource(shape model.Shape) tag.Source {
+	if shape == model.Coach || shape == model.Trailer {
+		return practice("most coaches and trailers; state paint where it is painted")
+	}
+	return practice("as the sides, on a car, a pickup or a van")
 }
 
 // known puts what the user knows of a face over the defaults.

@@ -47,7 +47,7 @@ type chosen struct {
 func choose(rig model.Rig, places model.Places, wash model.Wash) (chosen, error) {
 	d := rig.Defaults
 	c := chosen{wash: wash, hoses: rig.Hoses, sprayers: rig.Sprayers, defaults: d}
-	vehicle, err := pick("vehicle", rig.Vehicles, func(v model.Vehicle) string { return v.Name }, wash.Vehicle, d.Vehicle)
+	vehicle, err := pickVehicle(rig, wash)
 	if err != nil {
 		return c, err
 	}
@@ -78,6 +78,10 @@ func choose(rig model.Rig, places model.Places, wash model.Wash) (chosen, error)
 		c.pen = *pen
 	}
 	return c, c.complete()
+}
+
+func pickVehicle(rig model.Rig, wash model.Wash) (*model.Vehicle, error) {
+	return pick("vehicle", rig.Vehicles, func(v model.Vehicle) string { return v.Name }, wash.Vehicle, rig.Defaults.Vehicle)
 }
 
 func sprayerName(s model.Sprayer) string { return s.Name }

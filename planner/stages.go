@@ -6,6 +6,7 @@ import (
 	"washeve/model"
 	"washeve/model/quantity"
 	"washeve/planner/rinse"
+	"washeve/planner/surface"
 	"washeve/planner/tag"
 )
 
@@ -40,13 +41,24 @@ func (r rinser) ppm(w model.Water) float64 {
 	return r.raw
 }
 
+// UsualStages are those of a wash that states none, by the rig: whether a softener stands
+// in it, and which vehicle is washed.
+func UsualStages(rig model.Rig, wash model.Wash) []model.Stage {
+	softener := len(rig.Softeners) > 0 && model.Find([]string{model.NoSoftener}, wash.Softener) < 0
+	roof := false
+	if v, err := pickVehicle(rig, wash); err == nil {
+		roof = surface.RoofShows(v.Shape, v.RoofSkin)
+	}
+	return rinse.UsualStages(softener, roof)
+}
+
 // stagesOf gives the stages of the wash, the usual ones where none is stated,
 // and warns of softened water without a softener.
 func stagesOf(l *ledger, c chosen) []model.Stage {
 	stages := c.wash.Stages
 	if len(stages) == 0 {
 		l.assume(Assumption{Name: "stages", Words: "pre-rinse, soap, contact wash, rinse, final rinse", Source: practice("the usual order")})
-		stages = rinse.UsualStages(c.softener != nil)
+		stages = rinse.UsualStages(c.softener != nil, surface.RoofShows(c.vehicle.Shape, c.vehicle.RoofSkin))
 	}
 	out := make([]model.Stage, len(stages))
 	for i, s := range stages {

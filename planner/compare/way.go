@@ -10,7 +10,6 @@ import (
 	"washeve/model"
 	"washeve/model/quantity"
 	"washeve/planner"
-	"washeve/planner/rinse"
 )
 
 // Case is all that a wash is planned from; or a trip, and then the wash says nothing.
@@ -68,7 +67,7 @@ func (c *Case) softener() bool {
 // be changed.
 func (c *Case) stated() {
 	if len(c.Wash.Stages) == 0 {
-		c.Wash.Stages = rinse.UsualStages(c.softener())
+		c.Wash.Stages = planner.UsualStages(c.Rig, c.Wash)
 	}
 }
 

@@ -73,14 +73,17 @@ func UsualCoverage(stage model.Stage, tool model.Tool) quantity.Coverage {
 	return rate
 }
 
-// UsualStages is the wash that nobody described: everything but the roof gets
-// the final rinse. Without a softener, raw water takes the softened one's place.
-func UsualStages(softener bool) []model.Stage {
+// UsualStages is the wash that nobody described: everything gets the final rinse, the
+// roof where it shows. Without a softener, raw water takes the softened one's place.
+func UsualStages(softener, roof bool) []model.Stage {
 	soft := model.Softened
 	if !softener {
 		soft = model.Raw
 	}
 	body := []model.Side{model.Left, model.Right, model.Front, model.Rear}
+	if roof {
+		body = model.Sides()
+	}
 	return []model.Stage{
 		{Name: "pre-rinse", Water: model.Raw},
 		{Name: "soap", Water: soft},

@@ -54,12 +54,14 @@ func TestResidue(t *testing.T) {
 }
 
 func TestTheUsualWashEndsWithDIOnAllButTheRoof(t *testing.T) {
-	stages := UsualStages(true)
+	stages := UsualStages(true, false)
 	last := stages[len(stages)-1]
 	assert.True(t, last.Final)
 	assert.Equal(t, model.DI, last.Water)
 	assert.NotContains(t, last.Faces, model.Roof)
-	for _, s := range UsualStages(false) {
+	low := UsualStages(true, true)
+	assert.Equal(t, model.Sides(), low[len(low)-1].Faces, "a roof that shows gets it as well")
+	for _, s := range UsualStages(false, false) {
 		assert.NotEqual(t, model.Softened, s.Water)
 	}
 }

@@ -80,7 +80,7 @@ func TestEveryFaceIsMadeOfOneWhole(t *testing.T) {
 	for _, shape := range []model.Shape{model.Coach, model.Trailer, model.Van, model.Pickup, model.Car} {
 		for _, side := range model.Sides() {
 			whole := quantity.Fraction(0)
-			for _, s := range Shares(shape, side, UsualSkin, UsualRoof) {
+			for _, s := range Shares(shape, side, UsualSkin, UsualRoof(shape, UsualSkin)) {
 				assert.Positive(t, float64(s.Part))
 				whole += s.Part
 			}

@@ -145,7 +145,7 @@ func (in *Input) stages(wash model.Wash, dirt model.Dirt, rinseOnly bool) []mode
 	softener := len(in.Rig.Softeners) > 0 && !strings.EqualFold(wash.Softener, model.NoSoftener)
 	stages := wash.Stages
 	if len(stages) == 0 {
-		stages = rinse.UsualStages(softener)
+		stages = planner.UsualStages(in.Rig, wash)
 	}
 	var out []model.Stage
 	for _, s := range stages {
