@@ -7,6 +7,7 @@ import (
 	tea "github.com/charmbracelet/bubbletea"
 
 	"washeve/model"
+	"washeve/planner"
 	"washeve/ui/cells"
 	"washeve/ui/day"
 	"washeve/ui/report"
@@ -58,6 +59,12 @@ func (m *Model) daySummary() (string, theme.Ink) {
 	return "no start yet", m.th.Text
 }
 
+// needs names the first thing that the day is not known without, and the key to it.
+func needs(d *planner.DayPlan) string {
+	what, _, _ := strings.Cut(d.Unknown[0], ":")
+	return "needs " + strings.TrimSuffix(what, " of the day") + ": d"
+}
+
 // dayRow is the day in one line of the answer: when to begin, and with what where there is
 // room for it beside that some face hurries.
 func (m *Model) dayRow(room int) report.Row {
@@ -70,8 +77,7 @@ func (m *Model) dayRow(room int) report.Row {
 	case d.Chosen.Given() || d.Recommended.Given():
 		row.Value = d.Start.Label
 	case len(d.Unknown) > 0:
-		what, _, _ := strings.Cut(d.Unknown[0], ":")
-		row.Note = "needs " + strings.TrimSuffix(what, " of the day") + ": d"
+		row.Note = needs(d)
 	default:
 		row.Note = "no fit start: see " + m.th.Key("D", "day")
 	}
@@ -79,7 +85,12 @@ func (m *Model) dayRow(room int) report.Row {
 		return row
 	}
 	row.Note = string(d.Start.Turns[0].Side) + " first, done " + report.Clock(d.Start.End)
-	if !d.Start.Easy {
+	switch {
+	case len(d.Unknown) > 0: // nobody can tell whether a face hurries
+		if row.Note = "drying " + needs(d); cells.Width(row.Note) > room {
+			row.Note = needs(d)
+		}
+	case !d.Start.Easy:
 		hurry := "some hurry: see " + m.th.Key("D", "day")
 		row.Note = string(d.Start.Turns[0].Side) + " first, " + hurry
 		if cells.Width(row.Note) > room {

@@ -37,6 +37,11 @@ func TestDayIsALineOfTheAnswer(t *testing.T) {
 	o := known(t)
 	sample.Set(&o.Wash, map[string]string{"wind": ""})
 	assert.Contains(t, play(t, o, "").Seen(), "needs wind: d")
+	sample.Set(&o.Wash, map[string]string{"start": "14:15"})
+	p = play(t, o, "")
+	assert.Contains(t, p.Seen(), "begin         14:15  drying needs wind: d", "a hurry is not known where drying is not")
+	assert.NotContains(t, p.Seen(), "hurry")
+	sample.Set(&o.Wash, map[string]string{"start": ""})
 	sample.Set(&o.Wash, map[string]string{"wind": "3 mph", "low": "-30 F", "high": "-20 F", "dew_point": "-40 F"})
 	assert.Contains(t, play(t, o, "").Seen(), "no fit start: see D")
 }
