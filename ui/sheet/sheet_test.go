@@ -184,6 +184,21 @@ func forms(s sheet.Sheet) map[string]string {
 	return out
 }
 
+// Wide figures leave a reason less room: it takes another line, and none of it is lost.
+func TestAReasonIsNeverCut(t *testing.T) {
+	for _, drawn := range []string{"14.8 gal, 11 min", "14.8 gal, 1 h 11 min"} {
+		s := example(t, quantity.US, asItIs)
+		require.Equal(t, "it drips on the sides", s.Day.Turns[0].WhyShort)
+		s.Day.Turns[1].DI, s.Day.Turns[1].Section = drawn, "not known"
+		page := sheet.Text(s, false)
+		fits(t, page, false)
+		_, after, found := strings.Cut(page, "[ ] roof ")
+		require.True(t, found)
+		roof, _, _ := strings.Cut(after, "[ ]")
+		assert.Contains(t, strings.Join(strings.Fields(roof), " "), "it drips on the sides")
+	}
+}
+
 func TestAWashWithoutDIHasNoGate(t *testing.T) {
 	s := example(t, quantity.US, short)
 	assert.False(t, s.Gate.Present)

@@ -160,27 +160,41 @@ func (w writer) turns(d Day, why bool) []string {
 	if d.Timed {
 		t = report.Table{Head: []string{"    face", "when", "DI", "section", "dries"}, Numeric: []bool{false, false, false, true, true}}
 	}
-	if d.Timed && why {
-		t.Head, t.Numeric = append(t.Head, "because"), append(t.Numeric, false)
-	}
 	for _, turn := range d.Turns {
 		row := []string{box + turn.Face, turn.DI, turn.Outlook}
 		if d.Timed {
 			row = []string{box + turn.Face, turn.From + "-" + turn.To, turn.DI, turn.Section, turn.Dries}
-		}
-		if d.Timed && why {
-			row = append(row, turn.WhyShort)
 		}
 		t.Rows = append(t.Rows, row)
 	}
 	if len(t.Rows) == 0 {
 		return nil
 	}
+	if d.Timed && why {
+		t = w.because(t, d)
+	}
 	lines := report.Columns(t)
 	for i, line := range lines {
 		lines[i] = w.line(w.say(line))
 	}
 	return lines
+}
+
+// because is a table of the faces with the reason for each one's place in the room that
+// is left, on as many lines as that takes.
+func (w writer) because(t report.Table, d Day) report.Table {
+	const leastRoom = 8
+	room := max(PageColumns-cells.Width(w.say(report.Columns(t)[0]))-2, leastRoom)
+	out := report.Table{Head: append(t.Head, "because"), Numeric: append(t.Numeric, false)}
+	for i, row := range t.Rows {
+		for n, line := range cells.Wrap(w.say(d.Turns[i].WhyShort), room) {
+			if n > 0 {
+				row = make([]string, len(t.Head))
+			}
+			out.Rows = append(out.Rows, append(row, line))
+		}
+	}
+	return out
 }
 
 // steps is a table of the stages. Under a row stands what differs from the
