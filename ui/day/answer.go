@@ -104,8 +104,11 @@ func (m Model) headLines(d *planner.DayPlan, width int) []string {
 		mark, ink, words = m.th.Marks.Good, m.th.Good, "easy: no face hurries"
 	}
 	lines = append(lines, ink.On(cells.Clip(mark+" "+words, width, m.th.Marks.More)))
-	lines = append(lines, m.th.Muted.On(cells.Clip(report.DayBest(d, m.th.Key("recommended (R)", "recommended")), width, m.th.Marks.More)))
-	return lines
+	best := report.DayBest(d, m.th.Key("recommended (R)", "recommended"))
+	if whole := "no start is easy; " + best; d.Recommended.Given() && !d.NotAfter.Given() && cells.Width(whole) <= width {
+		best = whole
+	}
+	return append(lines, m.th.Muted.On(cells.Clip(best, width, m.th.Marks.More)))
 }
 
 const (

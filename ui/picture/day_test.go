@@ -7,6 +7,7 @@ import (
 	"testing"
 	"time"
 
+	"github.com/charmbracelet/x/ansi"
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
@@ -56,6 +57,25 @@ func TestDayPictures(t *testing.T) {
 			name = "day-plain.txt"
 		}
 		golden.Check(t, *update, name, b.String())
+	}
+}
+
+// The bar is of hours, not of starts: beside it stands which, and that no start is easy where
+// the wash takes longer than they last.
+func TestTheBarOfEasyHoursIsNamed(t *testing.T) {
+	for _, c := range []struct {
+		values map[string]string
+		words  string
+	}{
+		{nil, "hours in which no face hurries"},
+		{map[string]string{"heading": "225", "date": "2026-12-21"}, "hours, but no start is easy"},
+	} {
+		d := dayPlan(t, c.values)
+		require.NotEmpty(t, d.Windows)
+		require.Equal(t, c.values == nil, d.NotAfter.Given())
+		bar := ansi.Strip(picture.Strip{Day: d}.Draw(plain(), layout.Size{W: 80, H: 20})[1])
+		assert.Contains(t, bar, "  "+c.words)
+		assert.LessOrEqual(t, len(bar), 80)
 	}
 }
 

@@ -143,7 +143,8 @@ func (s Strip) hours(th theme.Theme, paper sheet, c columns) {
 	})
 }
 
-// easy marks the easy hours: no face hurries.
+// easy marks the easy hours: no face hurries. Beside them stands what they are, and
+// whether a wash fits into them.
 func (s Strip) easy(th theme.Theme, paper sheet, c columns) {
 	const row = 1
 	paper.write(0, row, "easy", th.Muted)
@@ -159,7 +160,38 @@ func (s Strip) easy(th theme.Theme, paper sheet, c columns) {
 	}
 	if len(s.Day.Windows) == 0 {
 		paper.write(from, row, cells.Clip(s.noWindow(), c.end()-from, th.Marks.More), th.Muted)
+		return
 	}
+	gap := widest(paper, row, stripMargin, c.end())
+	for _, words := range s.windowWords() {
+		if cells.Width(words)+4 <= gap.W {
+			paper.write(gap.X+2, row, words, th.Muted)
+			break
+		}
+	}
+}
+
+// windowWords tell what the easy hours are, the longest words first.
+func (s Strip) windowWords() []string {
+	if s.Day.NotAfter.Given() {
+		return []string{"hours in which no face hurries", "no face hurries", "hours"}
+	}
+	return []string{"easy hours, but the wash takes longer: no start is easy", "easy hours, but no start is easy", "hours, but no start is easy", "no start is easy"}
+}
+
+// widest is the widest blank stretch of a row.
+func widest(paper sheet, row, from, end int) layout.Rect {
+	best := layout.Rect{X: from, Y: row, H: 1}
+	for x := from; x < end; x++ {
+		first := x
+		for x < end && paper.blank(x, row) {
+			x++
+		}
+		if x-first > best.W {
+			best.X, best.W = first, x-first
+		}
+	}
+	return best
 }
 
 // noWindow says why there is no easy hour.
