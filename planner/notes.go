@@ -54,7 +54,7 @@ func (p *Plan) tellBed(l *ledger, c chosen, r resin, a asked) {
 
 func (p *Plan) tellFlow(l *ledger, c chosen, chain plumbing, at flow.Operating) {
 	if held := p.Cap.Held(); p.Sprayer.OpenHose > held.Flow {
-		l.warn("open-hose", "An open hose would push %s through the bed, over the cap of %s: never fill buckets from it wide open.", quantity.ValueOf(p.Sprayer.OpenHose), quantity.ValueOf(held.Flow))
+		l.warn("open-hose", "An open hose would push %s through the bed, over the cap of %s: never fill buckets from it wide open.", quantity.ValueOf(p.Sprayer.OpenHose), quantity.AtMost(held.Flow))
 	}
 	if !p.Sprayer.Enough {
 		l.warnings = append(l.warnings, at.Why)
@@ -81,7 +81,7 @@ func (p *Plan) tellOverCap(l *ledger) {
 	}
 	for _, s := range p.Stages {
 		if s.Water == model.DI && s.Flow > p.Cap.Flow {
-			l.warn("over-cap", s.Name+": %s through the bed, and the cap is %s. Throttle it until a one-gallon jug takes %s or longer.", quantity.ValueOf(s.Flow), quantity.ValueOf(p.Cap.Flow), quantity.ValueOf(p.Cap.JugSeconds))
+			l.warn("over-cap", s.Name+": %s through the bed, and the cap is %s. Throttle it until a one-gallon jug takes %s or longer.", quantity.ValueOf(s.Flow), quantity.AtMost(p.Cap.Flow), quantity.AtLeast(p.Cap.JugSeconds))
 		}
 	}
 }

@@ -42,6 +42,11 @@ func quantityReason[Q quantity.Quantity](number string, q Q, formula string, sou
 	return Reason{Number: number, Value: quantity.ValueOf(q), Formula: formula, Source: source, Inputs: inputs}
 }
 
+// capReason is [quantityReason] for a flow that is a limit.
+func capReason(number string, limit quantity.Flow, formula string, source tag.Source, inputs ...Assumption) Reason {
+	return Reason{Number: number, Value: quantity.AtMost(limit), Formula: formula, Source: source, Inputs: inputs}
+}
+
 func wordsReason(number, result, formula string, source tag.Source, inputs ...Assumption) Reason {
 	return Reason{Number: number, Result: result, Formula: formula, Source: source, Inputs: inputs}
 }
@@ -75,20 +80,20 @@ func (p *Plan) reasonCap(l *ledger, r resin, a asked) {
 	for _, c := range p.Cap.Caps {
 		switch c.Name {
 		case ByRating:
-			l.explain(quantityReason("cap: rated", c.Flow, "the most that the maker allows", yours))
+			l.explain(capReason("cap: rated", c.Flow, "the most that the maker allows", yours))
 		case ByContactTime:
-			l.explain(quantityReason("cap: contact time", c.Flow, "resin volume / least empty-bed contact time", practice("90 s"), Assumption{Name: "resin", Value: p.Bed.Resin.AsResin()}))
+			l.explain(capReason("cap: contact time", c.Flow, "resin volume / least empty-bed contact time", practice("90 s"), Assumption{Name: "resin", Value: p.Bed.Resin.AsResin()}))
 		case ByFaceVelocity:
-			l.explain(quantityReason("cap: face velocity", c.Flow, "15 gpm/ft2 x cross section of the tank", published("AWWA/ASCE, Water Treatment Plant Design, 4th ed., 2005"), input("tank diameter", r.tank.Diameter)))
+			l.explain(capReason("cap: face velocity", c.Flow, "15 gpm/ft2 x cross section of the tank", published("AWWA/ASCE, Water Treatment Plant Design, 4th ed., 2005"), input("tank diameter", r.tank.Diameter)))
 		case ByExchange:
-			l.explain(quantityReason("cap: exchange", c.Flow, "the flow at which the outlet passes your limit at the end of this job, with the bed as it stands; zero where no flow keeps it", published("Wilson and Geankoplis 1966, for the film; the column marched through its history"),
+			l.explain(capReason("cap: exchange", c.Flow, "the flow at which the outlet passes your limit at the end of this job, with the bed as it stands; zero where no flow keeps it", published("Wilson and Geankoplis 1966, for the film; the column marched through its history"),
 				input("job", a.volume), ppm("limit", a.limit, a.scale)))
 		case ByPressure:
-			l.explain(quantityReason("cap: pressure", c.Flow, "the lesser of the flow at which the resin takes 20 psi, and that at which the sprayer is left with what it needs", published("Ergun 1952; AWWA/ASCE 2005; Hazen-Williams for the hoses"), input("most drop over the resin", flow.MostResinDrop), input("sprayer needs", p.Sprayer.PressureNeed)))
+			l.explain(capReason("cap: pressure", c.Flow, "the lesser of the flow at which the resin takes 20 psi, and that at which the sprayer is left with what it needs", published("Ergun 1952; AWWA/ASCE 2005; Hazen-Williams for the hoses"), input("most drop over the resin", flow.MostResinDrop), input("sprayer needs", p.Sprayer.PressureNeed)))
 		}
 	}
-	l.explain(quantityReason("flow cap", p.Cap.Flow, "the least of the caps; bound by "+string(p.Cap.BoundBy), practice("the stricter limit wins")))
-	l.explain(quantityReason("jug seconds", p.Cap.JugSeconds, "one gallon over the cap: a jug must take at least this long to fill", practice("arithmetic")))
+	l.explain(capReason("flow cap", p.Cap.Flow, "the least of the caps; bound by "+string(p.Cap.BoundBy), practice("the stricter limit wins")))
+	l.explain(Reason{Number: "jug seconds", Value: quantity.AtLeast(p.Cap.JugSeconds), Formula: "one gallon over the cap: a jug must take at least this long to fill", Source: practice("arithmetic")})
 	l.explain(quantityReason("open hose", p.Sprayer.OpenHose, "the flow at which tap, hoses, tanks and the open end take up the whole pressure", published("Hazen-Williams (EPANET 2 manual), Ergun 1952")))
 	l.explain(quantityReason("pressure at the sprayer", p.Sprayer.PressureLeft, "the tap's pressure at this flow, less hoses, softener and bed", published("Hazen-Williams (EPANET 2 manual), Ergun 1952"), input("flow", p.Sprayer.Flow), input("drop over the bed", p.Bed.DropAcross)))
 }

@@ -184,14 +184,14 @@ func (w ways) cap() (WayOut, error) {
 	case drawn <= limit && !w.base.plan.Cap.Useful():
 		return w.not(way, "no flow keeps this bed on spec; the DI water runs under its other caps already"), nil
 	case drawn <= limit:
-		return w.not(way, "DI runs under the cap of %s already", quantity.ValueOf(limit)), nil
+		return w.not(way, "DI runs under the cap of %s already", quantity.AtMost(limit)), nil
 	case limit < leastHeld:
-		return w.not(way, "the cap is %s, and no nozzle sprays with so little", quantity.ValueOf(limit)), nil
+		return w.not(way, "the cap is %s, and no nozzle sprays with so little", quantity.AtMost(limit)), nil
 	}
 	wash := w.wash
 	wash.DIFlow = holding(limit)
 	way, _, err := w.stated(way, wash)
-	return say(way, "shut the hose down from %s to %s", w.slowLoss(), quantity.ValueOf(drawn), quantity.ValueOf(limit)), err
+	return say(way, "shut the hose down from %s to %s", w.slowLoss(), quantity.ValueOf(drawn), quantity.AtMost(limit)), err
 }
 
 // drip lets the body drip longer: as short as is sure enough, else as saves most.

@@ -48,11 +48,15 @@ func (v Value) Show(sys System) string {
 	}
 	if v.Kind == &durationKind {
 		unit = durationUnit(Duration(v.SI))
+		if v.bound == least && Duration(v.SI) < 10*Minute {
+			v.SI, unit = float64(watched(Duration(v.SI))), v.Kind.Units[0]
+		}
 	}
+	number := Round(v.bound.within(unit.FromSI(v.SI)))
 	if v.Kind == &fractionKind {
-		return Round(unit.FromSI(v.SI)) + unit.Symbol
+		return number + unit.Symbol
 	}
-	return Round(unit.FromSI(v.SI)) + " " + unit.Symbol
+	return number + " " + unit.Symbol
 }
 
 // Number is the value in the unit that sys shows, with that unit's symbol.
@@ -89,6 +93,20 @@ func feetAndInches(l Length) string {
 	return text
 }
 
+// decimals are those of a number with about three significant digits.
+func decimals(v float64) int {
+	switch a := math.Abs(v); {
+	case a == 0 || a >= 99.5:
+		return 0
+	case a >= 9.95:
+		return 1
+	case a >= 0.995:
+		return 2
+	default:
+		return min(2-int(math.Floor(math.Log10(a))), 12)
+	}
+}
+
 // Round writes a number with about three significant digits, for people.
 func Round(v float64) string {
 	if math.IsNaN(v) {
@@ -97,17 +115,7 @@ func Round(v float64) string {
 	if math.IsInf(v, 0) {
 		return "no end"
 	}
-	decimals := 0
-	switch a := math.Abs(v); {
-	case a == 0 || a >= 99.5:
-	case a >= 9.95:
-		decimals = 1
-	case a >= 0.995:
-		decimals = 2
-	default:
-		decimals = min(2-int(math.Floor(math.Log10(a))), 12)
-	}
-	text := strconv.FormatFloat(v, 'f', decimals, 64)
+	text := strconv.FormatFloat(v, 'f', decimals(v), 64)
 	if strings.ContainsRune(text, '.') {
 		text = strings.TrimRight(strings.TrimRight(text, "0"), ".")
 	}

@@ -127,6 +127,8 @@ type Quantity interface {
 type Value struct {
 	Kind *Kind
 	SI   float64
+
+	bound bound
 }
 
 // ValueOf forgets the static type of q.

@@ -17,8 +17,7 @@ const TowelArea = 60 * quantity.SquareFoot
 func (e *evening) measures() {
 	if e.uses.bed {
 		if e.plan.Cap.Useful() {
-			seconds := quantity.Duration(math.Round(e.plan.Cap.JugSeconds.Seconds()))
-			e.pack(Jug, say("A jug and a watch"), say("%s or longer to a gallon keeps the flow under the cap", quantity.ValueOf(seconds)))
+			e.pack(Jug, say("A jug and a watch"), say("%s or longer to a gallon keeps the flow under the cap", quantity.AtLeast(e.plan.Cap.JugSeconds)))
 		}
 		pen := "TDS pen"
 		if e.pen != nil {

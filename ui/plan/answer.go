@@ -135,7 +135,7 @@ func (m *Model) numberLines(at layout.Rect) []string {
 // capRow is how fast the bed may be run.
 func (m *Model) capRow() report.Row {
 	if p := m.plan; p.Cap.Useful() {
-		return report.Row{Label: "flow cap", Value: quantity.Show(p.Cap.Flow, m.sys), Note: "bound by " + report.Bound(p.Cap.BoundBy)}
+		return report.Row{Label: "flow cap", Value: report.Most(p.Cap.Flow, m.sys), Note: "bound by " + report.Bound(p.Cap.BoundBy)}
 	}
 	return report.Row{Label: "flow cap", Note: report.NoFlow}
 }
@@ -180,16 +180,21 @@ func (m *Model) barLines(at layout.Rect) []string {
 	bar := func(label string, f quantity.Flow, ink theme.Ink, note string) picture.Bar {
 		return picture.Bar{Label: label, Value: f.GPM(), Number: quantity.Show(f, m.sys), Ink: ink, Note: note}
 	}
+	capBar := func(c planner.Cap, ink theme.Ink, note string) picture.Bar {
+		b := bar(report.Bound(c.Name), c.Flow, ink, note)
+		b.Number = report.Most(c.Flow, m.sys)
+		return b
+	}
 	var bars []picture.Bar
 	held := p.Cap.Held()
 	for _, c := range report.Caps(p) {
 		switch {
 		case c.Name == p.Cap.BoundBy && p.Cap.Useful() && at.H > 2:
-			bars = append(bars, bar(report.Bound(c.Name), c.Flow, m.th.Accent, "binds"))
+			bars = append(bars, capBar(c, m.th.Accent, "binds"))
 		case c.Name == planner.ByExchange && !p.Cap.Useful():
 			continue
 		case at.H >= len(p.Cap.Caps)+2:
-			bars = append(bars, bar(report.Bound(c.Name), c.Flow, m.th.Muted, ""))
+			bars = append(bars, capBar(c, m.th.Muted, ""))
 		}
 	}
 	limit := quantity.Flow(0) // none to set the flows against

@@ -220,6 +220,16 @@ func TestSprayerAndHoseNotes(t *testing.T) {
 	assert.Equal(t, "the bed allows no flow", report.HoseNote(p))
 }
 
+// Seconds that are a least are never shown fewer, nor a cap greater, than they are.
+func TestTheCapIsRoundedToTheSafeSide(t *testing.T) {
+	p := sample.Plan()
+	p.Cap.Flow = quantity.Flow(float64(quantity.Gallon) / 36.5) // 1.6438 gpm, 6.2228 L/min
+	assert.Equal(t, "a gallon takes 37 s or longer to fill", report.Jug(p, quantity.US))
+	assert.Equal(t, "10 L takes 97 s or longer to fill", report.Jug(p, quantity.Metric))
+	p.Cap.Flow = 1.9999 * quantity.GPM
+	assert.Contains(t, report.Cap(p, quantity.US), "Cap 1.99 gpm")
+}
+
 func TestACapThatNobodyCanHoldIsNone(t *testing.T) {
 	p := sample.Plan()
 	for _, f := range []quantity.Flow{0, 0.026 * quantity.GPM} {

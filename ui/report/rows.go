@@ -90,10 +90,18 @@ func JugTime(p planner.Plan, sys quantity.System) (least, vessel string) {
 		return "-", ""
 	}
 	if sys == quantity.Metric {
-		return Time(p.Cap.JugSeconds * quantity.Duration(10*quantity.Litre/quantity.Gallon)), "10 L"
+		return Fills(10*quantity.Litre, p.Cap.Flow), "10 L"
 	}
-	return Time(p.Cap.JugSeconds), "a gallon"
+	return Fills(quantity.Gallon, p.Cap.Flow), "a gallon"
 }
+
+// Fills is the least time that a vessel must take to fill under a cap.
+func Fills(vessel quantity.Volume, limit quantity.Flow) string {
+	return quantity.AtLeast(limit.Time(vessel)).Show(quantity.US)
+}
+
+// Most is a flow that is a cap, shown no greater than it is.
+func Most(limit quantity.Flow, sys quantity.System) string { return quantity.AtMost(limit).Show(sys) }
 
 // Jug says how to hold the cap without a meter.
 func Jug(p planner.Plan, sys quantity.System) string {
@@ -110,7 +118,7 @@ func Cap(p planner.Plan, sys quantity.System) string {
 	if !p.Cap.Useful() {
 		return "Cap: " + NoFlow
 	}
-	return "Cap " + quantity.Show(p.Cap.Flow, sys) + " (" + Bound(p.Cap.BoundBy) + "): " + Jug(p, sys)
+	return "Cap " + Most(p.Cap.Flow, sys) + " (" + Bound(p.Cap.BoundBy) + "): " + Jug(p, sys)
 }
 
 // SprayerNote says how the sprayer stands against the cap.
@@ -147,7 +155,7 @@ func Flows(p planner.Plan, sys quantity.System) []Row {
 	if name == "" {
 		name = "sprayer"
 	}
-	most, jug := Row{"most through the bed", quantity.Show(p.Cap.Flow, sys), "bound by " + Bound(p.Cap.BoundBy)}, Row{"without a meter", "", Jug(p, sys)}
+	most, jug := Row{"most through the bed", Most(p.Cap.Flow, sys), "bound by " + Bound(p.Cap.BoundBy)}, Row{"without a meter", "", Jug(p, sys)}
 	if !p.Cap.Useful() {
 		most, jug = Row{most.Label, "-", NoFlow}, Row{jug.Label, "-", ""}
 	}

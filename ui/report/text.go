@@ -99,7 +99,7 @@ func (w *page) flows(p planner.Plan, sys quantity.System) {
 	w.rows("How fast", Flows(p, sys))
 	var limits []string
 	for _, c := range Caps(p) {
-		limits = append(limits, Bound(c.Name)+" "+quantity.Show(c.Flow, sys))
+		limits = append(limits, Bound(c.Name)+" "+Most(c.Flow, sys))
 	}
 	if len(limits) > 0 {
 		w.wrapped("  limits: ", "          ", strings.Join(limits, ", "))

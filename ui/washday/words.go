@@ -96,7 +96,7 @@ func (m Model) tool() string {
 	}
 	if limit, given := m.u.Outlook.Cap.Get(); given && s.Bed == model.Yes {
 		if limit > 0 {
-			words += fmt.Sprintf("; cap %s: a gallon jug takes %s or longer", quantity.Show(limit, m.sys), report.Time(limit.Time(quantity.Gallon)))
+			words += fmt.Sprintf("; cap %s: a gallon jug takes %s or longer", report.Most(limit, m.sys), report.Fills(quantity.Gallon, limit))
 		} else {
 			words += "; no flow keeps this bed on spec"
 		}
