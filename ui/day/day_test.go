@@ -220,3 +220,14 @@ func TestMouse(t *testing.T) {
 	click(500, 500)
 	assert.Equal(t, "10:00", p.start())
 }
+
+// Where no start is easy the answer says so beside the recommended one, in every form.
+func TestADayWithoutAnEasyStartIsTold(t *testing.T) {
+	o := ours()
+	sample.Set(&o.Wash, map[string]string{"dew_point": "", "humidity": "35 %"})
+	p := play(t, o, "")
+	assert.Contains(t, p.Seen(), "easy hours, but no start is easy")
+	p.S = layout.Size{W: 140, H: 40}
+	assert.Contains(t, p.Seen(), "no start is easy; recommended (R) 06:15: fewest faces hurry: left")
+	assert.Contains(t, strings.Join(p.M.startTold(), "\n"), "no start is easy; recommended")
+}
