@@ -48,3 +48,14 @@ func TestARecommendedWashThatEndsWithoutTheSunIsTold(t *testing.T) {
 		}
 	}
 }
+
+// The order of the faces goes by the heading; how long they take together does not.
+func TestAWashEndsAsLateWithoutAHeading(t *testing.T) {
+	rig, places, wash := aDay(t)
+	set(t, &wash, "start", "9:00")
+	ordered := mustMake(t, rig, places, wash).Day.Start
+	set(t, &wash, "heading", "")
+	unknown := mustMake(t, rig, places, wash).Day.Start
+	require.Less(t, len(unknown.Turns), len(ordered.Turns))
+	assert.WithinDuration(t, ordered.End, unknown.End, time.Second)
+}

@@ -16,7 +16,7 @@ type Start struct {
 	At       time.Time
 	Label    string // clock time
 	FullHour bool
-	End      time.Time // of the last turn
+	End      time.Time // of the last face, which no order of the faces changes
 	Turns    []Turn    // in the recommended order
 	Easy     bool      // no face hurries anyone, and nothing forbids washing
 	Why      string    // what spoils it; "" where it is easy
@@ -169,8 +169,18 @@ func (f *Forecast) start(i int, at time.Time, turns []Turn) Start {
 		}
 		s.End = end
 	}
+	for i := range f.faces { // of which nobody knows when their turn comes
+		if face := &f.faces[i]; len(s.Turns) < len(f.faces) && !s.has(face.Side) {
+			s.End = s.End.Add(time.Duration(float64(face.Work.Or(0)) * float64(time.Second)))
+		}
+	}
 	s.Easy = s.Why == ""
 	return s
+}
+
+func (s Start) has(side model.Side) bool {
+	_, found := s.Turn(side)
+	return found
 }
 
 // through takes a turn through the steps from i on, and gives the step at its
