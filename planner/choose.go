@@ -40,6 +40,7 @@ type chosen struct {
 	defaults model.Defaults
 	past     *Past // nil: no log
 	setting  Setting
+	home     home
 }
 
 // choose finds what the wash names, else what the defaults name, else the first
@@ -61,6 +62,7 @@ func choose(rig model.Rig, places model.Places, wash model.Wash) (chosen, error)
 	}
 	c.vehicle, c.bed, c.place = *vehicle, *b, *place
 	if len(rig.Softeners) > 0 && !strings.EqualFold(wash.Softener, model.NoSoftener) {
+		c.home = homeOf(&rig, places)
 		if c.softener, err = pick("softener", rig.Softeners, func(s model.Softener) string { return s.Name }, wash.Softener, d.Softener); err != nil {
 			return c, err
 		}

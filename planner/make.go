@@ -46,7 +46,9 @@ type making struct {
 	faces           []face
 	aim             aims
 	resin           resin
-	sinceFrom       tag.Source // who says what ran through the softener since its salt
+	since           sinceSalt  // what ran through the softener
+	sinceFrom       tag.Source // who says so
+	tookFrom        tag.Source // whose hardness that was
 	chain           plumbing
 	stages          []model.Stage
 	main            tool // that the final rinse is done with
@@ -145,7 +147,7 @@ func (m *making) answer() {
 	p.Flush = Use{Volume: m.flush, Duration: m.ask.main.Time(m.flush)}
 	p.settleFaces(m.faces, m.against)
 	p.vary(m.stages, m.faces, m.chain, m.against, c)
-	p.Softener = lookAtSoftener(l, c, m.sinceFrom, m.raw, p.throughSoftener(m.chain, m.ask))
+	p.Softener = m.lookAtSoftener(p.throughSoftener(m.chain, m.ask))
 	p.Cost, p.Verdict = price(c.bed.Price, p.Bed.Fill, m.ask.volume), m.verdict(p.Bed.ChanceLasts)
 }
 

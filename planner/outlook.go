@@ -6,8 +6,6 @@ import (
 	"washeve/model/quantity"
 	"washeve/planner/bed"
 	"washeve/planner/learning"
-	"washeve/planner/tag"
-	"washeve/planner/water"
 )
 
 // asked is what the wash asks of the bed: the flush and the DI stages, and the
@@ -191,9 +189,9 @@ type bedLimits struct {
 	contact quantity.Opt[quantity.Duration]
 }
 
-// lookAtSoftener works out what is left in the softener. Since is who says what ran
-// through it, where anybody does.
-func lookAtSoftener(l *ledger, c chosen, since tag.Source, raw water.Analysis, takes quantity.Volume) *SoftenerOutlook {
+// lookAtSoftener works out what is left in the softener.
+func (m *making) lookAtSoftener(takes quantity.Volume) *SoftenerOutlook {
+	l, c, since := &m.ledger, m.chosen, m.sinceFrom
 	if c.softener == nil {
 		return nil
 	}
@@ -216,9 +214,13 @@ func lookAtSoftener(l *ledger, c chosen, since tag.Source, raw water.Analysis, t
 		since = practice("freshly regenerated")
 	}
 	l.assume(Assumption{Name: "softener gallons since salt", Value: quantity.ValueOf(soFar), Source: since})
-	hardness := quantity.Load(raw.Hardness())
+	hardness := quantity.Load(m.raw.Hardness())
 	whole := hardness.Supply(capacity)
-	left := max(whole-soFar, 0)
+	left := whole
+	if taken := m.since.takenAt(hardness); taken > 0 {
+		l.assume(Assumption{Name: "softener has taken", Value: quantity.ValueOf(taken), Source: m.tookFrom})
+		left = hardness.Supply(max(capacity-taken, 0))
+	}
 	out := &SoftenerOutlook{
 		Name: s.Name, Capacity: capacity, Whole: whole, Remaining: left, Takes: takes, Lasts: left >= takes,
 		Resin: s.Resin, Share: quantity.Fraction(hardness.In(takes) / capacity), Price: s.Price,

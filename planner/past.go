@@ -16,8 +16,8 @@ import (
 type Past struct {
 	beds  map[string]*BedPast
 	paces map[paceKey][]learning.Covered
-	since map[string]quantity.Volume // through a softener since its last salt
-	gone  string                     // a bed of the log that the rig does not have
+	since map[string]sinceSalt // through a softener since its last salt
+	gone  string               // a bed of the log that the rig does not have
 }
 
 // BedPast is the history of one bed.
@@ -82,7 +82,7 @@ func (p *Past) Bed(name string) *BedPast {
 // counts: struck entries are left out, corrected ones corrected. The work grows
 // with the log; the result does not depend on the wash that is planned.
 func Recall(log model.Log, rig model.Rig, places model.Places) *Past {
-	p := &Past{beds: map[string]*BedPast{}, paces: map[paceKey][]learning.Covered{}, since: map[string]quantity.Volume{}}
+	p := &Past{beds: map[string]*BedPast{}, paces: map[paceKey][]learning.Covered{}, since: map[string]sinceSalt{}}
 	if len(log) == 0 {
 		return p
 	}
@@ -96,7 +96,7 @@ func Recall(log model.Log, rig model.Rig, places model.Places) *Past {
 	}
 	p.gone = goneBed(events, &rig)
 	p.recallPaces(events)
-	p.recallSofteners(events, &rig)
+	p.recallSofteners(events, &rig, places)
 	return p
 }
 
@@ -190,37 +190,6 @@ func (p *Past) pace(sprayer, stage string, usual quantity.Coverage) (learning.Pa
 	return learned, learned.Count > 0
 }
 
-func (p *Past) recallSofteners(events []event, rig *model.Rig) {
-	for _, e := range events {
-		switch b := e.body.(type) {
-		case *model.Regeneration:
-			p.since[strings.ToLower(b.Softener)] = 0
-		case *model.Sample:
-			if flush := b.FlushWater.Or(0); flush > 0 && b.Point == model.AfterBed && b.Feed != model.No {
-				p.softened(softenerOf(model.WashDone{}, rig), flush, rig)
-			}
-		}
-		if e.wash == nil {
-			continue
-		}
-		w := e.wash.Wash
-		through := w.Softened.Or(0)
-		if w.Feed != model.No {
-			through += w.DI.Or(0)
-		}
-		p.softened(softenerOf(w, rig), through, rig)
-	}
-}
-
-// softened adds to what went through a softener since its last salt.
-func (p *Past) softened(name string, through quantity.Volume, rig *model.Rig) {
-	key := strings.ToLower(name)
-	if _, counted := p.since[key]; !counted {
-		p.since[key] = statedSince(key, rig)
-	}
-	p.since[key] += through
-}
-
 // statedSince is what the rig says went through a softener before the log.
 func statedSince(name string, rig *model.Rig) quantity.Volume {
 	for _, s := range rig.Softeners {
@@ -245,15 +214,6 @@ func softenerOf(w model.WashDone, rig *model.Rig) string {
 		return rig.Softeners[0].Name
 	}
 	return ""
-}
-
-// sinceSalt is the water through a softener since the log's last regeneration.
-func (p *Past) sinceSalt(softener string) (quantity.Volume, bool) {
-	if p == nil {
-		return 0, false
-	}
-	v, known := p.since[strings.ToLower(softener)]
-	return v, known
 }
 
 // feedOf is the water that went into the bed in a wash: that of the place, by

@@ -156,7 +156,7 @@ func governed(f FacePlan) string {
 
 func (p *Plan) reasonRest(l *ledger) {
 	if s := p.Softener; s != nil {
-		l.explain(quantityReason("softener left", s.Remaining, "capacity by its salt / hardness, less the gallons since regeneration; DI counts where it is fed through", practice("the trade's salt table"), input("capacity", s.Capacity), input("hardness", p.Raw.Hardness), input("this wash takes", s.Takes)))
+		l.explain(quantityReason("softener left", s.Remaining, "capacity by its salt, less what it took since regeneration at the hardness of the place where that ran, over the hardness here; DI counts where it is fed through", practice("the trade's salt table"), input("capacity", s.Capacity), input("hardness", p.Raw.Hardness), input("this wash takes", s.Takes)))
 	}
 	if p.Cost.Known {
 		l.explain(wordsReason("cost of the DI", fmt.Sprintf("%s%.2f", p.Cost.Currency, math.Round(100*p.Cost.Wash)/100), "price of a fill / gallons that a fill gives of this feed at this flow, until the limit x gallons through the bed", yours,

@@ -17,22 +17,7 @@ func (m *making) remember() {
 	if past := m.past.Bed(m.bed.Name); past != nil {
 		m.bed = past.Bed
 	}
-	if m.softener == nil {
-		return
-	}
-	since, known := m.past.sinceSalt(m.softener.Name)
-	m.sinceFrom = fromLog
-	if m.setting.Salted {
-		since, known = 0, true
-		m.sinceFrom = tag.Source{Tag: tag.Yours, Text: "this way begins with salt"}
-	}
-	if known {
-		salted := *m.softener
-		salted.SoFar = quantity.Some(since)
-		m.softener = &salted
-		return
-	}
-	m.sinceFrom = yours
+	m.rememberSoftener()
 }
 
 // stands is how the bed stands before the wash: by the log where it knows the

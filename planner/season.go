@@ -27,6 +27,7 @@ type Season struct {
 	past    *Past
 	setting Setting
 	pen     quantity.Scale
+	home    home
 }
 
 // Seasoned works out how the bed of a wash stands, in [learning.EvenStates] states.
@@ -57,7 +58,7 @@ func SeasonedIn(set Setting, as *Season, rig model.Rig, places model.Places, was
 	flow := m.main.flowOf(model.DI)
 	s := Season{
 		Bed: m.bed, Price: m.bed.Price, Resin: m.resin.tank.Resin,
-		Units: m.resin.units(flow), Scale: m.aim.scale, pen: penScale(c.pen), stands: m.stands(m.main.drawn), past: past, setting: set,
+		Units: m.resin.units(flow), Scale: m.aim.scale, pen: penScale(c.pen), stands: m.stands(m.main.drawn), past: past, setting: set, home: c.home,
 	}
 	if history := past.Bed(m.bed.Name); history != nil {
 		fill := history.Present()
@@ -168,7 +169,7 @@ func (s *Season) making(rig model.Rig, places model.Places, wash model.Wash) (*m
 	if err != nil {
 		return nil, err
 	}
-	c.past, c.setting = s.past, s.setting
+	c.past, c.setting, c.home = s.past, s.setting, s.home
 	m := &making{chosen: c, foretells: noDay, ages: standAt}
 	m.remember()
 	m.decide()
@@ -197,7 +198,7 @@ func (m *making) softenerDemand(soft quantity.Volume) *SoftenerDemand {
 	resin, dose := m.softener.Resin.Or(quantity.Volume(math.NaN())), m.softener.Salt.Or(bed.UsualSalt)
 	return &SoftenerDemand{
 		Name: m.softener.Name, Capacity: m.softener.Capacity.Or(bed.SoftenerCapacity(dose).Of(resin)),
-		Before: hardness.In(m.softener.SoFar.Or(0)), Takes: hardness.In(soft), Salt: quantity.Mass(float64(dose) * float64(resin)),
+		Before: m.since.takenAt(hardness), Takes: hardness.In(soft), Salt: quantity.Mass(float64(dose) * float64(resin)),
 		Price: m.softener.Price,
 	}
 }
