@@ -84,7 +84,8 @@ func (p *program) makePlan(lib library, wash model.Wash) (planner.Plan, error) {
 	return b.plan(lib.Rig, lib.Places, wash)
 }
 
-// shortenedPlan is a plan that also says what to do where the bed is short of it.
+// shortenedPlan is a plan that also says which other washes the bed is to give water to
+// by then, and what to do where it is short.
 func (p *program) shortenedPlan(lib library, wash model.Wash) (planner.Plan, error) {
 	b, err := p.openBook()
 	if err != nil {
@@ -92,6 +93,12 @@ func (p *program) shortenedPlan(lib library, wash model.Wash) (planner.Plan, err
 	}
 	b.example = lib.example
 	plan, err := b.plan(lib.Rig, lib.Places, wash)
+	if err == nil {
+		today := model.MomentOf(p.now()).Date()
+		if note, told := planner.OthersOnBed(lib.Rig, lib.Places, wash, lib.Planned(), b.past(lib.Rig, lib.Places), today); told {
+			plan.Warnings = append(plan.Warnings[:len(plan.Warnings):len(plan.Warnings)], note)
+		}
+	}
 	if err != nil || plan.Verdict == planner.Lasts {
 		return plan, err
 	}
