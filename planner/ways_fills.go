@@ -49,6 +49,10 @@ func (w ways) twoFills() (WayOut, error) {
 	if first < worthSaving {
 		return w.not(way, "this fill gives hardly more than its flush: that is new resin first"), nil
 	}
+	if first == di {
+		return say(way, "use this fill for all %s; where the pen shows the limit before, change the resin, flush %s and go on", "a change of resin in the middle, with the body kept wet",
+			quantity.ValueOf(first), quantity.ValueOf(flush)), nil
+	}
 	return say(way, "use this fill until the pen shows the limit, about %s on, then change the resin, flush %s and go on", "a change of resin in the middle, with the body kept wet",
 		quantity.ValueOf(first), quantity.ValueOf(flush)), nil
 }
