@@ -41,6 +41,26 @@ func TestAFlushForAReadingGoesThroughTheBed(t *testing.T) {
 	assert.Len(t, flushed.Draws, 1, "a flush is no wash")
 }
 
+// A flush is in no wash (the log's own words of flush_water): where a meter has counted it
+// as well, the wash that is written down next still gives all its gallons.
+func TestAFlushThatAMeterCountedIsNotTakenOffTheNextWash(t *testing.T) {
+	lib := store.Example()
+	at := func(hour int) model.Moment { return model.MomentOf(time.Date(2026, 6, 1, hour, 0, 0, 0, time.UTC)) }
+	gallons := func(v quantity.Volume) quantity.Opt[quantity.Volume] { return quantity.Some(v * quantity.Gallon) }
+	shows, err := quantity.ParseReading("3 ppm NaCl")
+	require.NoError(t, err)
+	reading := &model.Sample{
+		Point: model.AfterBed, Reading: quantity.Some(shows), Place: "Juniper Flats", Bed: "half-foot tank",
+		Flushed: model.Yes, FlushWater: gallons(4), SoFar: gallons(124),
+	}
+	log := model.Log{
+		{ID: "a", At: at(8), Body: reading},
+		{ID: "b", At: at(9), Body: &model.WashDone{Place: "Juniper Flats", Bed: "half-foot tank", DI: gallons(30)}},
+	}
+	past := planner.Recall(log, lib.Rig, lib.Places).Bed("half-foot tank")
+	assert.InDelta(t, 154, past.Present().Gallons.Gallons(), 1e-9, "120 gal before the log, 4 of the flush, 30 of the wash")
+}
+
 // A flush is fed through the softener as a wash is.
 func TestAFlushForAReadingUsesTheSoftenerUp(t *testing.T) {
 	lib := store.Example()

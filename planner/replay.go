@@ -211,7 +211,7 @@ func (r *replay) read(e event, s *model.Sample) bool {
 }
 
 // ahead is the water that a reading tells of: up to what the fill had given by it, or what
-// was run out for it alone. A meter has counted that as well.
+// was run out for it alone. A meter has counted that as well, and no wash will.
 func (r *replay) ahead(e event, s *model.Sample) quantity.Volume {
 	so, metered := s.SoFar.Get()
 	if !metered {
@@ -220,7 +220,7 @@ func (r *replay) ahead(e event, s *model.Sample) quantity.Volume {
 	f := r.present()
 	ahead := max(so-f.Gallons, 0)
 	f.metered++
-	r.within = r.within.with(e.at, ahead)
+	r.within = r.within.with(e.at, max(ahead-s.FlushWater.Or(0), 0))
 	return ahead
 }
 
