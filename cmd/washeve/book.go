@@ -21,13 +21,13 @@ import (
 // is known so far, and [book.learn] does the rest beside them.
 type book struct {
 	journal *journal.Journal
-	example bool // the rig at hand is the built-in example: nothing is written of it
 	beside  bool // reading and replaying is done beside the screens
 
 	today  func() model.Date
 	memory planner.Memory // of the one who makes plans
 
 	mu      sync.Mutex // for all below
+	example bool       // the rig at hand is the built-in example: nothing is written of it
 	log     model.Log
 	read    bool  // log holds what the file does
 	size    int64 // of the file when it was last read, in bytes
@@ -46,7 +46,7 @@ type book struct {
 
 // Append adds entries for good.
 func (b *book) Append(entries ...model.Entry) error {
-	if b.example {
+	if b.borrowed() {
 		return errors.New("this is the built-in example, and its log is kept nowhere; go back to the plan and make it yours first (a), or start your own (e)")
 	}
 	if _, err := b.journal.Append(entries...); err != nil {
@@ -56,6 +56,21 @@ func (b *book) Append(entries ...model.Entry) error {
 	defer b.mu.Unlock()
 	b.add(model.NewLog(entries))
 	return nil
+}
+
+// borrowed tells that the rig at hand is the built-in example. It locks the book, as own
+// does: what is done beside the screens asks too.
+func (b *book) borrowed() bool {
+	b.mu.Lock()
+	defer b.mu.Unlock()
+	return b.example
+}
+
+// own takes the rig at hand for the person's own from now on.
+func (b *book) own() {
+	b.mu.Lock()
+	defer b.mu.Unlock()
+	b.example = false
 }
 
 // add merges entries in. What brings nothing new changes nothing: two may read the
@@ -99,7 +114,7 @@ func (b *book) past(rig model.Rig, places model.Places) *planner.Past {
 func (b *book) plan(rig model.Rig, places model.Places, wash model.Wash) (planner.Plan, error) {
 	b.memory.Past = b.past(rig, places)
 	plan, err := b.memory.Make(rig, places, wash)
-	if err == nil && !b.example { // whose day is invented
+	if err == nil && !b.borrowed() { // whose day is invented
 		plan.Seen(b.today())
 	}
 	return plan, err

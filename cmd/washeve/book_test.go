@@ -80,6 +80,22 @@ func TestAnEntryOfAnotherProgramIsFoundAtRest(t *testing.T) {
 	assert.Len(t, b.Log(), before+2)
 }
 
+// The example becomes the person's own while the log is looked at beside the screens.
+func TestMakingTheExampleOnesOwnWhileTheLogIsLookedAt(t *testing.T) {
+	b, lib := seasonBook(t)
+	b.load()
+	b.example = true
+	k := &keeper{store: store.Open(t.TempDir()), book: b}
+	looked := make(chan struct{})
+	go func() {
+		defer close(looked)
+		b.fresh()
+	}()
+	require.NoError(t, k.Save(lib.Rig, lib.Places, lib.Washes[0].Wash))
+	<-looked
+	assert.NoError(t, b.Append(model.Entry{ID: "mine", At: model.MomentOf(noon), Body: &model.WashDone{Bed: "half-foot tank", DI: quantity.Some(30 * quantity.Gallon)}}))
+}
+
 // What is written while the log is read is in the log once, and counts.
 func TestAnEntryWhileTheLogIsRead(t *testing.T) {
 	b, lib := seasonBook(t)

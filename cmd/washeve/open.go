@@ -163,7 +163,7 @@ func (k *keeper) TakeUp(next *stock.Kept) (away string) {
 // Save writes what has changed. The wash gets a file of its own the first time.
 func (k *keeper) Save(rig model.Rig, places model.Places, wash model.Wash) error {
 	k.lost = &work{rig: rig, places: places, wash: wash}
-	k.book.example = false
+	k.book.own()
 	if k.file == "" {
 		k.file = k.store.NewWashFile(wash.Name)
 	}
@@ -194,7 +194,8 @@ func (k *keeper) Adopt() (was, is model.Date, err error) {
 	if fault.HasErrors(faults) || len(lib.Washes) == 0 {
 		return was, is, fmt.Errorf("the example was written to %s but does not read well; run washeve check on its files", k.store.Dir())
 	}
-	k.file, k.book.example = lib.Washes[0].File, false
+	k.file = lib.Washes[0].File
+	k.book.own()
 	k.named = namedOf(lib.Rig, lib.Places, lib.Washes[0].Wash)
 	k.latest = k.named
 	if k.adopted != nil {
