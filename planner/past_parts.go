@@ -54,7 +54,7 @@ func changesIn(w *model.WashRecord, log model.Log, refills []int) []int {
 }
 
 // parted shares the DI water of a wash out by the changes of resin in it. What the
-// stages do not tell, and all else of the wash, goes with its last part.
+// stages do not tell, and all else of the wash, goes with its last part that had any.
 func parted(log model.Log, w *model.WashRecord, changes []int) []event {
 	volumes, ends := make([]quantity.Volume, len(changes)+1), make([]int, len(changes)+1)
 	told := quantity.Volume(0)
@@ -83,6 +83,9 @@ func parted(log model.Log, w *model.WashRecord, changes []int) []event {
 	}
 	rest := *w
 	rest.Index = max(w.Index, ends[last])
+	if told > 0 && last < len(changes) && rest.Index > changes[last] {
+		rest.Index = ends[last] // written down behind a change that none of it is behind
+	}
 	rest.At = log[rest.Index].At
 	rest.Wash.DI = quantity.Some(volumes[last] + max(w.Wash.DI.Or(0)-told, 0))
 	return append(events, event{id: w.ID, at: rest.At, last: rest.Index, wash: &rest})

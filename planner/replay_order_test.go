@@ -38,3 +38,20 @@ func TestWhatHasOneSecondCountsAsTheLogHoldsIt(t *testing.T) {
 	assert.InDeltaSlice(t, []float64{30}, readAt(resin, wash, read("a")), 1e-9)
 	assert.InDeltaSlice(t, []float64{0}, readAt(wash, resin, read("a")), 1e-9)
 }
+
+// Resin that is changed between the last rinse of a wash and its end has had none of its
+// water: the wash is written down after it, its stages before.
+func TestResinChangedAfterTheLastRinseHadNoneOfIt(t *testing.T) {
+	lib := store.Example()
+	at := func(minute int) model.Moment { return model.MomentOf(time.Date(2026, 6, 1, 12, minute, 0, 0, time.UTC)) }
+	rinse := &model.StageDone{Wash: "w", Stage: "rinse", Water: model.DI, Place: "Juniper Flats", Bed: "half-foot tank", Used: quantity.Some(30 * quantity.Gallon)}
+	log := model.Log{
+		{ID: "s", At: at(0), Body: rinse},
+		{ID: "r", At: at(20), Body: &model.Refill{Bed: "half-foot tank"}},
+		{ID: "w", At: at(40), Body: &model.WashDone{Place: "Juniper Flats", Bed: "half-foot tank", DI: quantity.Some(30 * quantity.Gallon)}},
+	}
+	past := planner.Recall(log, lib.Rig, lib.Places).Bed("half-foot tank")
+	assert.Zero(t, past.Present().Gallons)
+	require.Len(t, past.Draws, 1)
+	assert.InDelta(t, 30, past.Draws[0].Volume.Gallons(), 1e-9)
+}
