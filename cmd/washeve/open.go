@@ -29,9 +29,8 @@ func (p *program) open(ctx context.Context) error {
 	if err != nil {
 		return err
 	}
-	b := p.bookBeside()
-	defer func() { p.tell(b.faultsRead()) }()
-	o := p.options(lib, wash, b)
+	o := p.options(lib, wash, p.bookBeside())
+	defer func() { p.tell(p.shown.faultsRead()) }()
 	o.Theme, o.Units = theme.Detect(p.out, p.plain), sys
 	return ui.Run(ctx, o)
 }
@@ -46,7 +45,7 @@ func (p *program) tellUnread() {
 
 // options is what the screens are opened with, but for how they look.
 func (p *program) options(lib library, wash model.Wash, b *book) ui.Options {
-	b.example = lib.example
+	p.shown, b.example = b, lib.example
 	k := &keeper{store: lib.keep, book: b}
 	t := &tripKeeper{keeper: k, today: p.today, borrowed: lib.example}
 	t.take(lib.Library)

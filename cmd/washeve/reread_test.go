@@ -154,3 +154,22 @@ func TestFilesAreReadAnewByWords(t *testing.T) {
 	s.press("quit", "enter")
 	require.Zero(t, s.ends())
 }
+
+// At the end the faults of the log are told as it was read last, after all was read anew too.
+func TestFaultsOfTheLogAreToldAfterAllWasReadAnew(t *testing.T) {
+	home := t.TempDir()
+	dir, _ := ownFiles(t, home)
+	s := start(t, setup{home: home})
+	s.sees("Marigold at Juniper Flats")
+	changes(t, filepath.Join(dir, "rig.toml"), `length = "40 ft 6 in"`, `length = "35 ft"`)
+	s.press("A")
+	s.sees("Read anew: rig.toml.", "35 ft")
+	season := read(t, "../../testdata/season/log.toml")
+	require.NoError(t, os.WriteFile(filepath.Join(dir, logFile), []byte(season+"nonsense\n"), 0o600))
+	_, before, _ := strings.Cut(s.text(), "bed has")
+	s.press("down")
+	s.await(func(text string) bool { return !strings.Contains(text, "bed has"+before[:20]) }, "the log to be read")
+	s.press("q")
+	require.Zero(t, s.ends())
+	s.await(func(string) bool { return strings.Contains(s.raw.String(), "error: log.toml:") }, "the fault of the log")
+}

@@ -21,7 +21,8 @@ type program struct {
 	json  bool
 	plain bool
 
-	opening bool // the screens are about to open, and will ask for what is missing
+	opening bool  // the screens are about to open, and will ask for what is missing
+	shown   *book // the log of the screens, since all was read the last time
 }
 
 // run is the whole program but for the end of the process.
