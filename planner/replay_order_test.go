@@ -43,7 +43,9 @@ func TestWhatHasOneSecondCountsAsTheLogHoldsIt(t *testing.T) {
 // water: the wash is written down after it, its stages before.
 func TestResinChangedAfterTheLastRinseHadNoneOfIt(t *testing.T) {
 	lib := store.Example()
-	at := func(minute int) model.Moment { return model.MomentOf(time.Date(2026, 6, 1, 12, minute, 0, 0, time.UTC)) }
+	at := func(minute int) model.Moment {
+		return model.MomentOf(time.Date(2026, 6, 1, 12, minute, 0, 0, time.UTC))
+	}
 	rinse := &model.StageDone{Wash: "w", Stage: "rinse", Water: model.DI, Place: "Juniper Flats", Bed: "half-foot tank", Used: quantity.Some(30 * quantity.Gallon)}
 	log := model.Log{
 		{ID: "s", At: at(0), Body: rinse},

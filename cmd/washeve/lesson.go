@@ -178,7 +178,7 @@ func (b *book) fresh() tea.Msg {
 	return nil
 }
 
-// reads reads the log and adds what it holds to what was written meanwhile. Its size is
+// reads adds what the file of the log holds to what was written meanwhile. Its size is
 // taken before: what is written while it is read is found at the next glance.
 func (b *book) reads() {
 	size, _ := b.journal.Size()
