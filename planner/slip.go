@@ -50,7 +50,7 @@ func (p *Plan) overFeed(rig *model.Rig, s *model.Sample) (tag.Note, bool) {
 	if feed.Number <= 0 || ppmOn(feed.Scale, reading) <= max(aboveFeed*feed.Number, feed.Number+learning.PenError) {
 		return tag.Note{}, false
 	}
-	words := reading.String() + " after the bed is above the " + feed.String() + " of the water that goes into it, and a bed adds nothing. Another water, a slipped digit or point, another pen?"
+	words := reading.String() + " after the bed is above the " + quantity.Round(feed.Number) + " ppm " + feed.Scale.String() + " of the water that goes into it, and a bed adds nothing. Another water, a slipped digit or point, another pen?"
 	return tag.Note{Code: "reading-over-feed", Format: strings.ReplaceAll(words, "%", "%%")}, true
 }
 

@@ -70,7 +70,7 @@ func stations() []station {
 		{"bed", "bed, a first cup", true, []hop{bed, {"/", "show all"}, {"f i r s t enter", "3 entries hold"}}},
 		{"bed", "bed, an entry written", true, []hop{bed, {"s", "write it in the log"}, {"w", "Written"}}},
 		{"bed", "bed, asks whether to strike", true, []hop{bed, {"x", "y yes"}}},
-		{"bed", "bed, asks about a reading over the feed", true, []hop{bed, {"r y", "It reads"}, {"9 0 0 enter", "all the same"}}},
+		{"bed", "bed, asks about a reading over the feed", true, []hop{bed, {"r y", "It reads"}, {"9 0 0 enter", "y yes   n no"}}},
 		{"bed entry", "bed, an entry stated", false, []hop{bed, {"w", "A new entry: wash"}, {"down", "› time"}}},
 		{"entry", "bed, an entry typed", false, []hop{bed, {"w", "A new entry: wash"}, {"3", "line before"}}},
 		{"bed entry", "bed, an entry with a value", false, []hop{bed, {"w", "A new entry: wash"}, {"3 0 enter", "› time"}, {"up", "› DI water"}}},

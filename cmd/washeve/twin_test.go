@@ -5,6 +5,7 @@ package main
 import (
 	"io"
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 
@@ -37,7 +38,10 @@ func (st station) goes(t *testing.T, home string) ui.App {
 	book, err := p.openBook()
 	require.NoError(t, err)
 	o := p.options(lib, wash, book)
-	o.Means.Tick, o.Book.Learn, o.Rest = 0, nil, nil
+	o.Means.Tick, o.Book.Learn = 0, nil
+	if !st.edited() {
+		o.Rest = nil // which takes its time
+	}
 	o.Theme = theme.New(theme.Options{Profile: termenv.ANSI256})
 	a := given(ui.Open(o), tea.WindowSizeMsg{Width: 80, Height: 24})
 	for _, h := range st.way {
@@ -49,6 +53,11 @@ func (st station) goes(t *testing.T, home string) ui.App {
 		require.Contains(t, ansi.Strip(a.View()), h.sees, st.name)
 	}
 	return a.(ui.App)
+}
+
+// edited tells that an editor changes files on the way, which is told while the hand rests.
+func (st station) edited() bool {
+	return slices.ContainsFunc(st.way, func(h hop) bool { return strings.Contains(h.keys, editor) })
 }
 
 // ends tells that a key ends the program.

@@ -105,7 +105,7 @@ func TestTheSecondsStayRight(t *testing.T) {
 	back.Up += 15 * time.Second
 	b.clock.set(t, back)
 	b.open()
-	b.s.sees("A wash is under way", "1:45 of 5:44 have run")
+	b.s.sees("A wash is under way", "with the time still running: 1:45 of", "5:44 have run")
 	b.s.press("enter")
 	b.s.sees("1:45 of 5:44")
 	b.clock.set(t, model.Instant{Wall: washMorning.Add(200 * time.Second), Boot: "second", Up: time.Second})
