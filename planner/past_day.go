@@ -22,8 +22,11 @@ func (p *Plan) Seen(today model.Date) {
 		ago = fmt.Sprintf("%d days ago", n)
 	}
 	note := Note{Code: PastDay, Format: "This day is past: " + ago + ". State the day of the wash."}
-	p.Warnings = append([]Note{note}, p.Warnings...)
+	p.Warn(note)
 }
+
+// Warn puts a warning first.
+func (p *Plan) Warn(n Note) { p.Warnings = append([]Note{n}, p.Warnings...) }
 
 func daysBetween(from, to model.Date) int {
 	at := func(d model.Date) time.Time { return time.Date(d.Year, d.Month, d.Day, 0, 0, 0, 0, time.UTC) }

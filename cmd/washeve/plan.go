@@ -96,7 +96,7 @@ func (p *program) shortenedPlan(lib library, wash model.Wash) (planner.Plan, err
 	if err == nil {
 		today := model.MomentOf(p.now()).Date()
 		if note, told := planner.OthersOnBed(lib.Rig, lib.Places, wash, lib.Planned(), b.past(lib.Rig, lib.Places), today); told {
-			plan.Warnings = append(plan.Warnings[:len(plan.Warnings):len(plan.Warnings)], note)
+			plan.Warn(note)
 		}
 	}
 	if err != nil || plan.Verdict == planner.Lasts {

@@ -7,15 +7,12 @@ import (
 
 	"washeve/model"
 	"washeve/model/quantity"
+	"washeve/planner"
 	"washeve/planner/tag"
 )
 
-// NotCounted is the code of the notes on washes that are planned by themselves with the
-// bed of the trip, before its first day: the trip starts from the bed as it stands today.
-const NotCounted = "planned-before"
-
-// coming notes the washes that the bed gives DI water to before the trip, by date. What
-// one takes is left out where its place or its rig lacks something.
+// coming notes the washes that are planned by themselves with the bed of the trip before
+// its first day, by date: the trip starts from the bed as it stands today. What one takes is left out where its place or its rig lacks something.
 func (t *tripping) coming(m *Memory) {
 	var notes []tag.Note
 	washes := slices.Clone(t.in.Coming)
@@ -34,9 +31,9 @@ func (t *tripping) coming(m *Memory) {
 		switch {
 		case known && through == 0:
 		case known:
-			notes = append(notes, tag.Note{Code: NotCounted, Format: who + ", %s with its flush" + why, Values: []quantity.Value{quantity.ValueOf(through)}})
+			notes = append(notes, tag.Note{Code: planner.PlannedBefore, Format: who + ", %s with its flush" + why, Values: []quantity.Value{quantity.ValueOf(through)}})
 		default:
-			notes = append(notes, tag.Note{Code: NotCounted, Format: who + why})
+			notes = append(notes, tag.Note{Code: planner.PlannedBefore, Format: who + why})
 		}
 	}
 	t.plan.Notes = append(notes, t.plan.Notes...)
@@ -49,8 +46,7 @@ func (t *tripping) before(day model.Date) bool {
 	if today == (model.Date{}) || day.Compare(today) < 0 || day.Compare(t.plan.First) >= 0 {
 		return false
 	}
-	past := t.in.Past.Bed(t.plan.Bed)
-	return past == nil || len(past.Draws) == 0 || past.Draws[len(past.Draws)-1].At.Date().Compare(day) < 0
+	return !t.in.Past.Gave(t.plan.Bed, day)
 }
 
 // bedOf is the name of the bed of a wash.

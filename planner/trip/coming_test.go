@@ -18,7 +18,7 @@ import (
 func notCounted(t testing.TB, in Input) []string {
 	var all []string
 	for _, n := range mustMake(t, in).Notes {
-		if n.Code == NotCounted {
+		if n.Code == planner.PlannedBefore {
 			all = append(all, n.Text(quantity.US))
 		}
 	}
@@ -43,7 +43,7 @@ func TestAWashBeforeTheTripIsTold(t *testing.T) {
 	require.NoError(t, err)
 	through := quantity.Show(alone.DI.Volume+alone.Flush.Volume, quantity.US)
 	assert.Contains(t, told[0], "Not counted: a 100 % wash, 2026-05-02, "+through+" with its flush. It uses this bed before the trip")
-	assert.Equal(t, NotCounted, mustMake(t, in).Notes[0].Code, "it is told first")
+	assert.Equal(t, planner.PlannedBefore, mustMake(t, in).Notes[0].Code, "it is told first")
 
 	without := in
 	without.Coming = nil

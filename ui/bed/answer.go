@@ -189,7 +189,7 @@ func (m Model) endsRow() report.Row {
 	case m.ahead.Pace.Known():
 		return report.Row{Label: "ends", Value: "years off", Note: "at " + quantity.Show(m.ahead.Pace.Month(), m.sys) + " in 30 days"}
 	}
-	return report.Row{Label: "ends", Value: "no date yet", Note: "two washes in the log give the pace; " + m.th.Key("w", "wash") + " adds one"}
+	return report.Row{Label: "ends", Value: "no date yet", Note: "washes on two days in the log give the pace; " + m.th.Key("w", "wash") + " adds one"}
 }
 
 func (m Model) orderRow() report.Row {

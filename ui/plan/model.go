@@ -181,9 +181,28 @@ func (m Model) replan(w work) Model {
 	p, err := m.make(w.rig, w.places, w.wash)
 	m.planErr, m.faults, m.lacks, m.lag = err, w.faulty(), w.lacking(), m.book.Lags()
 	if err == nil {
+		m.warnOfOthers(&p, w)
 		m.plan, m.planned = p, true
 	}
 	return m
+}
+
+// warnOfOthers puts into a plan that other washes take from the bed up to its day.
+func (m *Model) warnOfOthers(p *planner.Plan, w work) {
+	if m.book.Clock == nil || w.example {
+		return
+	}
+	others := make([]model.Wash, len(w.others))
+	for i, o := range w.others {
+		others[i] = o.Wash
+	}
+	var past *planner.Past
+	if m.book.Past != nil {
+		past = m.book.Past(w.rig, w.places)
+	}
+	if note, told := planner.OthersOnBed(w.rig, w.places, w.wash, others, past, model.MomentOf(m.book.Clock()).Date()); told {
+		p.Warn(note)
+	}
 }
 
 // step is the step that is open.

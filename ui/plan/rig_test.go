@@ -3,11 +3,13 @@ package plan
 import (
 	"errors"
 	"testing"
+	"time"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
 	"washeve/model"
+	"washeve/model/quantity"
 	"washeve/model/stock"
 	"washeve/ui/internal/hands"
 	"washeve/ui/layout"
@@ -39,6 +41,18 @@ func shelved(t *testing.T) (Options, *others) {
 	o.Others = []*stock.Kept{{File: "may.toml", Wash: model.Wash{Vehicle: "Old Goose"}}}
 	o.Shelf = shelf
 	return o, shelf
+}
+
+// The plan tells of another wash that is to be on the bed by its day, and how much it takes.
+func TestThePlanTellsOfOtherWashesOnTheBed(t *testing.T) {
+	o := ours(t)
+	o.Book.Clock = func() time.Time { return time.Date(2026, 6, 30, 20, 0, 0, 0, time.UTC) }
+	other := o.Wash
+	other.Name, other.Date = "Van wash", quantity.Some(model.Date{Year: 2026, Month: 7, Day: 1})
+	o.Others = []*stock.Kept{{File: "van.toml", Wash: other}}
+	p := play(t, o, "d enter '2026-07-01' enter")
+	assert.Regexp(t, `! Not counted in the chance: Van wash,\s`, p.Seen())
+	assert.NotContains(t, p.Keys("u").Seen(), "Not counted in the chance")
 }
 
 // inRig presses keys on the Rig screen that R opens, and comes back to the plan.

@@ -57,9 +57,13 @@ func briefChanges(p trip.Plan) string {
 	if len(parts) == 0 {
 		return TripUnchanged(p)
 	}
-	text := strings.Join(parts, "; ") + "; throws out " + Percent(wasted) + " of a fill"
+	text := strings.Join(parts, "; ")
 	if len(advised) > 0 {
 		text += "; on spec then: " + Odds(p.AllAdvised)
+	}
+	text += "; throws out " + Percent(wasted) + " of a fill"
+	if len(p.Changes) > 1 {
+		text += " in all"
 	}
 	return text + "."
 }

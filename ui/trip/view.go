@@ -5,7 +5,7 @@ import (
 	"strings"
 
 	"washeve/model"
-	"washeve/planner/trip"
+	"washeve/planner"
 	"washeve/ui/cells"
 	"washeve/ui/form"
 	"washeve/ui/keys"
@@ -170,7 +170,7 @@ func (m Model) statusLines(width int) []string {
 		text, ink = problem, m.th.Doubt
 	}
 	if text == "" && len(m.plan.Notes) > 0 {
-		if ink = m.th.Muted; m.plan.Notes[0].Code == trip.NotCounted {
+		if ink = m.th.Muted; m.plan.Notes[0].Code == planner.PlannedBefore {
 			ink = m.th.Doubt
 		}
 		return []string{ink.On(m.noteLine(width))}
