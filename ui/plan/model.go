@@ -189,7 +189,7 @@ func (m Model) replan(w work) Model {
 
 // warnOfOthers puts into a plan that other washes take from the bed up to its day.
 func (m *Model) warnOfOthers(p *planner.Plan, w work) {
-	if m.book.Clock == nil || w.example {
+	if len(w.others) == 0 || m.book.Clock == nil || w.example {
 		return
 	}
 	others := make([]model.Wash, len(w.others))
