@@ -38,9 +38,19 @@ func NotSaved(err error, th theme.Theme) string {
 	return text
 }
 
-// Changed is said of files that another program has changed while they are shown.
-func Changed(files string, th theme.Theme) string {
-	return "Changed on the disk meanwhile: " + files + ". " + th.Key("A", "reload") + " reads anew; till then the answer is by what was read before."
+// Told is what a screen says, and whether it tells of trouble, after a [screen.Said] or a
+// [screen.Changed] came to it; what it has to say of its own goes before files that were
+// changed.
+func Told(msg tea.Msg, status string, alarm bool, th theme.Theme) (string, bool) {
+	switch msg := msg.(type) {
+	case screen.Said:
+		return msg.Text, msg.Alarm
+	case screen.Changed:
+		if status == "" {
+			return "Changed on the disk meanwhile: " + msg.Files + ". " + th.Key("A", "reload") + " reads anew; till then the answer is by what was read before.", true
+		}
+	}
+	return status, alarm
 }
 
 // Anew is what the key of a screen says that reads all files again.

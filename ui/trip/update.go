@@ -34,13 +34,8 @@ func (m Model) Update(msg tea.Msg) (screen.Screen, tea.Cmd) {
 	case screen.Unsaved:
 		m.question = keeping.AnewQuestion[Model](msg.Why, m.th)
 		return m, nil
-	case screen.Said:
-		m.status, m.alarm = msg.Text, msg.Alarm
-		return m, nil
-	case screen.Changed:
-		if m.status == "" {
-			m.status, m.alarm = keeping.Changed(msg.Files, m.th), true
-		}
+	case screen.Said, screen.Changed:
+		m.status, m.alarm = keeping.Told(msg, m.status, m.alarm, m.th)
 		return m, nil
 	}
 	return m, nil
