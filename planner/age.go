@@ -26,18 +26,20 @@ type stand struct {
 // ager works out how a bed of an age stands, but for its gallons; see [standAt].
 type ager func(learning.Age) stand
 
-// standAt weighs a reading against the gallons where both are known.
+// standAt believes of a bed what a log that says as much would teach. Where a reading alone
+// is known, it decides among all ages.
 func standAt(age learning.Age) stand {
-	if age.Reading == nil || len(age.History) == 0 {
+	if age.Reading != nil && len(age.History) == 0 {
 		s := stand{belief: learning.Prior()}
-		s.states = learning.States(s.belief, age)
-		s.middle = learning.Middle(s.states, age)
+		s.states = learning.ByReading(s.belief, *age.Reading)
+		s.middle = learning.MiddleByReading(s.states, *age.Reading)
 		return s
 	}
-	p := learning.Start().Learn(learning.Fill{
-		Uses:     age.History,
-		Readings: []learning.Reading{{Evidence: *age.Reading, After: len(age.History)}},
-	})
+	fill := learning.Fill{Uses: age.History}
+	if age.Reading != nil {
+		fill.Readings = []learning.Reading{{Evidence: *age.Reading, After: len(age.History)}}
+	}
+	p := learning.Start().Learn(fill)
 	return stand{belief: p.Belief(), states: p.States, middle: p.Middle(), unexplained: p.Unexplained}
 }
 

@@ -29,39 +29,17 @@ type State struct {
 	luck   float64 // with the load of the water to come: standard normal
 }
 
-// States works out how the bed may stand, with the weight of each possibility.
-//
-// Gallons of the past are uncertain by [ThroughputSpread]. Where only a reading
-// is known, every age from fresh to past spent is thought equally likely before
-// it, and the reading decides.
-func States(b Belief, age Age) []State {
-	scales := []weighted{{1, 1}}
-	if len(age.History) > 0 {
-		scales = threePoints(ThroughputSpread)
-	}
-	var states []State
-	if age.Reading != nil && len(age.History) == 0 {
-		states = everyAge(b, age.Reading.Units)
-	} else {
-		states = make([]State, 0, len(b)*len(scales))
-		for _, h := range b {
-			for _, scale := range scales {
-				states = append(states, h.after(age.History, scale))
-			}
-		}
-	}
-	if age.Reading != nil {
-		states = age.Reading.weigh(states)
-	}
-	return thin(states, mostStates)
+// ByReading is how a bed may stand of which only a reading is known: before it every age
+// from fresh to past spent is thought equally likely, and the reading decides.
+func ByReading(b Belief, e Evidence) []State {
+	return thin(e.weigh(everyAge(b, e.Units)), mostStates)
 }
 
-func (h Hypothesis) after(history []Use, scale weighted) State {
+func (h Hypothesis) after(history []Use) State {
 	var c bed.Column
 	for _, u := range history {
-		c = h.under(c, u, scale.value)
+		c = h.under(c, u, 1)
 	}
-	h.Weight *= scale.weight
 	return State{Hypothesis: h, Column: c}
 }
 
@@ -99,20 +77,16 @@ func (e Evidence) weigh(states []State) []State {
 	return kept
 }
 
-// Middle is one way the bed may stand that is in the middle of them all: the
-// median capacity and contact, with the gallons as told, or the age at which
-// such a bed gives the reading.
-func Middle(states []State, age Age) State {
+// MiddleByReading is one way such a bed may stand that is in the middle of them all: the
+// median capacity and contact, at the age at which it gives the reading.
+func MiddleByReading(states []State, e Evidence) State {
 	belief := make(Belief, len(states))
 	for i, s := range states {
 		belief[i] = s.Hypothesis
 	}
 	h := belief.Middle()
-	if len(age.History) > 0 || age.Reading == nil {
-		return h.after(age.History, weighted{1, 1})
-	}
-	n := h.Efficiency * age.Reading.Units
-	fraction := math.Max(age.Reading.Read, leastRead) / age.Reading.Feed
+	n := h.Efficiency * e.Units
+	fraction := math.Max(e.Read, leastRead) / e.Feed
 	if fraction >= 1 {
 		return State{Hypothesis: h, Column: bed.Column{}.Feed(n, 2+1/n)}
 	}

@@ -1,6 +1,8 @@
 package learning
 
 import (
+	"math"
+	"math/rand/v2"
 	"slices"
 	"testing"
 
@@ -8,16 +10,16 @@ import (
 	"pgregory.net/rapid"
 )
 
+// after is how a bed may stand after its uses, where nothing was read.
+func after(uses ...Use) []State { return Start().Learn(Fill{Uses: uses}).States }
+
 func TestStatesOfAnAgeAreSound(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		var age Age
+		e := Evidence{rapid.Float64Range(0, 300).Draw(t, "ppm"), tap, sprayer}
+		states := ByReading(Prior(), e)
 		if rapid.Bool().Draw(t, "used") {
-			age.History = []Use{{rapid.Float64Range(0.01, 1.5).Draw(t, "fed"), sprayer}}
+			states = after(Use{rapid.Float64Range(0.01, 1.5).Draw(t, "fed"), sprayer})
 		}
-		if rapid.Bool().Draw(t, "read") {
-			age.Reading = &Evidence{rapid.Float64Range(0, 300).Draw(t, "ppm"), tap, sprayer}
-		}
-		states := States(Prior(), age)
 		total := 0.0
 		for _, s := range states {
 			total += s.Weight
@@ -32,22 +34,42 @@ func TestStatesOfAnAgeAreSound(t *testing.T) {
 	})
 }
 
-// A log of one use without a reading says what the rig's own statement says.
-func TestALogAndAStatementAgree(t *testing.T) {
-	use := Use{0.5, sprayer}
-	j := Job{Main: Use{1.0 / 300, sprayer}, Limit: 10 / tap}
-	stated := j.Outlook(States(Prior(), Age{History: []Use{use}})).Remaining
-	logged := j.Outlook(Start().Learn(Fill{Uses: []Use{use}}).States).Remaining
-	assert.InEpsilon(t, stated[1], logged[1], 0.05)
-	assert.InEpsilon(t, stated[2], logged[2], 0.05)
+// A few hundred states say what a direct simulation of what is believed says: capacity,
+// contact and gallons drawn at random, each bed fed in full.
+func TestStatesSayWhatSimulationSays(t *testing.T) {
+	const draws = 100_000
+	random := rand.New(rand.NewPCG(1, 2))
+	for _, fed := range []float64{0, 0.3, 0.5} {
+		j := Job{Main: Use{1.0 / 300, sprayer}, Limit: 10 / tap, LoadSpread: LoadSpread}
+		var uses []Use
+		if fed > 0 {
+			uses = []Use{{fed, sprayer}}
+		}
+		left := make([]float64, 0, draws)
+		for len(left) < draws {
+			z := random.NormFloat64()
+			if math.Abs(z) > Reach {
+				continue
+			}
+			h := Hypothesis{Factor: math.Exp(CapacitySpread * z), Efficiency: LeastEfficiency + (1-LeastEfficiency)*math.Pow(random.Float64(), 0.25)}
+			s := h.after([]Use{{fed * math.Exp(ThroughputSpread*random.NormFloat64()), sprayer}})
+			load := math.Exp(LoadSpread * random.NormFloat64())
+			left = append(left, s.Column.Until(h.Efficiency*sprayer, j.Limit)*h.Factor/j.Main.Capacities/load)
+		}
+		slices.Sort(left)
+		told := j.Outlook(after(uses...)).Remaining
+		for i, q := range []int{draws / 10, draws / 2, draws * 9 / 10} {
+			assert.InDelta(t, left[q], told[i], 0.02*300, "%g fed", fed)
+		}
+	}
 }
 
 // Only a reading: a bed at the limit has nothing left.
 func TestAReadingAloneTellsTheAge(t *testing.T) {
-	age := Age{Reading: &Evidence{Read: 60, Feed: tap, Units: sprayer}}
-	states := States(Prior(), age)
+	e := Evidence{Read: 60, Feed: tap, Units: sprayer}
+	states := ByReading(Prior(), e)
 	j := Job{Main: Use{1.0 / 300, sprayer}, Limit: 10 / tap}
 	assert.Zero(t, j.Outlook(states).Remaining[1])
-	middle := Middle(states, age)
+	middle := MiddleByReading(states, e)
 	assert.InEpsilon(t, 60/tap, middle.Column.Outlet(middle.Efficiency*sprayer), 0.01)
 }

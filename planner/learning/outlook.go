@@ -71,13 +71,6 @@ func (j Job) run(s State, left, load float64) (last float64, held bool) {
 
 type weighted struct{ value, weight float64 }
 
-// threePoints stands for a lognormal factor about 1: the Gauss-Hermite rule of
-// three points.
-func threePoints(spread float64) []weighted {
-	step := spread * math.Sqrt(3)
-	return []weighted{{math.Exp(-step), 1.0 / 6}, {1, 2.0 / 3}, {math.Exp(step), 1.0 / 6}}
-}
-
 // quantiles sorts the values and reads off one in ten, one in two, nine in ten,
 // going in a straight line between the middles of the weights.
 func quantiles(values []weighted) Quantiles {

@@ -160,7 +160,7 @@ func (p Posterior) Belief() Belief {
 func (p Posterior) Middle() State {
 	if p.weighed == 0 || len(p.States) == 0 {
 		h := p.outset.Belief().Middle()
-		return h.after(p.fill.Uses, weighted{1, 1})
+		return h.after(p.fill.Uses)
 	}
 	states := slices.Clone(p.States)
 	slices.SortFunc(states, func(a, b State) int { return ascending(a.left(), b.left()) })

@@ -14,7 +14,7 @@ func jobOf(gallons float64) Job {
 
 func usedBed(t *rapid.T) []State {
 	used := rapid.Float64Range(0, 1.4).Draw(t, "used")
-	return States(Prior(), Age{History: []Use{{Capacities: used, Units: 20}}})
+	return after(Use{Capacities: used, Units: 20})
 }
 
 // The gallons given with a confidence are those of a job that lasts with it.
@@ -47,7 +47,7 @@ func TestMoreGallonsAreNeverLikelier(t *testing.T) {
 // Two fills by trying every pair of ways in which they may be.
 func TestTwoFillsByEveryPair(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		first, next := jobOf(1).Reserve(usedBed(t)), jobOf(1).Reserve(States(Prior(), Age{}))
+		first, next := jobOf(1).Reserve(usedBed(t)), jobOf(1).Reserve(after())
 		gallons, flush := rapid.Float64Range(1, 400).Draw(t, "gallons"), rapid.Float64Range(0, 10).Draw(t, "flush")
 		want := 0.0
 		for _, a := range first {

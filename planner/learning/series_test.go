@@ -9,9 +9,7 @@ import (
 	"washeve/planner/bed"
 )
 
-func wornStates(capacities float64) []State {
-	return States(Prior(), Age{History: []Use{{Capacities: capacities, Units: 20}}})
-}
+func wornStates(capacities float64) []State { return after(Use{Capacities: capacities, Units: 20}) }
 
 func washJob(capacities float64) Job {
 	return Job{
@@ -35,12 +33,11 @@ func TestASecondBedNeverMakesItWorse(t *testing.T) {
 	}
 }
 
-// Behind a dead lead the second bed is a fresh bed: what a grid of fresh beds
-// gives, whose steps are 7 % of a capacity.
+// Behind a dead lead the second bed is a fresh bed.
 func TestBehindADeadLeadTheSecondBedIsAFreshOne(t *testing.T) {
 	j := washJob(0.1)
 	dead := wornStates(9)
-	fresh := j.Outlook(States(Prior(), Age{}))
+	fresh := j.Outlook(after())
 	both := j.InSeries(dead)
 	for k := range fresh.Remaining {
 		assert.InEpsilon(t, fresh.Remaining[k], both.Remaining[k], 0.08)
