@@ -53,7 +53,7 @@ type FillPast struct {
 	given     []quantity.Volume // by the end of each of the fill's uses
 	posterior learning.Posterior
 	stand     stand // of the present fill
-	metered   int   // readings that told what it had given, by a meter
+	metered   int   // readings that told what it had given, by a meter or a person
 }
 
 // PastReading is a reading after the bed, where it stands on the curve.

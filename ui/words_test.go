@@ -92,7 +92,7 @@ func TestEveryPageWithNumbersExplainsThem(t *testing.T) {
 // no code to the terminal.
 func FuzzTalk(f *testing.F) {
 	for _, seed := range []string{
-		"help\nlist\nwhy\nwalk vehicle\n\n-\n.\nquit", "bed\nreading\nyes\nabc\n3\nundo\nback", "bed\nwash\nwalk\n25\n-\n.\nwrite\nlist\nstrike 1\ny\nuse 1",
+		"help\nlist\nwhy\nwalk vehicle\n\n-\n.\nquit", "bed\nreading\nabc\n3\nyes\nundo\nback", "bed\nwash\nwalk\n25\n-\n.\nwrite\nlist\nstrike 1\ny\nuse 1",
 		"short\nin front\nout 2\ntake 99\ntake 6\nundo", "compare\nway 3\nmore 3\ntake 5\nyes", "rig\nnew place\x1b[2J\nlist\nshow 1\nface left\n.\ntake out 1",
 		"day\nstart 7:30\nstart 99\nface left\nhours\nback", "bed\nresin\nnext\nchange bag 3\nnext\nnext", "change 1\nhelp\nback\nchange 4\nquit", "trip", "wash", "place\nnew place\n\x00\u202e", "tell\nterms\ntrouble\nunits\nredo",
 	} {

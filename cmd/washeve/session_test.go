@@ -44,7 +44,7 @@ func TestTheSessionOfTheREADMEIsReal(t *testing.T) {
 	in, keys := io.Pipe()
 	e := &echo{keys: keys, typed: []string{
 		"fresh", "walk needed", "33", "12 ft", "0.5 ft3", "210", "change vehicle length 33 yards", "34 ft", "undo", "why flow cap",
-		"bed", "reading", "yes 3", "list", "undo", "yes", "back", "quit",
+		"bed", "reading", "3", "yes", "unknown", "list", "undo", "yes", "back", "quit",
 	}}
 	var errs bytes.Buffer
 	s := atTerminal(nil, &errs)

@@ -16,10 +16,10 @@ func pagesByWords() [][]string {
 	return [][]string{
 		nil, {"change TDS"}, {"new place Dock"}, {"washes"}, {"new wash"}, {"new wash Toad day"}, {"day"}, {"day", "start"}, {"short"}, {"short", "out 1"}, {"compare"}, {"compare", "way 6"}, {"compare", "take twice the tank"}, {"compare", "take new resin first"}, {"compare", "take softener salted"},
 		{"rig"}, {"rig", "new place"}, {"rig", "copy 1"}, {"rig", "show Marigold"}, {"rig", "show Marigold", "face left"}, {"rig", "take out Juniper Flats"},
-		{"bed"}, {"bed", "reading"}, {"bed", "reading", "no 4 ppm NaCl"}, {"bed", "reading", "yes -"}, {"bed", "wash"}, {"bed", "wash", "change DI water 30", "write"}, {"bed", "new reading"},
+		{"bed"}, {"bed", "reading"}, {"bed", "reading 4 ppm NaCl", "no"}, {"bed", "reading", "-"}, {"bed", "reading 4 ppm NaCl", "ran 1 gal"}, {"bed", "wash"}, {"bed", "wash", "change DI water 30", "write"}, {"bed", "new reading"},
 		{"bed", "resin"}, {"bed", "resin", "next"}, {"bed", "resin", "next", "next", "next", "next", "next", "next", "next", "next"},
 		{"bed", "resin", "next", "next", "next", "next", "next", "next", "next", "next", "write", "next"},
-		{"bed", "resin", "next", "next", "next", "next", "next", "next", "next", "next", "write", "next", "next", "next", "reading", "yes 300 ppm NaCl"},
+		{"bed", "resin", "next", "next", "next", "next", "next", "next", "next", "next", "write", "next", "next", "next", "reading 300 ppm NaCl", "yes"},
 		{"trip"}, {"trip", "begin"}, {"trip", "show 2"}, {"trip", "take advice"}, {"trip", "compare"}, {"trip", "compare", "take twice the tank"},
 		{"wash"}, {"wash", "next", "on"}, {"wash", "next", "skip"}, {"wash", "skip", "skip", "skip", "skip", "skip", "skip", "skip", "skip"}, {"wash", "next", "back", "wash"},
 	}

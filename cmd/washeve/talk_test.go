@@ -103,14 +103,14 @@ func jobs() map[string][2][]string {
 		"a line of the plan":       {lines("change vehicle length 33; place Fernwater; clear vehicle colour; undo; redo"), lines("v; down; down; down; enter; ctrl+u; =33 ft; enter; p; 3; v; down; down; down; down; down; down; down; down; down; down; delete; u; r")},
 		"a walk through a step":    {lines("walk vehicle; ; ; ; 33; ; 8 ft; .; new shade left; drop shade 2 side"), lines("v; down; down; down; enter; ctrl+u; =33 ft; enter; down; down; enter; ctrl+u; =8 ft; enter; d; n; 2; X")},
 		"the day":                  {lines("day; start 7:30; turn left; later; undo; heading north; back"), lines("D; s; =7:30; enter; ,; right; u; n; =north; enter; esc")},
-		"a reading":                {lines("bed; reading; yes 4 ppm NaCl; back"), lines("B; r; y; =4 ppm NaCl; enter; esc")},
-		"a first cup that counts":  {lines("bed; reading; no 40; use 1; undo; yes"), lines("B; r; n; =40; enter; i; u; y")},
+		"a reading":                {lines("bed; reading 4 ppm NaCl; yes; back"), lines("B; r; =4 ppm NaCl; enter; y; esc")},
+		"a first cup that counts":  {lines("bed; reading; 40; no; use 1; undo; yes"), lines("B; r; =40; enter; n; i; u; y")},
 		"a wash that was done":     {lines("bed; wash; change DI water 25; change note windy; write; strike 1; yes"), lines("B; w; enter; =25; enter; end; down; down; down; down; down; down; down; down; down; down; down; down; down; down; down; down; down; down; down; enter; =windy; enter; w; x; y")},
 		"salt":                     {lines("bed; salt; change salt 4 lb; write; undo; yes"), lines("B; s; enter; ctrl+u; =4 lb; enter; w; u; y")},
 		"days in words":            {lines("change date tomorrow; bed; salt; change salt 4 lb; change when yesterday 19:30; write"), lines("d; enter; =tomorrow; enter; B; s; enter; ctrl+u; =4 lb; enter; down; enter; =yesterday 19:30; enter; w")},
 		"a position, both at once": {lines("change latitude 33.45, -112.07; change longitude 112.07; undo"), lines("d; down; down; down; down; down; down; down; down; down; down; enter; ctrl+u; =33.45, -112.07; enter; down; enter; ctrl+u; =112.07; enter; u")},
 		"an entry of any kind":     {lines("bed; new reading; change point tap; change reading 240 ppm NaCl; write; correct 1; change reading 250 ppm NaCl; write"), lines("B; n; 3; enter; 1; down; enter; =240 ppm NaCl; enter; w; enter; down; down; enter; ctrl+u; =250 ppm NaCl; enter; w")},
-		"new resin, step by step":  {lines("bed; resin; next; change bag 0.25; next; next; next; next; next; next; next; change price 90 USD; write; next; reading; yes 2"), lines("B; c; right; down; enter; ctrl+u; =0.25 ft3; enter; right; right; right; right; right; right; right; enter; ctrl+u; =90 USD; enter; w; right; r; y; =2; enter")},
+		"new resin, step by step":  {lines("bed; resin; next; change bag 0.25; next; next; next; next; next; next; next; change price 90 USD; write; next; reading; 2; yes"), lines("B; c; right; down; enter; ctrl+u; =0.25 ft3; enter; right; right; right; right; right; right; right; enter; ctrl+u; =90 USD; enter; w; right; r; =2; enter; y")},
 		"new resin, taken back":    {lines("bed; resin; next; next; next; next; next; next; next; next; change when 2026-05-01; write; back; undo; yes"), lines("B; c; right; right; right; right; right; right; right; right; end; down; down; down; down; enter; ctrl+u; =2026-05-01; enter; w; esc; u; y")},
 		"faces pinned":             {lines("short; in front; out rear; less sure; back"), lines("S; i; down; down; down; o; -; esc")},
 		"a way out":                {lines("short; take glass and paint only"), lines("S; tab; down; down; down; down; enter")},
@@ -245,7 +245,7 @@ func TestAWordInAWalkIsDone(t *testing.T) {
 
 // Where nothing was stated, what is asked for is told again, and why.
 func TestNoNumberIsNoReading(t *testing.T) {
-	assert.Contains(t, saidIn(t, mine(t), "bed", "reading", "yes", "-", "", "back"), "A number is needed, like 6 ppm NaCl.")
+	assert.Contains(t, saidIn(t, mine(t), "bed", "reading", "-", "", "back"), "A number is needed, like 6 ppm NaCl.")
 }
 
 // What a person wrote is said as it was written, also where it reads like a message that
@@ -293,6 +293,6 @@ func TestWhatIsStatedIsToldAsStated(t *testing.T) {
 	assert.Contains(t, said, "YOURS     scale of the ppm shown: NaCl. you stated it")
 	assert.Regexp(t, `YOURS +scale of the ppm shown: NaCl`, said[strings.Index(said, "What this rests on"):])
 	assert.Contains(t, said, "slide-outs pushed: assumed in")
-	said = saidIn(t, mine(t), "bed", "reading", "yes 1 ppm NaCl", "back", "why bed gallons so far")
+	said = saidIn(t, mine(t), "bed", "reading 1 ppm NaCl", "yes", "unknown", "back", "why bed gallons so far")
 	assert.Contains(t, said, "bed gallons so far: 126 gal. stated in your rig, and your log from there on", "120 gal are the rig's, the flush of the reading is the log's")
 }

@@ -9,6 +9,9 @@ import (
 // thirds of the flush that the plan asks for; nobody stops at the drop. PRACTICE: 0.9.
 const enough = 0.9
 
+// Flushes tells that water which ran out of a bed was enough of what a flush asks for.
+func Flushes(ran, asked quantity.Volume) bool { return ran >= enough*asked }
+
 // StandsAfter is how long a bed has stood when the water in it reads too low. At a
 // rinse's flow water is in the bed for a minute or two; the wait for a face to drip or for
 // a ladder to be moved is no standing. PRACTICE: a quarter of an hour.
@@ -59,5 +62,5 @@ func (s State) Flushed() (ran, asked quantity.Volume) {
 // be too low.
 func (s State) Stands() bool {
 	ran, asked := s.Flushed()
-	return !s.Vouched && ran < enough*asked
+	return !s.Vouched && !Flushes(ran, asked)
 }

@@ -32,7 +32,7 @@ func TestFrames(t *testing.T) {
 func TestPlainIsASCII(t *testing.T) {
 	o := seasonOptions(t)
 	o.Theme = theme.New(theme.Options{Plain: true})
-	for _, script := range []string{"", "r", "r y 4", "w", "n", "/ 's'", "x"} {
+	for _, script := range []string{"", "r", "r 4 enter", "w", "n", "/ 's'", "x"} {
 		for _, r := range play(t, o, script).Seen() {
 			assert.Less(t, r, rune(0x7f), script)
 		}
@@ -56,7 +56,7 @@ func TestReadingTakesAtMostFiveKeys(t *testing.T) {
 	o := seasonOptions(t)
 	p := play(t, o, "r")
 	assert.Contains(t, p.Seen(), "let the standing water run out: 4 gal, which takes 171 s")
-	p.Keys("y 1 2 enter")
+	p.Keys("1 2 enter y")
 	const pressed = 1 + 4
 	assert.LessOrEqual(t, pressed, 5)
 	s := o.last().Body.(*model.Sample)
@@ -68,14 +68,14 @@ func TestReadingTakesAtMostFiveKeys(t *testing.T) {
 	assert.Equal(t, "Juniper Flats", s.Place)
 	assert.Equal(t, "yellow pen", s.Pen)
 	assert.NotEmpty(t, o.last().ID)
-	assert.Contains(t, p.Seen(), "12 ppm NaCl, flushed, 4 gal more given: written.")
+	assert.Contains(t, p.Seen(), "12 ppm NaCl written, 4 gal flushed.")
 	assert.Contains(t, p.Seen(), "Log: 1 of 63")
 }
 
 func TestFirstCupIsShownAndLeftOut(t *testing.T) {
 	o := seasonOptions(t)
-	p := play(t, o, "r n 2 enter")
-	assert.Contains(t, p.Seen(), "first cup: written and shown, not used")
+	p := play(t, o, "r 2 enter n")
+	assert.Contains(t, p.Seen(), "2 ppm NaCl written: a first cup, not used.")
 	readings := p.M.past.Present().Readings
 	assert.False(t, readings[len(readings)-1].Counts)
 	assert.Contains(t, p.Page("e"), "a first cup: shown, not used")
@@ -169,7 +169,7 @@ func TestEmptyLog(t *testing.T) {
 		assert.Contains(t, seen, words)
 	}
 	assert.Contains(t, p.Page("e"), "None yet: r adds one.")
-	p.Keys("r y 3 enter")
+	p.Keys("r 3 enter y")
 	assert.Contains(t, p.Seen(), "Log: 1 of 1")
 }
 

@@ -163,7 +163,7 @@ func (m Model) changed(left quantity.Volume) string {
 	if m.err != nil || now == was {
 		return ""
 	}
-	return " About " + now + " left; it was " + was + "."
+	return " Left about " + now + ", was " + was + "."
 }
 
 var _ screen.Screen = Model{}

@@ -4,12 +4,11 @@ import (
 	tea "github.com/charmbracelet/bubbletea"
 
 	"washeve/model"
-	"washeve/model/quantity"
 	"washeve/ui/entry"
 	"washeve/ui/screen"
 )
 
-// startReading tells the flush.
+// startReading tells the flush and asks for the number.
 func (m Model) startReading() Model {
 	r := m.o.NewReading(m.plan, m.ahead.Faster)
 	m.reading = &r
@@ -26,22 +25,9 @@ func (m Model) inReading(msg tea.KeyMsg) Model {
 		m.reading, m.kept = nil, nil
 		return m.say("No reading added.")
 	case entry.Write:
-		s := r.Sample()
-		return m.write(writtenWords(s, m.sys), model.Entry{Body: s})
+		return m.write(r.Written(m.sys), model.Entry{Body: r.Sample()})
 	}
 	return m
-}
-
-// writtenWords say what was written of a reading.
-func writtenWords(s *model.Sample, sys quantity.System) string {
-	flush, counted := s.FlushWater.Get()
-	switch {
-	case !s.Counts():
-		return s.Reading.Words() + " of a first cup: written and shown, not used."
-	case counted:
-		return s.Reading.Words() + ", flushed, " + quantity.Show(flush, sys) + " more given: written."
-	}
-	return s.Reading.Words() + ", flushed: written."
 }
 
 // readingTold is the screen with a reading begun whose number was told.

@@ -15,7 +15,7 @@ import (
 // or written all the same.
 func TestWhatLooksLikeASlipIsAskedAbout(t *testing.T) {
 	for name, c := range map[string]struct{ script, again, says string }{
-		"a reading over the feed":      {"r y 4 5 0 enter", "enter", "450 ppm NaCl after the bed is above the "},
+		"a reading over the feed":      {"r 4 5 0 enter y", "enter y", "450 ppm NaCl after the bed is above the "},
 		"a wash of more than it holds": {"w '5000 gal' enter w", "w", "5000 gal of DI water is more than this fill can have given"},
 	} {
 		o := seasonOptions(t)

@@ -109,6 +109,9 @@ func (m Model) statusLine(width int) string {
 	if text = cells.Safe(text); m.lag == entry.Behind {
 		text = entry.WhileReading(text)
 	}
+	if lines := cells.Clauses(text, width, 1, m.th.Marks.More); m.ask == nil && len(lines) > 0 {
+		text = lines[0]
+	}
 	return ink.On(cells.Clip(text, width, m.th.Marks.More))
 }
 
@@ -152,8 +155,9 @@ func (m Model) rowLine(r *model.Row, here bool, width int) string {
 	if m.odd[r.Entry.ID] && !here {
 		mark, ink = "?", m.th.Bad
 	}
-	text := mark + " " + r.Now.At.Date().String() + " " + cells.Fit(string(r.Entry.Kind()), 11) + cells.Safe(report.EntrySays(r, m.sys))
-	return ink.On(cells.Clip(text, width, m.th.Marks.More))
+	head := mark + " " + r.Now.At.Date().String() + " " + cells.Fit(string(r.Entry.Kind()), 11)
+	says := cells.WholeParts(cells.Safe(report.EntrySays(r, m.sys)), max(width-cells.Width(head), 0), m.th.Marks.More)
+	return ink.On(cells.Clip(head+says, width, m.th.Marks.More))
 }
 
 func (m Model) rowInk(r *model.Row) theme.Ink {

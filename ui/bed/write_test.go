@@ -18,7 +18,7 @@ import (
 // On failure what is stated stays on the screen, with the reason, and can be
 // written again.
 func TestFailedAppendKeepsTheEntry(t *testing.T) {
-	for name, script := range map[string]string{"reading": "r y 1 2 enter", "form": "s 4 enter w"} {
+	for name, script := range map[string]string{"reading": "r 1 2 enter y", "form": "s 4 enter w"} {
 		o := seasonOptions(t)
 		o.book().Fail = errFull
 		before := len(o.book().Kept)
@@ -27,13 +27,13 @@ func TestFailedAppendKeepsTheEntry(t *testing.T) {
 		assert.Error(t, p.M.Leave(), name)
 		assert.Len(t, o.book().Kept, before)
 		o.book().Fail = nil
-		p.Keys(map[string]string{"reading": "enter", "form": "w"}[name])
+		p.Keys(map[string]string{"reading": "y", "form": "w"}[name])
 		assert.Len(t, o.book().Kept, before+1, name)
 		assert.NoError(t, p.M.Leave(), name)
 	}
 	o := seasonOptions(t)
 	o.book().Fail = errFull
-	p := play(t, o, "r y 9 enter esc")
+	p := play(t, o, "r 9 enter y esc esc")
 	assert.NoError(t, p.M.Leave(), "let go of on purpose")
 	p.Keys("x y")
 	assert.Contains(t, p.Seen(), "no space left")
@@ -49,7 +49,7 @@ func TestEveryEntryIsWrittenByTheJournal(t *testing.T) {
 		plan, err := planner.Make(o.Rig, o.Places, o.Wash)
 		require.NoError(t, err)
 		o.Answer = func() (planner.Plan, *planner.Past, error) { return plan, nil, nil }
-		script := "w '30 gal' enter w s '4 lb' enter w r y 1 2 enter r f n 3 enter"
+		script := "w '30 gal' enter w s '4 lb' enter w r 1 2 enter y r 3 enter f n"
 		if metric {
 			script = "m " + script
 		}

@@ -139,14 +139,18 @@ func Blank(n int) string { return strings.Repeat(" ", max(n, 0)) }
 func Repeat(mark string, n int) string { return strings.Repeat(mark, max(n, 0)) }
 
 // Wrap breaks plain text into lines of at most width cells, at blanks where
-// there are any. A number and its unit stay together, and so does a date.
+// there are any. A number and its unit stay together, and so does what has a dash in it.
 func Wrap(text string, width int) []string {
 	if width <= 0 {
 		return nil
 	}
-	lines := strings.Split(ansi.Wrap(bound(text), width, ""), "\n")
-	for i, line := range lines {
-		lines[i] = unbound.Replace(line)
+	var lines []string
+	for line := range strings.SplitSeq(ansi.Wrap(bound(text), width, ""), "\n") {
+		if line = unbound.Replace(line); Width(line) > width { // blanks before a long word
+			lines = append(lines, strings.Split(ansi.Hardwrap(line, width, true), "\n")...)
+			continue
+		}
+		lines = append(lines, line)
 	}
 	return lines
 }
@@ -159,7 +163,8 @@ const (
 
 var unbound = strings.NewReplacer(noBreak, " ", dash, "-")
 
-// bound puts a blank that does not break behind every number, and such a dash into a date.
+// bound puts a blank that does not break behind every number. Nor does a dash break: a date
+// stays whole, and the library's lines grow too wide where they end at one.
 func bound(text string) string {
 	var b strings.Builder
 	digit := func(i int) bool { return i >= 0 && i < len(text) && text[i] >= '0' && text[i] <= '9' }
@@ -167,7 +172,7 @@ func bound(text string) string {
 		switch {
 		case text[i] == ' ' && digit(i-1) && i+1 < len(text) && text[i+1] > '9':
 			b.WriteString(noBreak)
-		case text[i] == '-' && digit(i-1) && digit(i+1):
+		case text[i] == '-':
 			b.WriteString(dash)
 		default:
 			b.WriteByte(text[i])

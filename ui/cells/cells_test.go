@@ -63,7 +63,18 @@ func TestWrapMost(t *testing.T) {
 func TestWrapKeepsNumberAndUnitTogether(t *testing.T) {
 	assert.Equal(t, []string{"it takes", "24 s or so"}, cells.Wrap("it takes 24 s or so", 11))
 	assert.Equal(t, []string{"home by", "2026-06-12"}, cells.Wrap("home by 2026-06-12", 14))
-	assert.Equal(t, []string{"a half-", "foot tank"}, cells.Wrap("a half-foot tank", 9), "other words break at their dash")
+	assert.Equal(t, []string{"a", "half-foot", "tank"}, cells.Wrap("a half-foot tank", 9))
+}
+
+func TestWrapIsNeverTooWide(t *testing.T) {
+	pieces := []string{"bed", " ", " ", "-", ",", "7", "half-foot", "水", "é", "."}
+	rapid.Check(t, func(t *rapid.T) {
+		text := strings.Join(rapid.SliceOf(rapid.SampledFrom(pieces)).Draw(t, "pieces"), "")
+		width := rapid.IntRange(2, 12).Draw(t, "width")
+		for _, line := range cells.Wrap(text, width) {
+			assert.LessOrEqual(t, cells.Width(line), width, "%q in %q", line, text)
+		}
+	})
 }
 
 func TestRight(t *testing.T) {
@@ -88,6 +99,15 @@ func FuzzWidth(f *testing.F) {
 			t.Fatalf("%q: %d, not %d", text, got, want)
 		}
 	})
+}
+
+func TestPartsAreLeftOutWhole(t *testing.T) {
+	text := "3 ppm NaCl, flushed 4 gal, at 1.4 gpm, home"
+	assert.Equal(t, text, cells.WholeParts(text, 43, "…"))
+	assert.Equal(t, "3 ppm NaCl, flushed 4 gal, at 1.4 gpm, …", cells.WholeParts(text, 42, "…"))
+	assert.Equal(t, "3 ppm NaCl, …", cells.WholeParts(text, 27, "…"))
+	assert.Equal(t, "3 ppm…", cells.WholeParts(text, 6, "…"))
+	assert.Equal(t, "", cells.WholeParts(text, 0, "…"))
 }
 
 func TestClausesEndWhole(t *testing.T) {

@@ -36,3 +36,17 @@ func clauseEnds(text string) (ends []int) {
 	}
 	return ends
 }
+
+// WholeParts is a text whose parts stand between commas, in one line: where it is wider, as
+// many of them as there is room for, and the tail. A first part that is wider is cut.
+func WholeParts(text string, width int, tail string) string {
+	if Width(text) <= width {
+		return text
+	}
+	for at := strings.LastIndex(text, ", "); at > 0; at = strings.LastIndex(text[:at], ", ") {
+		if Width(text[:at]+", "+tail) <= width {
+			return text[:at] + ", " + tail
+		}
+	}
+	return Clip(text, width, tail)
+}

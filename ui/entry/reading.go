@@ -1,6 +1,7 @@
 package entry
 
 import (
+	"cmp"
 	"strings"
 
 	tea "github.com/charmbracelet/bubbletea"
@@ -8,23 +9,35 @@ import (
 	"washeve/model"
 	"washeve/model/quantity"
 	"washeve/planner"
-	"washeve/ui/cells"
+	"washeve/planner/washday"
 	"washeve/ui/form"
 	"washeve/ui/keys"
-	"washeve/ui/report"
-	"washeve/ui/theme"
 )
 
 const (
+	take      keys.Action = "take the number"
 	flushed   keys.Action = "flushed"
 	already   keys.Action = "already out"
 	firstCup  keys.Action = "first cup"
+	otherRun  keys.Action = "other amount"
+	overRun   keys.Action = "type an amount"
 	otherFlow keys.Action = "other flow"
-	insist    keys.Action = "insist"
+	before    keys.Action = "before"
 )
 
-// Reading is a reading after the bed while it is added: first the flush, then
-// the number.
+// wants is what a reading asks for just now.
+type wants int
+
+const (
+	theNumber wants = iota
+	theFlush        // is the standing water out
+	theAmount       // of the flush, where it was another than the plan's
+	theAge          // of the fill, where nobody said it
+	theDoubt        // is it to be written although it is odd
+)
+
+// Reading is a reading after the bed while it is added: the number, then whether the
+// standing water was out, then how old the fill is where nobody said so.
 type Reading struct {
 	sample  model.Sample
 	flow    quantity.Flow // of the job
@@ -32,23 +45,27 @@ type Reading struct {
 	flush   quantity.Volume
 	soFar   quantity.Volume // the fill has given, by what is known
 	isNew   bool            // nobody said so: it is taken as freshly filled
-	scale   string
+	fresh   float64         // ppm that a fresh fill would show
+	scale   string          // of a number that is typed bare
 	quick   bool
-	told    string // the number, where it was told ahead of the flush
-	edit    *form.Edit
+	ahead   bool // the number was told ahead of all else
+	at      wants
+	number  string // as it was taken
+	edit    form.Edit
 	problem string
 
 	slip  func(model.Body) string // what is odd about the reading
-	asked string                  // and is asked about before it is written; "" for nothing
+	asked string                  // and is asked about before it is written
 }
 
-// NewReading starts by telling the flush of a plan.
+// NewReading begins a reading of a plan's bed.
 func (d Desk) NewReading(plan planner.Plan, faster quantity.Flow) Reading {
-	return Reading{
+	r := Reading{
 		sample: model.Sample{Point: model.AfterBed, Place: plan.Place, Bed: plan.BedName, Pen: d.Pen(), Feed: yesOrNo(plan.BedBehind)},
-		flow:   plan.Sprayer.Flow, faster: faster, flush: plan.Flush.Volume, scale: d.Known().Scale,
-		soFar: plan.Bed.SoFar, isNew: plan.TakenAsNew(), slip: d.Slips(&plan),
+		flow:   plan.Sprayer.Flow, faster: faster, flush: plan.Flush.Volume, scale: cmp.Or(d.Known().Scale, usualScale()),
+		soFar: plan.Bed.SoFar, isNew: plan.TakenAsNew(), fresh: plan.Bed.OutletNow.P50, slip: d.Slips(&plan),
 	}
+	return r.asks(theNumber, "")
 }
 
 func yesOrNo(yes bool) model.Answer {
@@ -58,40 +75,28 @@ func yesOrNo(yes bool) model.Answer {
 	return model.No
 }
 
-// Typing tells that the flush is settled and the number is typed.
-func (r Reading) Typing() bool { return r.edit != nil && r.asked == "" }
+// usualScale is that of a number whose pen states none.
+func usualScale() string { return planner.UsualScale().String() }
+
+// asks goes on to what is asked for, with the text that stands there.
+func (r Reading) asks(at wants, text string) Reading {
+	r.at, r.asked = at, ""
+	switch at {
+	case theNumber:
+		r.edit = form.Start(text, Bare("6", r.scale)).Telling(r.scaleTaken)
+	case theAmount:
+		r.edit = form.Start(text, quantity.Show(r.flush, quantity.US)).Telling(r.shortOf)
+	case theAge:
+		r.edit = form.Start(text, "120 gal")
+	}
+	return r
+}
+
+// Typing tells that letters are text just now.
+func (r Reading) Typing() bool { return r.at == theNumber || r.at == theAmount || r.at == theAge }
 
 // Begun tells that something of the number was typed.
-func (r Reading) Begun() bool { return r.edit != nil && r.edit.Text() != "" }
-
-// Keys lists the keys of the moment.
-func (r Reading) Keys() []keys.Binding {
-	if r.asked != "" {
-		return form.AnswerKeys()
-	}
-	if r.Typing() {
-		counts := ""
-		if r.sample.Flushed == model.Yes {
-			counts = "a flushed reading is used in any case"
-		}
-		return []keys.Binding{
-			keys.New("Reading", Write, "enter", "write it", "enter"),
-			keys.New("Reading", insist, "tab", "use it anyway, or not", "tab").Unless(counts),
-			keys.New("Reading", Leave, "esc", "no reading", "esc"),
-		}
-	}
-	noFaster := ""
-	if r.faster <= r.flow {
-		noFaster = "this tank allows no faster flow"
-	}
-	return []keys.Binding{
-		keys.New("Reading", flushed, "y", "yes, it is out", "y", "Y", "enter"),
-		keys.New("Reading", already, "a", "already, in a wash", "a", "A"),
-		keys.New("Reading", firstCup, "n", "no: a first cup", "n", "N"),
-		keys.New("Reading", otherFlow, "f", "faster, or the job's flow", "f").Unless(noFaster),
-		keys.New("Reading", Leave, "esc", "no reading", "esc"),
-	}
-}
+func (r Reading) Begun() bool { return r.at != theNumber || r.edit.Text() != "" }
 
 // Update takes a key and tells what was asked for: "" for nothing, [Write] or
 // [Leave].
@@ -100,8 +105,7 @@ func (r Reading) Update(msg tea.KeyMsg) (Reading, keys.Action) {
 	r.problem = ""
 	switch {
 	case !bound && r.Typing():
-		e := r.edit.Type(msg, r.check)
-		r.edit = &e
+		r.edit = r.edit.Type(msg, r.check)
 		return r, ""
 	case !bound:
 		return r, ""
@@ -110,86 +114,164 @@ func (r Reading) Update(msg tea.KeyMsg) (Reading, keys.Action) {
 		return r, ""
 	}
 	switch b.Does {
-	case form.Yes:
-		r.asked = ""
-		return r, Write
-	case form.No:
-		r.asked, r.problem = "", notWritten
-		return r, ""
+	case before:
+		return r.back(), ""
 	case flushed:
-		if r.flush > 0 {
-			r.sample.FlushWater = Stated(r.flush, quantity.US)
-		}
-		return r.ask(model.Yes)
+		return r.ran(model.Yes, r.flush)
 	case already:
-		return r.ask(model.Yes)
+		return r.ran(model.Yes, 0)
 	case firstCup:
-		return r.ask(model.No)
+		return r.ran(model.No, 0)
+	case otherRun:
+		return r.asks(theAmount, ""), ""
+	case overRun:
+		r = r.asks(theAmount, "")
+		r.edit = r.edit.Type(msg, r.check)
+		return r, ""
 	case otherFlow:
 		r.quick = !r.quick
 		r.flow, r.faster = r.faster, r.flow
 		return r, ""
-	case insist:
-		r.sample.Anyway = map[model.Answer]model.Answer{model.Yes: "", "": model.Yes}[r.sample.Anyway]
+	case form.No:
+		r = r.asks(theNumber, r.number)
+		r.problem = notWritten
 		return r, ""
-	case Write:
-		return r.finished()
+	case form.Yes:
+		return r, Write
+	case take:
+		return r.taken()
 	}
 	return r, b.Does
 }
 
-// ask asks for the number, unless it was told.
-func (r Reading) ask(answer model.Answer) (Reading, keys.Action) {
-	r.sample.Flushed = answer
-	e := form.Start("", Bare("6", r.scale))
-	if r.told != "" {
-		e = e.With(r.told, r.check)
+// back goes to what was asked for before.
+func (r Reading) back() Reading {
+	if r.at == theFlush {
+		return r.asks(theNumber, r.number)
 	}
-	r.edit = &e
-	if r.told != "" {
-		return r.finished()
-	}
-	return r, ""
+	r.sample.Flushed, r.sample.FlushWater = "", quantity.Opt[quantity.Volume]{}
+	return r.asks(theFlush, "")
 }
 
-// Reads is the reading with its number told ahead: it is written as soon as it is said
-// whether the standing water is out. What is no reading is an error.
+// Reads is the reading with its number told ahead. What is no reading is an error.
 func (r Reading) Reads(text string) (Reading, error) {
-	e := form.Start("", Bare("6", r.scale)).With(text, r.check).Offered(r.check)
+	e := r.edit.With(text, r.check).Offered(r.check)
 	if e.Problem != nil {
 		return r, e.Problem
 	}
-	r.told = e.Text()
+	r.edit, r.ahead = e, true
+	r, _ = r.taken()
 	return r, nil
 }
 
-func (r Reading) check(text string) error { return readingField(&r.sample).Set(text) }
+// check tells what is wrong with a text for what is asked for.
+func (r Reading) check(text string) error {
+	s := r.sample
+	switch r.at {
+	case theAmount:
+		return sampleField(&s, "flush_water").Set(text)
+	case theAge:
+		if nobodyKnows(text) {
+			return nil
+		}
+		return sampleField(&s, "gallons_so_far").Set(text)
+	}
+	return sampleField(&s, "reading").Set(text)
+}
 
-func readingField(s *model.Sample) model.Field {
+// unknown is the word for an age that nobody knows; an empty line says so as well.
+const unknown = "unknown"
+
+func nobodyKnows(text string) bool {
+	text = strings.TrimSpace(text)
+	return text == "" || strings.EqualFold(text, unknown)
+}
+
+func sampleField(s *model.Sample, key string) model.Field {
 	for _, f := range s.Fields() {
-		if f.Key == "reading" {
+		if f.Key == key {
 			return f
 		}
 	}
 	return model.Field{}
 }
 
-// finished takes the number, where there is one.
+// scaleTaken says on which scale a number without one is counted.
+func (r Reading) scaleTaken(text string) string {
+	s := r.sample
+	if sampleField(&s, "reading").Set(text) != nil {
+		return ""
+	}
+	if v := s.Reading.Or(quantity.Reading{}); v != v.WithScale(planner.UsualScale()) {
+		return "no scale said: counted as ppm " + r.scale
+	}
+	return ""
+}
+
+// shortOf says of an amount that does for no flush what it makes of the reading.
+func (r Reading) shortOf(text string) string {
+	if amount, err := quantity.Parse[quantity.Volume](text); err == nil && !washday.Flushes(amount, r.flush) {
+		return "short of the " + quantity.Show(r.flush, quantity.US) + " that stand in it and behind: a first cup, shown and not used"
+	}
+	return ""
+}
+
+// taken takes what stands on the line that is typed.
+func (r Reading) taken() (Reading, keys.Action) {
+	e := r.edit.Offered(r.check)
+	text := strings.TrimSpace(e.Text())
+	if r.at == theAge && nobodyKnows(text) {
+		return r.finished()
+	}
+	if err := r.check(text); text == "" || err != nil {
+		r.problem = r.wanted()
+		return r, ""
+	}
+	switch r.at {
+	case theAmount:
+		amount, _ := quantity.Parse[quantity.Volume](text)
+		if !washday.Flushes(amount, r.flush) {
+			return r.ran(model.No, amount)
+		}
+		return r.ran(model.Yes, amount)
+	case theAge:
+		before, _ := quantity.Parse[quantity.Volume](text)
+		r.sample.SoFar = Stated(before+r.sample.FlushWater.Or(0), quantity.US)
+		return r.finished()
+	}
+	r.number = text
+	_ = sampleField(&r.sample, "reading").Set(text) // checked above
+	return r.asks(theFlush, ""), ""
+}
+
+// wanted says what is still needed on the line that is typed.
+func (r Reading) wanted() string {
+	switch r.at {
+	case theAmount:
+		return "An amount is needed, like " + quantity.Show(r.flush, quantity.US) + "."
+	case theAge:
+		return "An amount is needed, like 120 gal, or " + unknown + "."
+	}
+	return "A number is needed, like " + Bare("6", r.scale) + "."
+}
+
+// ran settles what was run out for the reading, and goes on to the age where nobody said it.
+func (r Reading) ran(answer model.Answer, amount quantity.Volume) (Reading, keys.Action) {
+	r.sample.Flushed, r.sample.FlushWater = answer, quantity.Opt[quantity.Volume]{}
+	if amount > 0 {
+		r.sample.FlushWater = Stated(amount, quantity.US)
+	}
+	if r.isNew && r.sample.Counts() {
+		return r.asks(theAge, ""), ""
+	}
+	return r.finished()
+}
+
+// finished writes, unless there is something odd to be asked about first.
 func (r Reading) finished() (Reading, keys.Action) {
-	text := r.edit.Text()
-	if r.edit.Offer != "" {
-		text = r.edit.Offer
-	}
-	if strings.TrimSpace(text) == "" || r.check(text) != nil {
-		r.problem = "A number is needed, like " + Bare("6", r.scale) + "."
-		return r, ""
-	}
 	r.sample.Flow = Stated(r.flow, quantity.US)
-	if err := readingField(&r.sample).Set(text); err != nil {
-		r.problem = err.Error()
-		return r, ""
-	}
-	if r.asked = r.slip(&r.sample); r.asked != "" {
+	if odd := r.slip(&r.sample); odd != "" {
+		r.at, r.asked = theDoubt, odd
 		return r, ""
 	}
 	return r, Write
@@ -199,86 +281,4 @@ func (r Reading) finished() (Reading, keys.Action) {
 func (r Reading) Sample() *model.Sample {
 	s := r.sample
 	return &s
-}
-
-// Lines ask for it.
-func (r Reading) Lines(th theme.Theme, sys quantity.System, width int) []string {
-	head := "A reading after the bed, at " + quantity.Show(r.flow, sys)
-	if r.sample.Pen != "" {
-		head += ", with the " + r.sample.Pen
-	}
-	lines := []string{th.Strong.On(cells.Clip(cells.Safe(head), width, th.Marks.More))}
-	add := func(ink theme.Ink, text string) {
-		for _, line := range cells.WrapMost(cells.Safe(text), width, 2, th.Marks.More) {
-			lines = append(lines, ink.On(line))
-		}
-	}
-	if r.asked != "" { // needs the room of all else
-		lines = append(lines, th.Text.On(cells.Clip("It reads "+r.sample.Reading.Words(), width, th.Marks.More)))
-		for _, line := range cells.WrapMost(cells.Safe(allTheSame(r.asked, th.YesOrNo())), width, 4, th.Marks.More) {
-			lines = append(lines, th.Doubt.On(line))
-		}
-		return lines
-	}
-	add(th.Text, "First let the standing water run out: "+quantity.Show(r.flush, sys)+", which takes "+seconds(r.flow.Time(r.flush))+" at this flow. Standing water reads too low.")
-	if r.Typing() {
-		r.numberLines(th, sys, width, add, &lines)
-		if r.problem == "" {
-			add(th.Muted, r.given(sys))
-		}
-	} else {
-		if r.quick {
-			add(th.Text, "This flow teaches most. It is for this reading only, and to waste: the wash itself keeps to the cap.")
-		}
-		add(th.Accent, "Is it out? y: yes, and "+r.counted(sys)+". a: already, by a wash, which counts it. n: no")
-	}
-	if r.problem != "" {
-		add(th.Doubt, r.problem)
-	}
-	return lines
-}
-
-// given says at how many gallons the reading counts.
-func (r Reading) given(sys quantity.System) string {
-	if r.isNew {
-		at := "It counts at 0 gallons so far"
-		if r.sample.FlushWater.Given() {
-			at += " and the flush"
-		}
-		return at + ": if it gave more, say so in the plan, under Bed."
-	}
-	return "This fill has given " + quantity.Show(r.soFar, sys) + ", as far as is known."
-}
-
-// counted says what the flush does to the bed.
-func (r Reading) counted(sys quantity.System) string {
-	return "its " + quantity.Show(r.flush, sys) + " count as given by the bed"
-}
-
-// seconds tells a flush so that it can be counted.
-func seconds(d quantity.Duration) string {
-	if d.Seconds() >= 99.5 && d.Seconds() < 600 {
-		return quantity.Round(d.Seconds()) + " s (" + report.Time(d) + ")"
-	}
-	return report.Time(d)
-}
-
-func (r Reading) numberLines(th theme.Theme, sys quantity.System, width int, add func(theme.Ink, string), lines *[]string) {
-	standing := "flushed"
-	switch {
-	case r.sample.Anyway == model.Yes:
-		standing = "a first cup, used anyway because you say so (tab takes that back)"
-	case r.sample.Flushed == model.No:
-		standing = "a first cup: it will be shown and not used (tab uses it anyway)"
-	case r.sample.FlushWater.Given():
-		standing = "flushed; " + r.counted(sys)
-	}
-	*lines = append(*lines, th.Text.On("It reads ")+r.edit.View(th, max(width-9, 10)))
-	add(th.Muted, standing)
-	switch says := r.edit.Says(); {
-	case r.edit.Offer != "":
-		add(th.Muted, "enter takes it as "+r.edit.Offer)
-	case says != "" && r.edit.Text() != "":
-		add(r.edit.Ink(th), says)
-	}
 }

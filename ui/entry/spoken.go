@@ -57,44 +57,46 @@ func (f Form) things(put func(Form) screen.Screen) []talk.Thing {
 	return all
 }
 
-// Spoken is the reading in words: first the flush, then the number.
+// Spoken is the reading in words.
 func (r Reading) Spoken(th theme.Theme, sys quantity.System) talk.Page {
-	lines := r.Lines(th, sys, talk.Unwrapped)
-	told := lines[1:2:2]
-	if r.quick {
-		told = lines[1:3:3]
-	}
-	if r.isNew {
-		told = append(told, r.given(sys))
-	}
-	if r.asked != "" {
-		return talk.Page{Title: lines[0], Prompt: allTheSame(r.asked, th.YesOrNo())}
-	}
-	p := talk.Page{Title: lines[0], Said: r.problem, Tell: func() []string { return told }}
-	if r.Typing() {
-		p.Asks = &talk.Question{Ask: "It reads", Like: Bare("6", r.scale), Edit: r.edit}
-		return p
-	}
-	told = append(told, "With yes, "+r.counted(sys)+"; already is for water that a wash counts.")
-	p.Prompt = "Is the standing water out? yes, already, no, faster, back, or help"
-	takes := "6"
-	if r.told != "" {
-		told, takes = append(told, "It reads "+r.told+", and is written when you say whether the standing water is out."), ""
-	}
-	p.Words = []talk.Word{
-		{Say: "yes", Does: flushed, Takes: takes, Help: "it is out: the reading counts, and " + r.counted(sys), Like: r.like("yes")},
-		{Say: "already", Does: already, Takes: takes, Help: "it is out by a wash, which counts that water: the reading counts", Like: r.like("already")},
-		{Say: "no", Does: firstCup, Takes: takes, Help: "a first cup: the reading is shown and not used", Like: r.like("no")},
-		{Say: "faster", Does: otherFlow, Help: "read at the flow that teaches most, or again at the job's"},
-		{Say: "back", Does: Leave, Help: "no reading"},
+	p := talk.Page{Title: r.head(sys), Said: r.problem}
+	switch r.at {
+	case theDoubt:
+		p.Prompt = allTheSame(r.asked, th.YesOrNo())
+	case theNumber:
+		p.Asks = &talk.Question{Ask: "It reads", Like: Bare("6", r.scale), Edit: &r.edit, More: []string{r.flushFirst(sys)}}
+	case theAmount:
+		p.Asks = &talk.Question{Ask: "Run out for it", Like: quantity.Show(r.flush, sys), Edit: &r.edit}
+	case theAge:
+		p.Asks = &talk.Question{
+			Ask: "It had given before", Like: "120 gal, 0 gal where it was just filled, or " + unknown, Edit: &r.edit, More: []string{r.ageWords()},
+		}
+	case theFlush:
+		p.Prompt, p.Words = "Was the standing water out? yes, ran 5 gal, already, no, faster, back, or help", r.words(sys)
+		p.Tell = func() []string { return r.told(sys) }
 	}
 	return p
 }
 
-// like is a word with the number behind it, where that is not told.
-func (r Reading) like(word string) string {
-	if r.told != "" {
-		return word
+// told is what there is to know where it is asked whether the standing water is out.
+func (r Reading) told(sys quantity.System) []string {
+	told := []string{"It reads " + r.sample.Reading.Words() + "."}
+	if r.ahead {
+		told = append(told, r.flushFirst(sys))
 	}
-	return word + " " + Bare("6", r.scale)
+	if !r.isNew {
+		told = append(told, r.given(sys))
+	}
+	return append(told, "With yes, "+r.counted(sys)+"; already is for water that a wash counts.")
+}
+
+func (r Reading) words(sys quantity.System) []talk.Word {
+	return []talk.Word{
+		{Say: "yes", Does: flushed, Help: "it was out: the reading counts, and " + r.counted(sys)},
+		{Say: "ran", Does: otherRun, Takes: quantity.Show(r.flush, sys), Like: "ran 5 gal", Help: "another amount was run out for it"},
+		{Say: "already", Does: already, Help: "it was out by a wash, which counts that water: the reading counts"},
+		{Say: "no", Does: firstCup, Help: "a first cup: the reading is shown and not used"},
+		{Say: "faster", Does: otherFlow, Help: "it was read at the flow that teaches most, or again at the job's"},
+		{Say: "back", Does: before, Help: "back to the number"},
+	}
 }

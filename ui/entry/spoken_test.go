@@ -14,6 +14,7 @@ import (
 	"washeve/planner/tag"
 	"washeve/ui/entry"
 	"washeve/ui/internal/hands"
+	"washeve/ui/talk"
 	"washeve/ui/theme"
 )
 
@@ -33,16 +34,20 @@ func TestAMomentIsWrittenAsADayAndAnHour(t *testing.T) {
 	assert.Equal(t, "2026-06-12 08:15, yesterday 19:30 or fri", f.Spoken(nil).Things()[0].Like)
 }
 
-// Who has words is told as well that a reading counts at no gallons, where nobody said how
-// many the fill has given.
+// Who has words is asked for the age as well, where nobody said how many gallons the fill
+// has given.
 func TestAReadingOfAFillOfUnknownAgeByWords(t *testing.T) {
-	told := func(assumed string) string {
+	asked := func(assumed string) *talk.Question {
 		plan := planner.Plan{Assumptions: []planner.Assumption{{Name: assumed, Source: tag.FromPractice("taken so")}}}
-		page := entry.Desk{Clock: func() time.Time { return time.Time{} }}.NewReading(plan, 1).Spoken(theme.New(theme.Options{Plain: true, Words: true}), quantity.US)
-		return strings.Join(page.Tell(), "\n")
+		r := entry.Desk{Clock: func() time.Time { return time.Time{} }}.NewReading(plan, 1)
+		r, err := r.Reads("3 ppm NaCl")
+		require.NoError(t, err)
+		r, _ = r.Update(hands.Key("y"))
+		return r.Spoken(theme.New(theme.Options{Plain: true, Words: true}), quantity.US).Asks
 	}
-	assert.Contains(t, told("bed gallons so far"), "It counts at 0 gallons so far")
-	assert.NotContains(t, told("limit"), "so far")
+	require.NotNil(t, asked("bed gallons so far"))
+	assert.Contains(t, asked("bed gallons so far").More[0], "Nobody said how much DI water this fill had given before")
+	assert.Nil(t, asked("limit"))
 }
 
 // A moment stands on the form as the person's clock tells it, and stays to the second where

@@ -30,10 +30,10 @@ func TestTheBedIsOneKeyAway(t *testing.T) {
 	msg, ok := p.Send(hands.Key("B")).(screen.Go)
 	require.True(t, ok)
 	page := msg.To
-	for _, k := range hands.Keys("r y 1 2 enter") {
+	for _, k := range hands.Keys("r 1 2 enter y") {
 		page, _ = page.Update(k)
 	}
-	assert.Contains(t, ansi.Strip(page.View(p.S)), "12 ppm, flushed, 4 gal more given: written.")
+	assert.Contains(t, ansi.Strip(page.View(p.S)), "12 ppm NaCl written, 4 gal flushed.")
 	assert.Len(t, d.Kept, 1)
 	_, cmd := page.Update(hands.Key("esc"))
 	back := cmd().(screen.Back)

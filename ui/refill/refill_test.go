@@ -115,9 +115,9 @@ func TestTheNewFillIsWritten(t *testing.T) {
 	assert.NoError(t, p.M.Leave())
 	assert.Zero(t, p.M.past.Present().Gallons)
 
-	p.Keys("right r y 1 enter")
+	p.Keys("right r 1 enter y")
 	assert.Contains(t, p.Seen(), "Read: 1 ppm NaCl.")
-	p.Keys("right r n 0 enter")
+	p.Keys("right r 0 enter n")
 	assert.Contains(t, p.Seen(), "Read: 0 ppm NaCl, a first cup, not used.")
 	assert.Len(t, p.M.past.Present().Readings, 2)
 	back := p.Send(hands.Key("esc")).(screen.Back)

@@ -126,10 +126,10 @@ func (q *Question) chosen(text string) int {
 	return begins
 }
 
-// listed are the options, a line each.
+// listed are the options, a line each, and what else there is to say.
 func (q *Question) listed() []string {
 	if q.List == nil {
-		return nil
+		return q.More
 	}
 	var lines []string
 	for i, o := range q.List.Options {

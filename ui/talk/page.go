@@ -99,7 +99,7 @@ type Question struct {
 	Like string
 	Edit *form.Edit   // where it is typed
 	List *form.Picker // where it is picked
-	More []string     // what else there is to say of the list
+	More []string     // what else there is to say of it
 }
 
 // Number is a number of the page, and the lines that say where it comes from.
