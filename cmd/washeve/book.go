@@ -26,16 +26,17 @@ type book struct {
 	today  func() model.Date
 	memory planner.Memory // of the one who makes plans
 
-	mu      sync.Mutex // for all below
-	example bool       // the rig at hand is the built-in example: nothing is written of it
-	log     model.Log
-	read    bool  // log holds what the file does
-	size    int64 // of the file when it was last read, in bytes
-	faults  []fault.Fault
-	told    bool      // that the log cannot be used
-	changes int       // of the log
-	known   []lesson  // the latest learned first
-	wanted  []lessons // asked for and not known, the latest last
+	mu       sync.Mutex // for all below
+	example  bool       // the rig at hand is the built-in example: nothing is written of it
+	log      model.Log
+	read     bool  // log holds what the file does
+	size     int64 // of the file when it was last read, in bytes
+	faults   []fault.Fault
+	told     bool      // that the log cannot be used
+	changes  int       // of the log
+	renewals int       // how often it was read as the only truth
+	known    []lesson  // the latest learned first
+	wanted   []lessons // asked for and not known, the latest last
 
 	hold    hold          // of the work beside
 	working bool          // beside

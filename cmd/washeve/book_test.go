@@ -5,6 +5,7 @@ import (
 	"os"
 	"path/filepath"
 	"strings"
+	"sync"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -19,7 +20,11 @@ import (
 // seasonBook is a book of the invented season, read beside the screens.
 func seasonBook(t *testing.T) (*book, library) {
 	t.Helper()
-	dir := t.TempDir()
+	return seasonBookIn(t, t.TempDir())
+}
+
+func seasonBookIn(t *testing.T, dir string) (*book, library) {
+	t.Helper()
 	log, err := os.ReadFile("../../testdata/season/log.toml")
 	require.NoError(t, err)
 	require.NoError(t, os.WriteFile(filepath.Join(dir, logFile), log, 0o600))
@@ -78,6 +83,46 @@ func TestAnEntryOfAnotherProgramIsFoundAtRest(t *testing.T) {
 	require.NoError(t, b.Append(model.Entry{ID: "mine", At: model.MomentOf(noon), Body: done}))
 	assert.Nil(t, b.fresh(), "what is written here is known")
 	assert.Len(t, b.Log(), before+2)
+}
+
+// What a person has taken out of the log's file stays out, also where the log is being read
+// beside the screens while all files are read anew.
+func TestALineTakenOutByHandStaysOutOfAReadingUnderWay(t *testing.T) {
+	dir := t.TempDir()
+	b, _ := seasonBookIn(t, dir)
+	path := filepath.Join(dir, logFile)
+	done := model.Entry{ID: "slip", At: model.MomentOf(noon), Body: &model.WashDone{Bed: "half-foot tank", DI: quantity.Some(30 * quantity.Gallon)}}
+	before, err := os.ReadFile(path)
+	require.NoError(t, err)
+	_, err = b.journal.Append(done)
+	require.NoError(t, err)
+	underWay := b.reading()
+	_, held := underWay.log.Find("slip")
+	require.True(t, held)
+	require.NoError(t, os.WriteFile(path, before, 0o600))
+	b.renew()
+	b.take(underWay)
+	_, held = b.Log().Find("slip")
+	assert.False(t, held)
+	assert.Nil(t, b.fresh(), "and what the file holds is known")
+	_, err = b.journal.Append(done)
+	require.NoError(t, err)
+	assert.NotNil(t, b.fresh(), "what comes later counts")
+}
+
+// The same by many at once, for the race detector.
+func TestReadingsBesideRenewals(t *testing.T) {
+	b, _ := seasonBook(t)
+	b.load()
+	entries := len(b.Log())
+	var all sync.WaitGroup
+	for range 4 {
+		all.Go(b.reads)
+		all.Go(b.renew)
+		all.Go(func() { b.fresh() })
+	}
+	all.Wait()
+	assert.Len(t, b.Log(), entries)
 }
 
 // The example becomes the person's own while the log is looked at beside the screens.

@@ -167,6 +167,7 @@ func (b *book) renew() {
 	defer b.mu.Unlock()
 	b.log, b.read, b.faults, b.size = log, true, faults, size
 	b.changes++
+	b.renewals++
 }
 
 // fresh is told as learned where another program has written into the log, so that every
@@ -178,15 +179,38 @@ func (b *book) fresh() tea.Msg {
 	return nil
 }
 
-// reads adds what the file of the log holds to what was written meanwhile. Its size is
-// taken before: what is written while it is read is found at the next glance.
-func (b *book) reads() {
-	size, _ := b.journal.Size()
-	log, faults := b.journal.Load()
+// reads adds what the file of the log holds to what was written meanwhile.
+func (b *book) reads() { b.take(b.reading()) }
+
+// A reading is what the file of the log held at some moment.
+type reading struct {
+	renewals int // of the book before it
+	size     int64
+	log      model.Log
+	faults   []fault.Fault
+}
+
+// reading reads the file. Its size is taken before: what is written while it is read is
+// found at the next glance. It locks the book, but not while it reads.
+func (b *book) reading() (r reading) {
+	b.mu.Lock()
+	r.renewals = b.renewals
+	b.mu.Unlock()
+	r.size, _ = b.journal.Size()
+	r.log, r.faults = b.journal.Load()
+	return r
+}
+
+// take adds what was read, but for a reading from before the book was renewed: it may
+// hold what a person has taken out since. It locks the book.
+func (b *book) take(r reading) {
 	b.mu.Lock()
 	defer b.mu.Unlock()
-	b.add(log)
-	b.read, b.faults, b.size = true, faults, size
+	if r.renewals != b.renewals {
+		return
+	}
+	b.add(r.log)
+	b.read, b.faults, b.size = true, r.faults, r.size
 }
 
 // lag is how far what is known is behind what was asked for. It locks the book.
