@@ -33,7 +33,7 @@ func (a App) anew(asked screen.Anew) (tea.Model, tea.Cmd) {
 		return a, nil
 	case now.Same:
 		next, learned := a.passAll(entry.Learned{})
-		said, cmd := next.(App).pass(screen.Said{Text: now.Said})
+		said, cmd := next.(App).pass(screen.Said{Text: now.Said, Alarm: now.Alarm})
 		return said, tea.Batch(learned, cmd)
 	}
 	next := Open(now.Options)
@@ -45,3 +45,9 @@ func (a App) anew(asked screen.Anew) (tea.Model, tea.Cmd) {
 
 // Changed tells every screen of files that another program has changed meanwhile.
 func Changed(files string) tea.Msg { return screen.Everyone{Msg: screen.Changed{Files: files}} }
+
+// Found tells every screen, behind what it has to say of its own, of trouble that was found
+// beside it.
+func Found(text string) tea.Msg {
+	return screen.Everyone{Msg: screen.Said{Text: text, Alarm: true, Behind: true}}
+}

@@ -29,14 +29,16 @@ type book struct {
 	mu       sync.Mutex // for all below
 	example  bool       // the rig at hand is the built-in example: nothing is written of it
 	log      model.Log
-	read     bool  // log holds what the file does
-	size     int64 // of the file when it was last read, in bytes
+	read     bool          // log holds what the file does
+	stamp    journal.Stamp // of the file when it was last read
+	there    bool          // the file was, at some reading
 	faults   []fault.Fault
-	told     bool      // that the log cannot be used
-	changes  int       // of the log
-	renewals int       // how often it was read as the only truth
-	known    []lesson  // the latest learned first
-	wanted   []lessons // asked for and not known, the latest last
+	heard    []fault.Fault // of them, what cannot be read and was told
+	told     bool          // that the log cannot be used
+	changes  int           // of the log
+	renewals int           // how often it was read as the only truth
+	known    []lesson      // the latest learned first
+	wanted   []lessons     // asked for and not known, the latest last
 
 	hold    hold          // of the work beside
 	working bool          // beside
@@ -50,11 +52,13 @@ func (b *book) Append(entries ...model.Entry) error {
 	if b.borrowed() {
 		return errors.New("this is the built-in example, and its log is kept nowhere; go back to the plan and make it yours first (a), or start your own (e)")
 	}
-	if _, err := b.journal.Append(entries...); err != nil {
+	told, err := b.journal.Append(entries...)
+	if err != nil {
 		return err
 	}
 	b.mu.Lock()
 	defer b.mu.Unlock()
+	b.faults = append(b.faults, told...)
 	b.add(model.NewLog(entries))
 	return nil
 }
@@ -172,9 +176,9 @@ const (
 // bookBeside opens the log of the data folder, to be read beside the screens.
 func (p *program) bookBeside() *book {
 	b := &book{journal: p.journal(), today: p.today, beside: true}
-	size, exists := b.journal.Size()
+	stamp, exists := b.journal.Stamp()
 	b.read = !exists
-	if size > longLog {
+	if stamp.Bytes > longLog {
 		b.hold = held
 	}
 	return b

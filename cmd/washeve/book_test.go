@@ -14,6 +14,7 @@ import (
 	"washeve/model"
 	"washeve/model/quantity"
 	"washeve/model/store"
+	"washeve/model/store/fault"
 	"washeve/ui/entry"
 )
 
@@ -195,6 +196,58 @@ func TestLearningOfARigWithoutItsSoftenerEnds(t *testing.T) {
 	rig.Softeners = nil
 	b.past(rig, lib.Places)
 	assert.Equal(t, entry.UpToDate, b.lag())
+}
+
+// A log that becomes unreadable while it is shown is told when it is found, once; what was
+// read stays, and at the end only what still holds is told.
+func TestALogThatBecomesUnreadableIsToldWhenItIsFound(t *testing.T) {
+	dir := t.TempDir()
+	b, _ := seasonBookIn(t, dir)
+	path := filepath.Join(dir, logFile)
+	whole, err := os.ReadFile(path)
+	require.NoError(t, err)
+	b.load()
+	entries := len(b.Log())
+	newer := bytes.Replace(whole, []byte("format = 1\n"), []byte("format = 9\n"), 1)
+	for _, c := range []struct {
+		spoil func() error
+		told  string
+		held  int
+	}{
+		{func() error { return os.WriteFile(path, newer, 0o600) }, "format = 9", entries},
+		{func() error { return os.WriteFile(path, append(bytes.Clone(whole), "nonsense\n"...), 0o600) }, "cannot be read", entries - 1},
+		{func() error { return os.Remove(path) }, "was here, and is gone", entries},
+	} {
+		require.NoError(t, c.spoil())
+		assert.Nil(t, b.fresh(), "nothing new is learned")
+		assert.Contains(t, b.unheard(), c.told)
+		assert.Len(t, b.Log(), entries)
+		assert.Nil(t, b.fresh())
+		assert.Empty(t, b.unheard(), "once")
+		assert.True(t, fault.HasErrors(b.faultsRead()))
+		b.renew()
+		assert.Contains(t, b.unheard(), c.told, "and when all is read anew")
+		assert.Equal(t, c.held, len(b.Log()), "of a log that cannot be read nothing is let go")
+		require.NoError(t, os.WriteFile(path, whole, 0o600))
+		assert.False(t, fault.HasErrors(b.faultsRead()), "what was mended is told no more")
+		assert.Empty(t, b.unheard())
+	}
+}
+
+// An end that was cut off is set aside by the first reading, and told at the end though
+// later ones do not meet it.
+func TestWhatWasSetAsideIsToldAfterLaterReadings(t *testing.T) {
+	dir := t.TempDir()
+	b, _ := seasonBookIn(t, dir)
+	path := filepath.Join(dir, logFile)
+	whole, err := os.ReadFile(path)
+	require.NoError(t, err)
+	require.NoError(t, os.WriteFile(path, append(whole, "\n[[entry]]\nkind = \"wa"...), 0o600))
+	b.load()
+	b.fresh()
+	b.fresh()
+	require.Len(t, b.faultsRead(), 1)
+	assert.Contains(t, b.faultsRead()[0].Problem, "is kept in log.torn-1.toml")
 }
 
 func TestALogThatCannotBeUsedIsToldOnce(t *testing.T) {

@@ -1,7 +1,6 @@
 package main
 
 import (
-	"fmt"
 	"reflect"
 	"slices"
 
@@ -9,6 +8,7 @@ import (
 
 	"washeve/model"
 	"washeve/model/store/fault"
+	"washeve/model/store/journal"
 	"washeve/planner"
 	"washeve/ui/entry"
 )
@@ -144,12 +144,12 @@ func (b *book) load() {
 func (b *book) glance() bool {
 	b.mu.Lock()
 	read, before := b.read && b.journal != nil && !b.example, b.changes
-	size := b.size
+	stamp := b.stamp
 	b.mu.Unlock()
 	if !read {
 		return false
 	}
-	if now, _ := b.journal.Size(); now == size {
+	if now, _ := b.journal.Stamp(); now == stamp {
 		return false
 	}
 	b.reads()
@@ -159,15 +159,15 @@ func (b *book) glance() bool {
 }
 
 // renew reads the log again as a person may have mended it: what the file holds is all
-// there is. It locks the book, but not while it reads.
+// there is, unless nothing of it can be read. It locks the book, but not while it reads.
 func (b *book) renew() {
-	size, _ := b.journal.Size()
-	log, faults := b.journal.Load()
+	r := b.reading()
 	b.mu.Lock()
 	defer b.mu.Unlock()
-	b.log, b.read, b.faults, b.size = log, true, faults, size
-	b.changes++
-	b.renewals++
+	b.renewals, b.heard = b.renewals+1, nil
+	if b.meets(r); !unusable(r.log, b.faults) {
+		b.log, b.changes = r.log, b.changes+1
+	}
 }
 
 // fresh is told as learned where another program has written into the log, so that every
@@ -185,18 +185,19 @@ func (b *book) reads() { b.take(b.reading()) }
 // A reading is what the file of the log held at some moment.
 type reading struct {
 	renewals int // of the book before it
-	size     int64
+	stamp    journal.Stamp
+	exists   bool // the file
 	log      model.Log
 	faults   []fault.Fault
 }
 
-// reading reads the file. Its size is taken before: what is written while it is read is
+// reading reads the file. Its stamp is taken before: what is written while it is read is
 // found at the next glance. It locks the book, but not while it reads.
 func (b *book) reading() (r reading) {
 	b.mu.Lock()
 	r.renewals = b.renewals
 	b.mu.Unlock()
-	r.size, _ = b.journal.Size()
+	r.stamp, r.exists = b.journal.Stamp()
 	r.log, r.faults = b.journal.Load()
 	return r
 }
@@ -210,7 +211,7 @@ func (b *book) take(r reading) {
 		return
 	}
 	b.add(r.log)
-	b.read, b.faults, b.size = true, r.faults, r.size
+	b.meets(r)
 }
 
 // lag is how far what is known is behind what was asked for. It locks the book.
@@ -224,29 +225,4 @@ func (b *book) lag() entry.Lag {
 		return entry.Unread
 	}
 	return entry.Behind
-}
-
-// faultsRead are those that were met in the log. It locks the book.
-func (b *book) faultsRead() []fault.Fault {
-	b.mu.Lock()
-	defer b.mu.Unlock()
-	return b.faults
-}
-
-// tell ends the news of the last work. It gives, once, why the log cannot be
-// used. It locks the book.
-func (b *book) tell() error {
-	b.mu.Lock()
-	defer b.mu.Unlock()
-	b.news, b.awaited = false, false
-	if b.told || !unusable(b.log, b.faults) {
-		return nil
-	}
-	b.told = true
-	return fmt.Errorf("the log cannot be used, and the answer is without it; mend this line: %w", b.faults[0])
-}
-
-// unusable tells a log of which nothing could be read.
-func unusable(log model.Log, faults []fault.Fault) bool {
-	return fault.HasErrors(faults) && len(log) == 0
 }

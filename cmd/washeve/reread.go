@@ -29,6 +29,9 @@ func (p *program) rereads(k *keeper) ui.Reread {
 		changed := k.store.Differs(lib.keep)
 		if len(changed) == 0 && !aside {
 			k.book.renew()
+			if trouble := k.book.unheard(); trouble != "" {
+				return ui.Anew{Same: true, Said: trouble, Alarm: true}, nil
+			}
 			return ui.Anew{Same: true, Said: "All files are as they are shown here."}, nil
 		}
 		var copies []string

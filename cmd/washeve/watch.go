@@ -21,12 +21,15 @@ type watch struct {
 	told []string // the files that were told last
 }
 
-// atRest collects what some keys have left, takes what is new in the log, and tells
-// which files are no longer as they were read.
+// atRest collects what some keys have left, takes what is new in the log, and tells what
+// cannot be read of it and which files are no longer as they were read.
 func (w *watch) atRest() tea.Msg {
 	collectAtRest()
 	if msg := w.book.fresh(); msg != nil {
 		return msg
+	}
+	if text := w.book.unheard(); text != "" {
+		return ui.Found(text)
 	}
 	w.mu.Lock()
 	defer w.mu.Unlock()

@@ -40,10 +40,13 @@ func NotSaved(err error, th theme.Theme) string {
 
 // Told is what a screen says, and whether it tells of trouble, after a [screen.Said] or a
 // [screen.Changed] came to it; what it has to say of its own goes before files that were
-// changed.
+// changed, and in front of what is said behind it.
 func Told(msg tea.Msg, status string, alarm bool, th theme.Theme) (string, bool) {
 	switch msg := msg.(type) {
 	case screen.Said:
+		if msg.Behind && status != "" {
+			return status + " " + msg.Text, alarm || msg.Alarm
+		}
 		return msg.Text, msg.Alarm
 	case screen.Changed:
 		if status == "" {

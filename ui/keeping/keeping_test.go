@@ -10,6 +10,7 @@ import (
 
 	"washeve/model/store"
 	"washeve/ui/keeping"
+	"washeve/ui/screen"
 	"washeve/ui/theme"
 )
 
@@ -51,4 +52,17 @@ func TestAChangedFileIsToldWithWhatReadsItAnew(t *testing.T) {
 	assert.Equal(t, "Not saved, but still here: the disk is full", keeping.NotSaved(errors.New("the disk is full"), theme.Theme{}))
 	assert.NotEmpty(t, keeping.AnewKey("Keep", true, theme.Theme{}).Blocked, "the example is in no file")
 	assert.Empty(t, keeping.AnewKey("Keep", false, theme.Theme{}).Blocked)
+}
+
+// Trouble that was found beside a screen does not take the place of what it has to say.
+func TestWhatIsFoundBesideGoesBehindAScreensOwnWords(t *testing.T) {
+	found := screen.Said{Text: "Not all of the log can be read.", Alarm: true, Behind: true}
+	text, alarm := keeping.Told(found, "Saved.", false, theme.Theme{})
+	assert.Equal(t, "Saved. Not all of the log can be read.", text)
+	assert.True(t, alarm)
+	text, _ = keeping.Told(found, "", false, theme.Theme{})
+	assert.Equal(t, "Not all of the log can be read.", text)
+	text, alarm = keeping.Told(screen.Said{Text: "Read anew."}, "Saved.", true, theme.Theme{})
+	assert.Equal(t, "Read anew.", text)
+	assert.False(t, alarm)
 }

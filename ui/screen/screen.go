@@ -66,10 +66,11 @@ type Anew struct{ Aside bool }
 // Unsaved tells a screen that asked for [Anew] why work would be lost by it.
 type Unsaved struct{ Why error }
 
-// Said is what the root has to say on a screen; Alarm tells of trouble.
+// Said is what the root has to say on a screen.
 type Said struct {
-	Text  string
-	Alarm bool
+	Text   string
+	Alarm  bool // it tells of trouble
+	Behind bool // what the screen has to say of its own stays, and goes first
 }
 
 // Changed tells of files that another program has changed since they were read; what a

@@ -10,6 +10,7 @@ import (
 	"os"
 	"path/filepath"
 	"strings"
+	"time"
 
 	"washeve/model"
 	"washeve/model/store/fault"
@@ -23,13 +24,19 @@ type Journal struct{ path string }
 // there, and nothing is read yet.
 func Open(path string) *Journal { return &Journal{path: path} }
 
-// Size gives the bytes of the log, and whether there is one, readable or not.
-func (j *Journal) Size() (bytes int64, exists bool) {
+// Stamp is by what a log is taken for unchanged without being read.
+type Stamp struct {
+	Bytes   int64
+	Changed time.Time // by the clock of the disk
+}
+
+// Stamp gives that of the log, and whether there is one, readable or not.
+func (j *Journal) Stamp() (now Stamp, exists bool) {
 	info, err := os.Stat(j.path)
 	if err != nil {
-		return 0, !errors.Is(err, fs.ErrNotExist)
+		return Stamp{}, !errors.Is(err, fs.ErrNotExist)
 	}
-	return info.Size(), true
+	return Stamp{info.Size(), info.ModTime()}, true
 }
 
 // Load reads the log. Entries that cannot be read are told with their line and
