@@ -9,37 +9,91 @@ import (
 	"washeve/model/quantity"
 )
 
-// PlannedBefore is the code of the warning that other washes are planned on the bed.
-const PlannedBefore = "planned-before"
+// The codes of the warnings that other washes are planned on the bed, and at the same hours.
+const (
+	PlannedBefore = "planned-before"
+	SameHours     = "same-hours"
+)
 
-// OthersOnBed warns of the other washes that are planned from today up to and including
-// the day of a wash on the same bed, and tells how much they send through it, the flush
-// included. The chance of the wash does not count them. One of a day on which the log has
-// water of that bed, or of a day before, is taken as done. False where there are none.
-func OthersOnBed(rig model.Rig, places model.Places, wash model.Wash, others []model.Wash, past *Past, today model.Date) (Note, bool) {
-	others = upTo(wash, others, today)
-	if len(others) == 0 {
-		return Note{}, false
-	}
-	season, err := Seasoned(rig, places, wash, past)
-	if err != nil {
-		return Note{}, false
-	}
-	var names []string
+// WarnOfOthers warns of the other washes that are planned from today up to and including
+// the day of the plan's wash: of those on the same bed, with how much they send through
+// it, the flush included, which the chance of the plan does not count; and of those that
+// run while this one does, on whatever bed. One of a day on which the log has water of
+// its bed, or of a day before, is taken as done. The rig, the places and the past are those that
+// the plan was made from, since the bed is taken to stand before the others as it does
+// before the wash.
+func (p *Plan) WarnOfOthers(rig model.Rig, places model.Places, wash model.Wash, others []model.Wash, past *Past, today model.Date) {
+	var onBed, atOnce []string
 	var through quantity.Volume
-	for i := range others {
-		o, on := &others[i], others[i].Date.Or(today)
-		m, err := season.making(rig, places, *o)
-		if err != nil || !strings.EqualFold(m.bed.Name, season.Bed.Name) || m.ask.volume <= 0 || past.Gave(m.bed.Name, on) {
+	mine := p.hours(wash)
+	for _, o := range upTo(wash, others, today) {
+		c, err := choose(rig, places, o)
+		on := o.Date.Or(today)
+		if err != nil || past.Gave(c.bed.Name, on) {
 			continue
 		}
-		through += m.ask.volume
-		names = append(names, strings.ReplaceAll(cmp.Or(o.Name, "a wash")+", "+on.String(), "%", "%%"))
+		c.past = past
+		m := undated(c, p.stood)
+		name := strings.ReplaceAll(cmp.Or(o.Name, "a wash"), "%", "%%")
+		if theirs := m.hours(); on == wash.Date.Or(today) && mine.overlap(theirs) {
+			atOnce = append(atOnce, name+", "+theirs.String())
+		}
+		if strings.EqualFold(m.bed.Name, p.BedName) && m.ask.volume > 0 {
+			through += m.ask.volume
+			onBed = append(onBed, name+", "+on.String())
+		}
 	}
-	if len(names) == 0 {
-		return Note{}, false
+	if len(onBed) > 0 {
+		p.Warn(Note{Code: PlannedBefore, Format: "Not counted in the chance: " + strings.Join(onBed, "; ") + ". Up to this wash's day the same bed is to give %s there as well.", Values: []quantity.Value{quantity.ValueOf(through)}})
 	}
-	return Note{Code: PlannedBefore, Format: "Not counted in the chance: " + strings.Join(names, "; ") + ". Up to this wash's day the same bed is to give %s there as well.", Values: []quantity.Value{quantity.ValueOf(through)}}, true
+	if len(atOnce) > 0 {
+		p.Warn(Note{Code: SameHours, Format: "At the same hours as this wash, " + mine.String() + ": " + strings.Join(atOnce, "; ") + ". Another start, or another day, keeps them apart."})
+	}
+}
+
+// hours are from when to when a wash is at work, since its day began. The zero value is
+// of one that states no start: it overlaps with none.
+type hours struct{ from, to quantity.Duration }
+
+func hoursFrom(start quantity.Opt[model.TimeOfDay], takes quantity.Duration) hours {
+	t, given := start.Get()
+	if !given {
+		return hours{}
+	}
+	from := quantity.Duration(t.Minutes()) * quantity.Minute
+	return hours{from, from + takes}
+}
+
+// hours of the plan's wash end when the day says that it is done, else when its water is.
+func (p *Plan) hours(wash model.Wash) hours {
+	takes := p.DI.Duration + p.Soft.Duration + p.Untreated.Duration
+	if p.Day != nil {
+		if s, chosen := p.Day.Chosen.Get(); chosen {
+			takes = quantity.Duration(s.End.Sub(s.At).Seconds()) * quantity.Second
+		}
+	}
+	return hoursFrom(wash.Start, takes)
+}
+
+// hours of a wash on its way are as its day counts them, face by face.
+func (m *making) hours() hours {
+	var takes quantity.Duration
+	for _, f := range m.faces {
+		work, _ := workOn(f, m.stages, m.chain)
+		takes += work.Work.Or(0)
+	}
+	return hoursFrom(m.wash.Start, takes)
+}
+
+func (h hours) overlap(other hours) bool { return h.from < other.to && other.from < h.to }
+
+// String is like "08:30 to 10:05".
+func (h hours) String() string { return clockOf(h.from) + " to " + clockOf(h.to) }
+
+// clockOf is a time of the day, as a clock without seconds shows it; past midnight it is the next day's.
+func clockOf(d quantity.Duration) string {
+	minutes := int(d/quantity.Minute) % (24 * 60)
+	return model.TimeOfDay{Hour: minutes / 60, Minute: minutes % 60}.String()
 }
 
 // upTo are the other washes with a day from today up to and including that of a wash.

@@ -162,19 +162,25 @@ func (s *Season) Draw(rig model.Rig, places model.Places, wash model.Wash, volum
 	return d, nil
 }
 
-// making is a wash of no day on the bed as it stands, decided up to its final rinse.
+// making is a wash of no day on the bed as it stands now; see [undated].
 func (s *Season) making(rig model.Rig, places model.Places, wash model.Wash) (*making, error) {
-	wash.Date = quantity.Opt[model.Date]{}
 	c, err := choose(rig, places, wash)
 	if err != nil {
 		return nil, err
 	}
 	c.past, c.setting, c.home = s.past, s.setting, s.home
+	return undated(c, s.stands), nil
+}
+
+// undated is a wash of no day, decided up to its final rinse, on a bed that stands so
+// before it.
+func undated(c chosen, before stand) *making {
+	c.wash.Date = quantity.Opt[model.Date]{}
 	m := &making{chosen: c, foretells: noDay, ages: standAt}
 	m.remember()
 	m.decide()
-	m.rinseFrom(s.stands)
-	return m, nil
+	m.rinseFrom(before)
+	return m
 }
 
 func (m *making) demand() Demand {

@@ -95,9 +95,7 @@ func (p *program) shortenedPlan(lib library, wash model.Wash) (planner.Plan, err
 	plan, err := b.plan(lib.Rig, lib.Places, wash)
 	if err == nil {
 		today := model.MomentOf(p.now()).Date()
-		if note, told := planner.OthersOnBed(lib.Rig, lib.Places, wash, lib.Planned(), b.past(lib.Rig, lib.Places), today); told {
-			plan.Warn(note)
-		}
+		plan.WarnOfOthers(lib.Rig, lib.Places, wash, lib.Planned(), b.past(lib.Rig, lib.Places), today)
 	}
 	if err != nil || plan.Verdict == planner.Lasts {
 		return plan, err

@@ -187,7 +187,7 @@ func (m Model) replan(w work) Model {
 	return m
 }
 
-// warnOfOthers puts into a plan that other washes take from the bed up to its day.
+// warnOfOthers puts into a plan what the other washes up to its day mean for it.
 func (m *Model) warnOfOthers(p *planner.Plan, w work) {
 	if len(w.others) == 0 || m.book.Clock == nil || w.example {
 		return
@@ -200,9 +200,7 @@ func (m *Model) warnOfOthers(p *planner.Plan, w work) {
 	if m.book.Past != nil {
 		past = m.book.Past(w.rig, w.places)
 	}
-	if note, told := planner.OthersOnBed(w.rig, w.places, w.wash, others, past, model.MomentOf(m.book.Clock()).Date()); told {
-		p.Warn(note)
-	}
+	p.WarnOfOthers(w.rig, w.places, w.wash, others, past, model.MomentOf(m.book.Clock()).Date())
 }
 
 // step is the step that is open.
