@@ -34,12 +34,18 @@ func (p *Plan) Slip(rig *model.Rig, body model.Body) (tag.Note, bool) {
 
 func sameOrUnsaid(name, other string) bool { return name == "" || strings.EqualFold(name, other) }
 
+// FeedTDS is what the pen shows of the water that goes into the bed: behind the softener or
+// not, and as the plan has it where that is unsaid.
+func (p *Plan) FeedTDS(softened model.Answer) quantity.Reading {
+	if softened == model.Yes || softened == "" && p.BedBehind {
+		return p.Softened.TDS
+	}
+	return p.Raw.TDS
+}
+
 // overFeed looks at a reading beside what goes into the bed.
 func (p *Plan) overFeed(rig *model.Rig, s *model.Sample) (tag.Note, bool) {
-	feed := p.Raw.TDS
-	if s.Feed == model.Yes || s.Feed == "" && p.BedBehind {
-		feed = p.Softened.TDS
-	}
+	feed := p.FeedTDS(s.Feed)
 	pen := quantity.ScaleUnsaid
 	for _, own := range rig.Pens {
 		if strings.EqualFold(own.Name, s.Pen) {

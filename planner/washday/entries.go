@@ -75,10 +75,11 @@ func (w *writing) id(what string) string {
 	return model.DerivedID(w.state.Began, w.u.ID+"\n"+what)
 }
 
-// fed tells whether the bed was fed through the softener.
-func (w *writing) fed() model.Answer {
-	for i := range w.u.Steps {
-		if s := &w.u.Steps[i]; s.Bed == model.Yes {
+// Fed tells whether the bed is fed through the softener in a wash; "" where it has no step
+// through the bed.
+func Fed(u *model.Underway) model.Answer {
+	for i := range u.Steps {
+		if s := &u.Steps[i]; s.Bed == model.Yes {
 			return cmp.Or(s.Softener, model.No)
 		}
 	}
@@ -96,7 +97,7 @@ func (w *writing) readings() {
 		w.add(model.Entry{ID: w.id("reading " + strconv.Itoa(n)), At: StandAtLast(&part).Now(), Body: &model.Sample{
 			Point: model.AfterBed, Reading: d.Reading, Place: w.u.Plan.Place, Bed: w.u.Plan.Bed, Pen: d.Pen,
 			Flushed: cmp.Or(d.Flushed, model.Yes), Flow: Loggable(d.Flow.Or(0)), SoFar: d.SoFar,
-			Feed: w.fed(),
+			Feed: Fed(w.u),
 		}})
 	}
 }

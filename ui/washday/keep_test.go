@@ -23,7 +23,7 @@ func states(t testing.TB) map[string]func() *player {
 	}
 	return map[string]func() *player{
 		"start": at(model.SetUp, ""), "work": at(model.Work, ""), "runs": at(model.Work, "space 10s"), "drip": at(model.LetDry, ""),
-		"read": at(model.Read, ""), "typing": at(model.Read, "r"), "no-go": at(model.Read, "r '14 ppm NaCl' enter esc"),
+		"read": at(model.Read, ""), "typing": at(model.Read, "r"), "slip": at(model.Read, "r '900 ppm NaCl' enter"), "no-go": at(model.Read, "r '14 ppm NaCl' enter esc"),
 		"ways": at(model.Read, "r '14 ppm NaCl' enter"), "ending": at(model.Work, "x"), "last": at(model.PackUp, ""), "over": at(model.Work, "x y"),
 		"offer": func() *player {
 			p := fresh(t, "enter space 10s")
@@ -67,7 +67,7 @@ func TestHelpNamesEveryKeyOnce(t *testing.T) {
 // Any keys on any size of screen, with any names, keep the frame whole, and what is kept
 // can be gone on with.
 func TestAnyKeys(t *testing.T) {
-	all := []string{"space", "space", "enter", "enter", "s", "b", "r", "'14 ppm NaCl'", "'3'", "f", "'50 s'", "w", "a", "1", "3", "x", "y", "n", "esc", "m", "up", "down", "90s", "'漢'", "backspace"}
+	all := []string{"space", "space", "enter", "enter", "s", "b", "r", "'14 ppm NaCl'", "'3'", "'900'", "f", "'50 s'", "w", "a", "1", "3", "x", "y", "n", "esc", "m", "up", "down", "90s", "'漢'", "backspace"}
 	n, checks := 0, 30
 	if testing.Short() {
 		checks = 5

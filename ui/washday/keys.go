@@ -46,6 +46,12 @@ func (m Model) Keys() []keys.Binding {
 			keys.New("Answer", sayNo, "n", "a first cup", "n", "N").Explained("the reading is written as a first cup: shown, and not used"),
 			keys.New("Answer", abandon, "esc", "write nothing", "esc"),
 		}
+	case m.slip != "":
+		return []keys.Binding{
+			keys.New("Answer", sayYes, "y", "it reads so", "y", "Y").Explained("the pen reads so: write it down"),
+			keys.New("Answer", sayNo, "n", "type it anew", "n", "N"),
+			keys.New("Answer", abandon, "esc", "write nothing", "esc"),
+		}
 	case m.edit != nil:
 		return []keys.Binding{
 			keys.New("Type", accept, "enter", "done", "enter").Explained("done; a bare number takes the unit that is offered"),

@@ -64,6 +64,7 @@ type Model struct {
 	noWays  []string // what is none, and why
 	picker  *form.Picker
 	ending  bool   // asks whether to end early
+	slip    string // what is odd about the reading that is typed, and is asked about; "" where nothing is
 	stood   string // a reading that waits for the word whether the bed was flushed; "" where none does
 
 	odd    bool     // the pen is over the limit, and no bed like this one would show it
@@ -212,7 +213,7 @@ func (m Model) Title() string { return "Wash day" }
 func (m Model) Init() tea.Cmd { return m.tick() }
 
 // Typing tells that letters are text just now.
-func (m Model) Typing() bool { return m.edit != nil }
+func (m Model) Typing() bool { return m.edit != nil && m.slip == "" }
 
 // Leave tells of a deed that is not written.
 func (m Model) Leave() error {

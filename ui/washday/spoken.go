@@ -16,6 +16,8 @@ func (m Model) Spoken() talk.Page {
 		p.Prompt = "End the wash here? yes or no"
 	case m.stood != "":
 		p.Prompt = m.askStood() + " yes, or no for a first cup"
+	case m.slip != "":
+		p.Prompt = m.askSlip()
 	case m.picker != nil:
 		p.Asks = m.asksWay()
 	case m.edit != nil:

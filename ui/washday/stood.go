@@ -46,5 +46,5 @@ func (m Model) answerStood(does keys.Action) Model {
 	case sayNo:
 		return m.takeReading(text, model.No)
 	}
-	return m.say("Nothing was written.")
+	return m.say(nothingWritten)
 }

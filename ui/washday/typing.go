@@ -13,6 +13,8 @@ import (
 	"washeve/ui/keys"
 )
 
+const nothingWritten = "Nothing was written."
+
 // soFar is the DI water that the fill has given by now; not known after a change of
 // resin in the middle of the wash.
 func (m Model) soFar() quantity.Opt[quantity.Volume] {
@@ -101,22 +103,37 @@ func bounded(f quantity.Flow, text string) (quantity.Flow, error) {
 	return f, nil
 }
 
-func (m Model) finishEdit(does keys.Action) Model {
-	text := m.edit.Text()
+// typedText is what is typed, with the unit that is offered for a bare number.
+func (m Model) typedText() string {
 	if m.edit.Offer != "" {
-		text = m.edit.Offer
+		return m.edit.Offer
 	}
+	return m.edit.Text()
+}
+
+func (m Model) finishEdit(does keys.Action) Model {
+	text := m.typedText()
 	if does == abandon || strings.TrimSpace(text) == "" {
 		m.edit = nil
-		return m.say("Nothing was written.")
+		return m.say(nothingWritten)
 	}
 	if err := m.check(text); err != nil {
 		return m.warn("Not taken: " + err.Error())
 	}
+	if m.asks == aFlow {
+		m.edit = nil
+		return m.takeFlow(text)
+	}
+	if m.slip = m.slipOf(text); m.slip != "" {
+		return m
+	}
+	return m.typedReading(text)
+}
+
+// typedReading takes what was typed for good, or asks first whether the bed was flushed.
+func (m Model) typedReading(text string) Model {
 	m.edit = nil
 	switch {
-	case m.asks == aFlow:
-		return m.takeFlow(text)
 	case m.state.Stands():
 		m.stood = text
 		return m

@@ -100,7 +100,7 @@ func (m Model) ring() (Model, tea.Cmd) {
 func (m Model) key(msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 	b, bound := keys.Find(m.Keys(), msg)
 	switch {
-	case !bound && m.edit != nil:
+	case !bound && m.Typing():
 		return m.typed(msg), nil
 	case !bound:
 		return m, nil
@@ -118,6 +118,8 @@ func (m Model) act(does keys.Action, msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 		return m.answer(does), nil
 	case m.stood != "":
 		return m.answerStood(does), nil
+	case m.slip != "":
+		return m.answerSlip(does), nil
 	case m.edit != nil:
 		return m.finishEdit(does), nil
 	case m.picker != nil:

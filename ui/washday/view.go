@@ -100,6 +100,9 @@ func (m Model) editLines(width int) []string {
 			ask = "The flow is (10 L in 120 s, or 5 L/min): "
 		}
 	}
+	if m.slip != "" {
+		return []string{m.th.Strong.On(ask) + m.th.Text.On(cells.Safe(m.typedText())), m.th.Doubt.On(cells.Clip(cells.Safe(m.askSlip()), width, m.th.Marks.More))}
+	}
 	says := m.edit.Says()
 	switch {
 	case m.edit.Text() == "":
