@@ -150,7 +150,7 @@ func explainFill(row string, w Way, washes Yearly) planner.Reason {
 		film.Text += "; beds taken round: Davis, Water and Wastewater Engineering, 2010, fig. 8-4"
 		return reason("what the first tank gives until the outlet of the second passes the limit, when it has become the same from swap to swap, over the load of the feed", film, inputs...)
 	}
-	return reason("capacity x the part of it that a fresh bed gives at this flow until the outlet passes the limit, over the load of the feed; half of the fills whose capacity is as stated give this much. What your readings teach is not in it: see \"left in the bed\" under new resin first", film, inputs...)
+	return reason("capacity x the part of it that a fresh bed gives at this flow until the outlet passes the limit, over the load of the feed; half of the fills whose capacity is as stated give this much. What your readings teach is not in it: see \"bed left before\" under new resin first", film, inputs...)
 }
 
 // feed is in words what the bed is fed with.
@@ -158,7 +158,8 @@ func (f *Figures) feed(c Case) string {
 	if c.Setting.Rejected > 0 {
 		return "partly purified, " + quantity.Show(c.Setting.Rejected, quantity.US) + " held back"
 	}
-	return f.Plan.Softened.TDS.String()
+	tds := f.Plan.FeedTDS("")
+	return quantity.Round(tds.Number) + " ppm " + tds.Scale.String()
 }
 
 func explainLoad(row string, w Way) planner.Reason {
@@ -167,8 +168,8 @@ func explainLoad(row string, w Way) planner.Reason {
 		if p.Softener == nil {
 			return reason("no softener, no soft water", arithmetic)
 		}
-		return reason("what is left in the softener before the wash, less what the wash sends through it", arithmetic,
-			from("before", p.Softener.Remaining), from("the wash takes", p.Softener.Takes))
+		return reason("the soft water that is left in the softener after the wash: what it had before, less what the wash sends through it", arithmetic,
+			from("before the wash", p.Softener.Remaining), from("the wash takes", p.Softener.Takes))
 	}
 	tanks := 1
 	if w.Case.Setting.Behind {

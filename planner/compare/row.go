@@ -37,7 +37,7 @@ func rows() []Row {
 		{Key: "water", Label: "water in all", near: close, of: func(f Figures) Cell { return measured(f.Water) }},
 		{Key: "time", Label: "working time", near: close, of: func(f Figures) Cell { return measured(f.Time) }},
 		{Key: "chance", Label: "chance it lasts", More: true, apart: close, of: func(f Figures) Cell { return measured(f.Chance) }},
-		{Key: "left", Label: "left in the bed", More: true, near: close, of: leftInBed},
+		{Key: "left", Label: "bed left before", More: true, near: close, of: leftInBed},
 		{Key: "film", Label: "ppm in the film", near: close, apart: 0.05, of: func(f Figures) Cell { return number(f.Film, quantity.Round(f.Film)) }},
 		{Key: "spots", Label: "worst spots", of: func(f Figures) Cell { return number(float64(spotRank(f.Spots)), string(f.Spots)) }},
 		{Key: "resin", Label: "resin", of: func(f Figures) Cell { return money(f.Resin) }},
@@ -47,7 +47,7 @@ func rows() []Row {
 		{Key: "year", Label: "fills a year", near: close, of: yearly},
 		{Key: "resin-year", Label: "resin a year", near: close, of: resinYearly},
 		{Key: "weight", Label: "carried in all", near: close, of: weighed},
-		{Key: "soft", Label: "soft water left", More: true, near: close, of: softLeft},
+		{Key: "soft", Label: "soft left after", More: true, near: close, of: softLeft},
 	}
 }
 

@@ -13,9 +13,11 @@ import (
 	"washeve/model"
 	"washeve/model/quantity"
 	"washeve/planner/compare"
+	"washeve/ui/cells"
 	"washeve/ui/internal/golden"
 	"washeve/ui/internal/hands"
 	"washeve/ui/layout"
+	"washeve/ui/report"
 	"washeve/ui/screen"
 	"washeve/ui/theme"
 )
@@ -110,8 +112,15 @@ func TestWaysAreTurned(t *testing.T) {
 func TestWhereNumbersComeFrom(t *testing.T) {
 	p := onto(play(t, ours(), ""), "series")
 	page := ansi.Strip(p.Send(hands.Key("y")).(screen.Go).To.View(layout.Size{W: 100, H: 250}))
-	for _, words := range []string{"a fill gives, as stated", "left in the bed", "half of such beds have less", "Davis", "price of a fill", "$185.00", "not stated", "tanks 2", "PRACTICE", "MEMORY", "DI gallons"} {
+	for _, words := range []string{"a fill gives, as stated", "bed left before", "soft left after", "in the softener after the wash", "feed 316 ppm NaCl", "half of such beds have less", "Davis", "price of a fill", "$185.00", "not stated", "tanks 2", "PRACTICE", "MEMORY", "DI gallons"} {
 		assert.Contains(t, page, words)
+	}
+}
+
+// No label is cut.
+func TestEveryLabelFitsItsColumn(t *testing.T) {
+	for _, r := range play(t, ours(), "").M.table.Rows {
+		assert.LessOrEqual(t, cells.Width(r.Label), report.CompareLabel, r.Label)
 	}
 }
 

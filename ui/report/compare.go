@@ -202,7 +202,10 @@ func Unknown(t compare.Table) []string {
 }
 
 // bedMeasures tells the two measures of a bed in the table of a wash apart.
-const bedMeasures = `"left in the bed" is before the wash, after all readings: half of such beds have less. "fill, as stated" is of fresh resin that holds what is stated of it, whatever was read; what your readings teach of new resin is "left in the bed" under new resin first.`
+const bedMeasures = `"bed left before" is what is left in the bed before the wash, after all readings: half of such beds have less. "fill, as stated" is of fresh resin that holds what is stated of it, whatever was read; what your readings teach of new resin is "bed left before" under new resin first.`
+
+// softMeasure tells when the softener is looked at.
+const softMeasure = `"soft left after" is the soft water that is left in the softener after the wash, until its next salt.`
 
 // compareWaters tells of which waters "water in all" is the sum.
 func compareWaters(f compare.Figures, sys quantity.System) string {
@@ -222,8 +225,11 @@ func compareWaters(f compare.Figures, sys quantity.System) string {
 // are not compared.
 func CompareRest(t compare.Table, sys quantity.System) []string {
 	out := []string{compareWaters(t.Ways[0].Figures, sys)}
-	if t.Ways[0].Figures.Trip == nil {
+	if f := t.Ways[0].Figures; f.Trip == nil {
 		out = append(out, bedMeasures)
+		if f.Plan.Softener != nil {
+			out = append(out, softMeasure)
+		}
 	}
 	out = append(out, Unknown(t)...)
 	for _, s := range t.Skipped {

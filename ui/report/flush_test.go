@@ -1,6 +1,7 @@
 package report_test
 
 import (
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -43,4 +44,15 @@ func TestACompareTellsOfWhatItsWaterIsTheSum(t *testing.T) {
 	}
 	rest := report.CompareRest(compare.Table{Ways: []compare.Way{{Figures: f}}}, quantity.US)
 	assert.Contains(t, rest, `"Water in all" counts the flush: 141 gal as planned are 24 gal of DI, 111 gal softened, 6 gal to flush.`)
+}
+
+// Of the bed and of the softener it says when they are looked at; of a softener only where there is one.
+func TestACompareTellsWhenBedAndSoftenerAreLookedAt(t *testing.T) {
+	f := compare.Figures{Plan: sample.Plan()}
+	f.Plan.Softener = &planner.SoftenerOutlook{}
+	told := func() string { return strings.Join(report.CompareRest(compare.Table{Ways: []compare.Way{{Figures: f}}}, quantity.US), "\n") }
+	assert.Contains(t, told(), `"bed left before" is what is left in the bed before the wash`)
+	assert.Contains(t, told(), `"soft left after" is the soft water that is left in the softener after the wash`)
+	f.Plan.Softener = nil
+	assert.NotContains(t, told(), "soft left")
 }
