@@ -63,14 +63,11 @@ func (m Model) typing(does keys.Action) Model {
 		if m.edit.Offer != "" {
 			return m.offered()
 		}
-		m = m.finishEdit()
-		return m.onto(m.hand+1, 1)
+		return m.finishedOnto(1)
 	case form.AcceptDown:
-		m = m.offered().finishEdit()
-		return m.onto(m.hand+1, 1)
+		return m.offered().finishedOnto(1)
 	case form.AcceptUp:
-		m = m.offered().finishEdit()
-		return m.onto(m.hand-1, -1)
+		return m.offered().finishedOnto(-1)
 	case form.Abandon:
 		m.edit = nil
 		return m.leftOut().replan(m.now)
@@ -126,7 +123,7 @@ func (m *Model) calendar() form.Calendar {
 // what it needs or what tells it from others, else what the plan lacks.
 func (m Model) accepted() Model {
 	if m.adding == nil || m.adding.wash {
-		return m.finishEdit().toLacking()
+		return m.finishedAnd(Model.toLacking)
 	}
 	at := m.editAt
 	return m.finishEdit().toTelling(at)

@@ -20,6 +20,7 @@ func (m Model) commit(w work) Model {
 func (m Model) settle(w work) Model {
 	m.now = w
 	m = m.replan(w)
+	m.begins = m.begins && m.planErr != nil
 	if m.hand >= len(m.rows()) {
 		m = m.onto(len(m.rows())-1, -1)
 	}
@@ -111,6 +112,7 @@ func (m Model) startFresh() Model {
 	m.history = m.history.Edited(m.now)
 	m.now, m.planned, m.changed = empty(), false, false
 	m = m.replan(m.now).toFirst()
+	m.begins = true
 	return m.say("Your own, empty. Type what is needed; the rest is assumed until you state it.")
 }
 

@@ -79,6 +79,7 @@ type Model struct {
 	lag     entry.Lag    // of the log that the plan is by
 	faults  map[ref]string
 	lacks   []ref // what the plan cannot do without
+	begins  bool  // no plan of this work has stood yet
 
 	open   int // the step that is open
 	hand   int // the row under the hand, in the open step
@@ -119,7 +120,9 @@ func New(o Options) Model {
 	if n := len(o.Others); n > 0 && o.Notice == "" && o.InHand != "" {
 		m = m.say("In hand: " + o.InHand + ", " + called(&o.Wash) + ". " + m.th.Key("L", "washes") + " lists " + othersWords(n) + ".")
 	}
-	return m.replan(m.now).toFirst()
+	m = m.replan(m.now)
+	m.begins = m.planErr != nil
+	return m.toFirst()
 }
 
 func othersWords(n int) string {

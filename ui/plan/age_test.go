@@ -1,0 +1,78 @@
+package plan
+
+import (
+	"errors"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+
+	"washeve/planner"
+)
+
+const (
+	firstFacts = "e '33 ft' enter '12 ft' enter '0.5 ft3' enter '210 ppm NaCl' "
+	offered    = "Saved. The answer stands. Bed just filled? Type 0 gal, else what it has given."
+)
+
+// Where the first plan stands and nobody said how old the bed is, the hand is on that line,
+// whichever key took the last fact. What is typed there ends the doubt.
+func TestTheFirstPlanAsksForTheAgeOfTheBed(t *testing.T) {
+	for _, takes := range []string{"enter", "down", "up", "tab"} {
+		o := ours(t)
+		o.Example, o.Make = true, planner.Make
+		p := play(t, o, firstFacts+takes)
+		for _, words := range []string{offered, "› gallons so far   (0 gal)", "has given; 0 gal when freshly", "The bed lasts this wash, if just filled"} {
+			assert.Contains(t, p.Seen(), words, takes)
+		}
+		p.Keys("'0 gal' enter")
+		assert.Contains(t, p.Seen(), "The bed lasts this wash")
+		assert.NotContains(t, p.Seen(), "if just filled")
+		assert.NotContains(t, p.Seen(), offered)
+		assert.Equal(t, "0 gal", o.Keeper.(*book).rig.Beds[0].SoFar.Words())
+	}
+}
+
+// It is an offer: any key acts as ever, and it is not made again.
+func TestTheAgeOfTheBedIsOfferedOnce(t *testing.T) {
+	o := ours(t)
+	o.Example, o.Make = true, planner.Make
+	p := play(t, o, firstFacts+"enter tab")
+	assert.Contains(t, p.Seen(), "w WATER")
+	assert.NotContains(t, p.Seen(), offered)
+	p.Keys("v down down down '34 ft' enter")
+	assert.Contains(t, p.Seen(), "v VEHICLE")
+	assert.NotContains(t, p.Seen(), offered)
+	assert.Contains(t, p.Seen(), "if just filled")
+
+	o = ours(t)
+	o.Make = planner.Make // a rig that has a plan: a tank is added, and states what it needs
+	p = play(t, o, "b n 'spare' enter '0.7 ft3' enter")
+	assert.Contains(t, p.Seen(), "if just filled")
+	assert.NotContains(t, p.Seen(), "The answer stands.")
+}
+
+// What fails is told before what is offered, and an age that is stated is asked for by nobody.
+func TestTheAgeOfTheBedIsNotAskedOverTrouble(t *testing.T) {
+	o := ours(t)
+	o.Example, o.Make = true, planner.Make
+	p := play(t, o, "e b down down down '0 gal' enter v down down down '33 ft' enter '12 ft' enter '0.5 ft3' enter '210 ppm NaCl' enter")
+	assert.Contains(t, p.Seen(), "The bed lasts this wash")
+	assert.NotContains(t, p.Seen(), "The answer stands.")
+	assert.Contains(t, p.Seen(), "› TDS")
+
+	o.Keeper.(*book).fail = errors.New("no space left on the disk")
+	p = play(t, o, firstFacts+"enter")
+	assert.Contains(t, p.Seen(), "no space left on the disk")
+	assert.NotContains(t, p.Seen(), "The answer stands.")
+}
+
+// By words the same is offered by what states it.
+func TestTheFirstPlanByWordsAsksForTheAgeOfTheBed(t *testing.T) {
+	o := ours(t)
+	o.Example, o.Make = true, planner.Make
+	got := said(t, o, "fresh", "walk needed", "33 ft", "12 ft", "0.5 ft3", "210 ppm NaCl", "change bed gallons so far 0 gal", "quit")
+	assert.Contains(t, got, "Saved. The answer stands. Bed just filled? Say: change bed gallons so far 0 gal; else what it has given.\n")
+	assert.Contains(t, got, "The bed lasts this wash, if just filled")
+	assert.Contains(t, got, "bed gallons so far: 0 gal.")
+	assert.Contains(t, got, "The bed lasts this wash, chance")
+}
