@@ -13,6 +13,7 @@ func (p *Plan) tell(l *ledger, c chosen, r resin, chain plumbing, raw water.Anal
 	l.warnings = append(l.warnings, raw.Contradictions...)
 	p.tellBed(l, c, r, a)
 	p.tellFlow(l, c, chain, at)
+	p.tellRoof(l, c)
 	p.tellSoftener(l, raw)
 	l.warnings = append(l.warnings, raw.Warnings...)
 	if c.softener != nil {

@@ -2,6 +2,8 @@ package picture
 
 import (
 	"math"
+	"slices"
+	"strings"
 
 	"washeve/model"
 	"washeve/model/quantity"
@@ -17,17 +19,29 @@ type Face struct {
 	Water model.Water
 	Spots planner.Spots
 	Dries quantity.Opt[quantity.Duration] // how long its film lasts while its turn comes
+	// Unseen tells a face whose spots nobody sees, which is why it gets no better water.
+	Unseen bool
 }
 
 // names are ways to write what is on a face, the longest first.
 func (f Face) names(side model.Side) []string {
-	short := " " + string(side) + " " + Letter(f.Water) + " "
-	usual := " " + string(side) + " " + report.WaterName(f.Water) + ", " + report.SpotWords(f.Spots)
-	if lasts, given := f.Dries.Get(); given {
-		return []string{usual + ", " + report.DriesIn(lasts) + " ", usual + " ", short}
+	water, spots := string(side)+" "+report.WaterName(f.Water), report.SpotWords(f.Spots)
+	ways := [][]string{{water, spots}, {string(side) + " " + Letter(f.Water)}}
+	if f.Unseen {
+		ways = [][]string{{water, spots, outOfSight}, {water, outOfSight}, {string(side) + " " + outOfSight}, ways[1]}
 	}
-	return []string{usual + " ", short}
+	if lasts, given := f.Dries.Get(); given {
+		ways = append([][]string{append(slices.Clone(ways[0]), report.DriesIn(lasts))}, ways...)
+	}
+	names := make([]string, len(ways))
+	for i, parts := range ways {
+		names[i] = " " + strings.Join(parts, ", ") + " "
+	}
+	return names
 }
+
+// outOfSight is said of what is [Face.Unseen].
+const outOfSight = "out of sight"
 
 // Coach is a vehicle as it is drawn: to scale, with its faces.
 type Coach struct {
@@ -161,6 +175,9 @@ func (c Coach) words(size layout.Size, sides ...model.Side) []string {
 	for _, side := range sides {
 		f, known := c.Faces[side]
 		line := string(side) + ": " + report.WaterName(f.Water) + ", " + report.SpotWords(f.Spots)
+		if f.Unseen {
+			line += ", " + outOfSight
+		}
 		if known && len(lines) < size.H && len(line) <= size.W {
 			lines = append(lines, line)
 		}

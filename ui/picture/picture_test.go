@@ -167,3 +167,16 @@ func TestTheLegendNamesWhatIsDrawn(t *testing.T) {
 	assert.Empty(t, picture.FaceLegend(th, c, 60, model.Left), "a clean face has no mark")
 	assert.Empty(t, picture.FaceLegend(plain(), c, 60, model.Roof))
 }
+
+// A face that nobody sees says so beside its outlook, or instead of it where there is less
+// room; in words as well.
+func TestAFaceOutOfSightSaysSo(t *testing.T) {
+	c := coach()
+	c.Faces[model.Roof] = picture.Face{Water: model.Raw, Spots: planner.Towel, Unseen: true}
+	for width, words := range map[int]string{
+		60: "─ roof raw, dry by towel, out of sight ─", 28: "─ roof raw, out of sight ─", 25: "─ roof out of sight ─",
+	} {
+		assert.Contains(t, picture.Side(uncoloured(), c, layout.Size{W: width, H: width / 4})[0], words)
+	}
+	assert.Contains(t, picture.Side(plain(), c, layout.Size{W: 60, H: 9}), "roof: raw, dry by towel, out of sight")
+}

@@ -2,6 +2,7 @@ package plan
 
 import (
 	"fmt"
+	"slices"
 
 	"washeve/model"
 	"washeve/model/quantity"
@@ -231,8 +232,9 @@ func (m *Model) coach() picture.Coach {
 		v := m.shown().rig.Vehicles[i]
 		c.Length, c.Height, c.Width = v.Length.Or(0), v.Height.Or(0), v.Width.Or(c.Width)
 	}
+	unseen := slices.ContainsFunc(m.plan.Warnings, func(n planner.Note) bool { return n.Code == planner.RoofOutOfSight })
 	for _, f := range m.plan.Faces {
-		c.Faces[f.Name] = picture.Face{Water: f.Water, Spots: f.Spots, Dries: f.Dries}
+		c.Faces[f.Name] = picture.Face{Water: f.Water, Spots: f.Spots, Dries: f.Dries, Unseen: f.Name == model.Roof && unseen}
 	}
 	return c
 }
