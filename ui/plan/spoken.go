@@ -154,6 +154,9 @@ func (m Model) answerTold() []string {
 	if plan.Day != nil {
 		lines = append(lines, report.DayStart(plan.Day)+".")
 	}
+	if heed := toHeed(len(plan.Warnings), false, len(plan.Cautions), false)[0]; heed != "" {
+		lines = append(lines, "To heed: "+heed+"; full tells them.")
+	}
 	if m.underway != "" {
 		lines = append(lines, m.underway+"; wash goes on with it.")
 	}
