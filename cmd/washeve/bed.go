@@ -78,9 +78,15 @@ func (a bedAnswer) lines(sys quantity.System) []string {
 		lines = append(lines, fmt.Sprintf("Order resin %s; it takes %s to come.", when, quantity.Show(a.ahead.Lead, sys)))
 	}
 	if text := report.Cost(a.plan, sys); text != "" {
-		lines = append(lines, text)
+		lines = append(lines, "Cost: "+text)
 	}
 	lines = append(lines, a.readingLines(sys)...)
+	if high := report.High(a.past); high != "" {
+		lines = append(lines, "The last reading: "+high)
+	}
+	if a.plan.TakenAsNew() || a.plan.CountedFromLog() {
+		lines = append(lines, "Nobody said how old this fill is: state gallons_so_far of the bed in rig.toml, or --gallons-so-far with a reading.")
+	}
 	if moved := report.Moved(a.ahead, sys); moved != "" {
 		lines = append(lines, moved)
 	}
@@ -112,7 +118,7 @@ func (a bedAnswer) readingLines(sys quantity.System) []string {
 		case !math.IsNaN(r.Expected):
 			expected = report.PPM(r.Expected)
 		}
-		lines = append(lines, fmt.Sprintf("  %s  at %6.0f gal  %-16s expected %s%s", r.At.Date(), r.Gallons.Gallons(), r.Reading, expected, word))
+		lines = append(lines, fmt.Sprintf("  %s  at %10s  %-16s expected %s%s", r.At.Date(), quantity.Show(r.Gallons, sys), r.Reading, expected, word))
 		lines = append(lines, causeLines(r, sys)...)
 	}
 	return lines

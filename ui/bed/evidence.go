@@ -26,8 +26,8 @@ func (m Model) noteLines(width, most int) []string {
 		}
 		lines = append(lines, m.brief(m.th.Bad, text, width, max(most-1, 1))...)
 	}
-	if r, high := m.past.High(); high && len(odd) == 0 {
-		lines = append(lines, m.brief(m.th.Doubt, "! "+highWords(r), width, max(most-1, 1))...)
+	if high := report.High(m.past); high != "" && len(odd) == 0 {
+		lines = append(lines, m.brief(m.th.Doubt, "! "+high, width, max(most-1, 1))...)
 	}
 	if moved := report.Moved(m.ahead, m.sys); moved != "" && len(lines) == 0 && most > 2 {
 		lines = append(lines, m.brief(m.th.Text, moved, width, most-1)...)
@@ -60,11 +60,6 @@ func oddWords(r planner.PastReading) string {
 	return fmt.Sprintf("%s on %s fits no bed (%s expected) and is not used.", report.PPM(r.PPM), r.At.Date(), report.PPM(r.Suspect.Expected))
 }
 
-// highWords say of a reading what makes it doubtful and how to tell.
-func highWords(r planner.PastReading) string {
-	return report.PPM(r.PPM) + ", where " + report.PPM(r.Expected) + " was expected. A pen may err so near zero: try it in distilled water. If it shows none there, the fill is older than said, or its resins are badly mixed."
-}
-
 // adviceWords is the reading that would teach most, in few words where there is
 // room for one line.
 func (m Model) adviceWords(room int) string {
@@ -94,8 +89,8 @@ func (m Model) evidence(width int) []string {
 	for _, r := range odd {
 		p.odd(r)
 	}
-	if r, high := m.past.High(); high {
-		p.text("The last reading: " + highWords(r))
+	if high := report.High(m.past); high != "" {
+		p.text("The last reading: " + high)
 	}
 	p.head("Which reading would teach most")
 	p.text(m.adviceWords(math.MaxInt))

@@ -188,7 +188,9 @@ func reads(d Desk, script string) (Reading, keys.Action) {
 	return r, does
 }
 
-func asks(r Reading, width int) string { return strings.Join(r.Lines(plain(), quantity.US, width), "\n") }
+func asks(r Reading, width int) string {
+	return strings.Join(r.Lines(plain(), quantity.US, width), "\n")
+}
 
 func TestReadingTellsTheFlushFirst(t *testing.T) {
 	r, _ := reads(desk(""), "")

@@ -50,7 +50,9 @@ func TestACompareTellsOfWhatItsWaterIsTheSum(t *testing.T) {
 func TestACompareTellsWhenBedAndSoftenerAreLookedAt(t *testing.T) {
 	f := compare.Figures{Plan: sample.Plan()}
 	f.Plan.Softener = &planner.SoftenerOutlook{}
-	told := func() string { return strings.Join(report.CompareRest(compare.Table{Ways: []compare.Way{{Figures: f}}}, quantity.US), "\n") }
+	told := func() string {
+		return strings.Join(report.CompareRest(compare.Table{Ways: []compare.Way{{Figures: f}}}, quantity.US), "\n")
+	}
 	assert.Contains(t, told(), `"bed left before" is what is left in the bed before the wash`)
 	assert.Contains(t, told(), `"soft left after" is the soft water that is left in the softener after the wash`)
 	f.Plan.Softener = nil

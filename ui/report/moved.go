@@ -7,6 +7,16 @@ import (
 	"washeve/planner"
 )
 
+// High says of a last reading that is higher than its fill should show what may be behind
+// it, and how to tell; "" where none is. See [planner.BedPast.High].
+func High(past *planner.BedPast) string {
+	r, high := past.High()
+	if !high {
+		return ""
+	}
+	return PPM(r.PPM) + ", where " + PPM(r.Expected) + " was expected. A pen may err so near zero: try it in distilled water. If it shows none there, the fill is older than said, or its resins are badly mixed."
+}
+
 // Moved says what the last reading did to the answer, and why; "" where that is little.
 func Moved(a planner.Ahead, sys quantity.System) string {
 	m, much := a.Moved.Get()
