@@ -39,6 +39,58 @@ func cut(lines []string, most int) []string {
 	return append(kept, fmt.Sprintf("    ... and %d more lines, left out here", len(lines)-most+1))
 }
 
+// brief is [writer.list] in at most so many lines: as many texts as go in whole, then one
+// more as far as its first clauses, and a line that says how many are left out, and where
+// all stands.
+func (w writer) brief(texts []string, most int) []string {
+	if whole := w.list(texts); len(whole) <= most {
+		return whole
+	}
+	var lines []string
+	shown, begun := 0, false
+	for _, t := range texts {
+		next := w.list([]string{t})
+		if room := most - 1 - len(lines); len(next) > room {
+			next = w.clauses("  - ", "    ", t, room)
+			if begun = shown == 0 || len(next) > 0 && !strings.HasSuffix(next[len(next)-1], tail); begun {
+				lines = append(lines, next...)
+			}
+			break
+		}
+		lines, shown = append(lines, next...), shown+1
+	}
+	left := "... "
+	if begun {
+		shown++
+		left += "the rest of it"
+	}
+	if n := len(texts) - shown; n > 0 {
+		left += map[bool]string{true: " and "}[begun] + fmt.Sprintf("%d more", n)
+	}
+	return append(lines, "    "+left+": `washeve plan` has all")
+}
+
+// tail ends what has no end of a clause to stop at.
+const tail = "..."
+
+// clauses writes a text in at most so many lines, as far as its first clauses.
+func (w writer) clauses(first, rest, text string, most int) []string {
+	var lines []string
+	for i, line := range cells.Clauses(w.say(text), PageColumns-cells.Width(first), most, tail) {
+		if i > 0 {
+			first = rest
+		}
+		lines = append(lines, w.line(first+line))
+	}
+	return lines
+}
+
+// prose is a paragraph.
+func (w writer) prose(text string) []string { return w.wrapped("  ", "  ", text) }
+
+// proseWithin is the beginning of a paragraph, whole clauses in at most so many lines.
+func (w writer) proseWithin(text string, most int) []string { return w.clauses("  ", "  ", text, most) }
+
 // writer writes paragraphs in the page's width.
 type writer struct{ plain bool }
 

@@ -144,8 +144,8 @@ func TestWhatFitsIsNotShortened(t *testing.T) {
 // The flush is due before the face or the step that the wash day has it before, and each form names it.
 func TestTheFlushNamesWhatItIsDueBefore(t *testing.T) {
 	for due, change := range map[string]func(*model.Rig, model.Places, *model.Wash){
-		"Before the right is wetted, run 6.13 gal (5 min) through the bed to waste": asItIs,
-		"Before step 3, final rinse, run 6.13 gal (5 min) through the bed to waste": undated,
+		"Run 6.13 gal (5 min) through the bed to waste before any water goes on the right: standing water reads low.": asItIs,
+		"Run 6.13 gal (5 min) through the bed to waste before step 3, final rinse: standing water reads low.":         undated,
 	} {
 		s := example(t, quantity.US, change)
 		for name, form := range forms(s) {

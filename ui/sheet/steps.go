@@ -80,20 +80,20 @@ func (s Step) amounts() string {
 	return s.Flow + ", " + s.Volume + ", " + s.Time
 }
 
-// flushDue says before what the flush is due, as the wash day has it: before the first face with DI water is wetted at
-// all, or where each step goes over all faces, before the step.
+// flushDue says before what the flush is due, as the wash day has it: the step behind the reading is the first one
+// through the bed, or the first of all on a face that gets DI water later.
 func flushDue(p planner.Plan) string {
 	steps := washday.Steps(p)
-	first := slices.IndexFunc(steps, func(s model.DayStep) bool { return s.Water == model.DI && s.Face != "" })
-	if first < 0 {
-		return "R"
+	read := slices.IndexFunc(steps, func(s model.DayStep) bool { return s.Kind == model.Read })
+	if read < 0 {
+		return ""
 	}
-	due := steps[first]
-	if p.Day != nil && len(p.Day.Start.Turns) > 0 {
-		return "Before the " + string(due.Face) + " is wetted, r"
+	byFace := p.Day != nil && len(p.Day.Start.Turns) > 0
+	if due := steps[read+1]; byFace || due.Kind == model.Work && due.Water != model.DI {
+		return " before any water goes on the " + string(due.Face)
 	}
-	at := slices.IndexFunc(p.Stages, func(s planner.StagePlan) bool { return s.Name == due.Stage })
-	return fmt.Sprintf("Before step %d, %s, r", at+1, cells.Safe(due.Stage))
+	first := slices.IndexFunc(p.Stages, func(s planner.StagePlan) bool { return s.Water == model.DI && len(s.PerFace) > 0 })
+	return fmt.Sprintf(" before step %d, %s", first+1, cells.Safe(p.Stages[first].Name))
 }
 
 // gateOf is the flush and the reading before the first DI water reaches a face.
@@ -104,7 +104,7 @@ func gateOf(p planner.Plan, sys quantity.System) Gate {
 	limit := cells.Safe(p.Limit.String())
 	g := Gate{
 		Present: true, Limit: limit,
-		Flush: flushDue(p) + fmt.Sprintf("un %s (%s) through the bed to waste: standing water reads low.", quantity.Show(p.Flush.Volume, sys), report.Time(p.Flush.Duration)),
+		Flush: fmt.Sprintf("Run %s (%s) through the bed to waste%s: standing water reads low.", quantity.Show(p.Flush.Volume, sys), report.Time(p.Flush.Duration), flushDue(p)),
 		Later: fmt.Sprintf("It holds for all faces. To read again after the bed stood %s, run %s first.",
 			report.Time(washday.StandsAfter), quantity.Show(p.Flush.Volume, sys)),
 		Expect: report.PPM(p.Bed.OutletNow.P50),

@@ -27,26 +27,21 @@ func (w writer) page(s Sheet) page {
 	named := func(name, title string, ways ...[]string) *part {
 		return &part{name: name, title: w.title(title), ways: ways}
 	}
-	heed := w.list(s.Heed)
-	cautions := func(most int) []string {
-		return w.wrapped("  ", "  ", strings.Join(s.Caution[:min(most, len(s.Caution))], " "))
-	}
-	assumed := w.wrapped("  ", "  ", strings.Join(s.Assumed, "; "))
+	caution, assumed, start := strings.Join(s.Caution, " "), strings.Join(s.Assumed, "; "), s.Day.Start+". "+s.Day.How
 	day, notes := w.turns(s.Day, true), w.list(s.Day.Notes)
-	start := w.wrapped("  ", "  ", s.Day.Start+". "+s.Day.How)
 	bare := w.boxes(s.Tonight, false, false)
 	return page{
 		head: &part{ways: [][]string{w.head(s)}},
-		heed: named("warnings", "HEED", heed, cut(heed, 6), cut(heed, 3)),
+		heed: named("warnings", "HEED", w.list(s.Heed), w.brief(s.Heed, 6), w.brief(s.Heed, 3)),
 		tonight: named("reasons to pack", "TONIGHT, IN THIS ORDER",
 			w.boxes(s.Tonight, true, true), w.boxes(s.Tonight, true, false), bare, cut(bare, 8)),
-		day:     named("day", "THE DAY", all(start, notes, day), all(start, cut(notes, 2), day), all(cut(start, 2), w.turns(s.Day, false))),
+		day:     named("day", "THE DAY", all(w.prose(start), notes, day), all(w.prose(start), w.brief(s.Day.Notes, 2), day), all(w.proseWithin(start, 2), w.turns(s.Day, false))),
 		steps:   named("steps", "THE STEPS", w.steps(s.Steps, s.Usual, true), w.steps(s.Steps, s.Usual, false)),
 		gate:    named("no-go", "BEFORE THE FIRST DI RINSE", w.gate(s.Gate, true), w.gate(s.Gate, false)),
-		flow:    named("flow", "HOW FAST", w.list(s.Flow), cut(w.list(s.Flow), 2)),
-		after:   named("when done", "WHEN DONE", w.after(s), cut(w.after(s), 3)),
-		caution: named("cautions", "CAUTIONS", cautions(len(s.Caution)), cut(cautions(5), 6), cut(cautions(2), 3)),
-		assumed: named("what was assumed", "NOT STATED, AND TAKEN INSTEAD", assumed, cut(assumed, 4), nil),
+		flow:    named("flow", "HOW FAST", w.list(s.Flow), w.brief(s.Flow, 2)),
+		after:   named("when done", "WHEN DONE", w.after(s, PageLines), w.after(s, 2)),
+		caution: named("cautions", "CAUTIONS", w.prose(caution), w.proseWithin(caution, 6), w.proseWithin(caution, 3)),
+		assumed: named("what was assumed", "NOT STATED, AND TAKEN INSTEAD", w.prose(assumed), w.proseWithin(assumed, 4), nil),
 	}
 }
 
@@ -271,8 +266,9 @@ func (w writer) gate(g Gate, whole bool) []string {
 	return append(lines, w.wrapped("    NO-GO ", "          ", noGo)...)
 }
 
-func (w writer) after(s Sheet) []string {
-	lines := w.list(s.After)
+// after is what is left to do, in at most so many lines below that of the last reading.
+func (w writer) after(s Sheet, most int) []string {
+	lines := w.brief(s.After, most)
 	if s.Gate.Present {
 		lines = append([]string{w.line("    Pen ______ ppm   DI and flush ______   time ______   expect " + s.Gate.End)}, lines...)
 	}
