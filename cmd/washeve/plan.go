@@ -29,7 +29,7 @@ the first vehicle, bed and place.`,
 			return p.print(lib, wash, strict)
 		},
 	}
-	c.Flags().BoolVar(&strict, "strict", false, "exit with 3 when the bed will not last")
+	c.Flags().BoolVar(&strict, "strict", false, "exit with 3 when the bed will not last; where it is only tight, with 0")
 	return c
 }
 
