@@ -133,8 +133,7 @@ func (m Model) finishEdit(does keys.Action) Model {
 // typedReading takes what was typed for good, or asks first whether the bed was flushed.
 func (m Model) typedReading(text string) Model {
 	m.edit = nil
-	switch {
-	case m.state.Stands():
+	if m.state.Stands() {
 		m.stood = text
 		return m
 	}
