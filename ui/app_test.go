@@ -84,6 +84,21 @@ func TestQuitAsksWhereWorkWouldBeLost(t *testing.T) {
 	assert.True(t, quits, "there is room again")
 }
 
+// A text that cannot be taken is asked about once, by ctrl+c too: n stays at it, and a second
+// ctrl+c ends the program.
+func TestQuitAsksAboutATextThatCannotBeTaken(t *testing.T) {
+	a, quits := press(app(&full{}), "v down down down '33 yards' ctrl+c")
+	require.False(t, quits)
+	assert.Contains(t, see(a), `This would be lost: what is typed: length "33 yards"`)
+	a, quits = press(a, "n")
+	require.False(t, quits)
+	assert.Contains(t, see(a), "33 yards")
+	_, quits = press(a, "ctrl+c ctrl+c")
+	assert.True(t, quits)
+	_, quits = press(a, "esc q")
+	assert.True(t, quits, "it was let go of on purpose")
+}
+
 func TestHelpListsEveryKeyThatWorks(t *testing.T) {
 	a, _ := press(app(&full{}), "?")
 	a, _ = a.Update(tea.WindowSizeMsg{Width: 100, Height: 100})

@@ -190,6 +190,7 @@ func TestLeavingSaves(t *testing.T) {
 	assert.Empty(t, kept.Name, "nothing was changed")
 	require.NoError(t, play(t, o, "s '9:00'").M.Leave())
 	assert.Equal(t, model.TimeOfDay{Hour: 9}, kept.Start.Or(model.TimeOfDay{}), "what was being typed")
+	assert.ErrorContains(t, play(t, o, "s '25:99'").M.Leave(), `"25:99"`, "a text that cannot be taken")
 	fail = errors.New("no space left on the disk")
 	assert.Error(t, play(t, o, ".").M.Leave())
 }

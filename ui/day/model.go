@@ -74,13 +74,20 @@ func (m Model) Init() tea.Cmd { return nil }
 // Typing tells that letters are text just now.
 func (m Model) Typing() bool { return m.edit != nil }
 
-// Leave takes what is being typed, and saves the wash where it was changed.
+// Leave takes what is being typed, and saves the wash where it was changed. What is typed
+// and cannot be taken would be lost.
 func (m Model) Leave() error {
-	m = m.finishEdit()
-	if !m.changed() {
-		return nil
+	var lost error
+	if m.edit != nil {
+		lost = m.edit.Lost(fieldOf(&m.first, m.editAt).Label)
 	}
-	return m.save(m.now)
+	m = m.finishEdit()
+	if m.changed() {
+		if err := m.save(m.now); err != nil {
+			return err
+		}
+	}
+	return lost
 }
 
 // changed tells whether the wash is another than the one that came.

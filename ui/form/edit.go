@@ -123,11 +123,13 @@ func (e Edit) Holds(does keys.Action) bool {
 
 // NotTaken says of a wrong text on the line of that label what it is, and why it is not
 // taken. Where line and text stand beside it, the label is "".
-func (e Edit) NotTaken(label string) string {
-	const most = 24 // cells of a text that is in sight, or was
+func (e Edit) NotTaken(label string) string { return "Not taken: " + e.refusal(label) + "." }
+
+// refusal is what a wrong text is, and why it is not taken.
+func (e Edit) refusal(label string) string {
 	why, subject := strings.TrimSuffix(e.Says(), "."), label
-	if text := strings.TrimSpace(e.Text()); text != "" && label != "" {
-		subject += " " + strconv.Quote(cells.Clip(text, most, "..."))
+	if strings.TrimSpace(e.Text()) != "" && label != "" {
+		subject += " " + quotedShort(e.Text())
 	}
 	var wrong *quantity.ParseError
 	switch reason := errors.As(e.Problem, &wrong); {
@@ -136,7 +138,13 @@ func (e Edit) NotTaken(label string) string {
 	case subject != "":
 		why = subject + ": " + why
 	}
-	return "Not taken: " + why + "."
+	return why
+}
+
+// quotedShort is a text as it is told of, in quotes.
+func quotedShort(text string) string {
+	const most = 24 // cells of a text that is in sight, or was
+	return strconv.Quote(cells.Clip(strings.TrimSpace(text), most, "..."))
 }
 
 func (e Edit) check(try Try) Edit {

@@ -240,3 +240,29 @@ func TestAWholeTextGivesWayToTheFirstLetter(t *testing.T) {
 	assert.Equal(t, "type a new one, like 12 ft; arrows and backspace change this one", whole.OverHelp("12 ft"))
 	assert.Equal(t, "type a new one; arrows and backspace change this one", whole.OverHelp(""))
 }
+
+// Leaving loses what cannot be taken, and a name that is not taken yet; no more.
+func TestWhatLeavingWouldLose(t *testing.T) {
+	length := func(text string) error { var v model.Vehicle; return v.Fields()[2].Set(text) }
+	for text, lost := range map[string]string{
+		"33 ft": "", "33": "", " ": "",
+		"33 yards": `what is typed: length "33 yards" has the unit "yards", which is no unit of length; write it like 40 ft 6 in; 40 ft stays`,
+	} {
+		err := typed(form.Start("40 ft", "40 ft 6 in"), text, length).Lost("length")
+		if lost == "" {
+			assert.NoError(t, err, text)
+			continue
+		}
+		assert.EqualError(t, err, lost)
+	}
+	name := func(text string) error {
+		if text == "Goose" {
+			return errors.New("is there already")
+		}
+		return nil
+	}
+	start := form.Start("vehicle 2", "our coach")
+	assert.NoError(t, start.LostName("vehicle"), "nothing was typed")
+	assert.EqualError(t, typed(start, "Tin Box", name).LostName("vehicle"), `the new vehicle "Tin Box", which is there only once its name is taken`)
+	assert.Error(t, typed(start, "Goose", name).LostName("vehicle"))
+}

@@ -141,26 +141,6 @@ func (m Model) Init() tea.Cmd { return nil }
 // Typing tells that letters are text just now.
 func (m Model) Typing() bool { return m.edit != nil || m.refused }
 
-// Leave takes what is being typed, but for the name of a new item, which is left out; and
-// saves what is unsaved.
-func (m Model) Leave() error {
-	if m.adding != nil {
-		m.edit = nil
-		m = m.leftOut()
-	}
-	m = m.finishEdit()
-	if m.now.example && m.changed {
-		return m.notKept()
-	}
-	if m.unsaved != nil {
-		m = m.save()
-	}
-	if m.unsaved == nil && m.trips != nil {
-		return trip.KeepLeft(m.trips, m.now.example)
-	}
-	return m.unsaved
-}
-
 // shown is the work that the screen shows: with what is being typed.
 func (m *Model) shown() *work {
 	if m.edit != nil {

@@ -142,23 +142,6 @@ func (m Model) notKept() error {
 	return errors.New("you changed the example, and it is kept nowhere until " + m.th.Key("a", "adopt") + " makes it yours")
 }
 
-// Leave takes what is being typed, but for the name of a new item, which is left out; and
-// saves. It saves again what is saved: the screen below may have had older work to save
-// meanwhile.
-func (m Model) Leave() error {
-	if m.typing != nil && m.typing.fresh {
-		m = m.abandoned()
-	}
-	m = m.finishTyping()
-	switch {
-	case !m.changed:
-		return nil
-	case m.example:
-		return m.notKept()
-	}
-	return m.kept().unsaved
-}
-
 // shown is what the screen shows: with what is being typed.
 func (m *Model) shown() stock.Stock {
 	if m.typing != nil {

@@ -72,3 +72,16 @@ func TestATripThatIsBegunIsNamedPlainly(t *testing.T) {
 	assert.Equal(t, "trip 2", p.M.trips[1].Name)
 	assert.Equal(t, "trip 3", p.M.trips[2].Name)
 }
+
+// What is typed on a trip's line and cannot be taken is not lost unasked.
+func TestLeavingLosesNoTextUnasked(t *testing.T) {
+	o, k := ours()
+	before := k.trips[0]
+	p := play(t, o, "down enter enter 'someday'")
+	require.NotNil(t, p.M.edit)
+	require.Error(t, p.M.edit.Problem)
+	assert.ErrorContains(t, p.M.Leave(), `what is typed: `+p.M.label()+` "someday"`)
+	assert.Equal(t, before, k.trips[0])
+	p.Keys("esc")
+	assert.NoError(t, p.M.Leave(), "let go of on purpose")
+}

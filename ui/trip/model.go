@@ -143,8 +143,13 @@ func (m Model) Init() tea.Cmd { return nil }
 // Typing tells that letters are text just now.
 func (m Model) Typing() bool { return m.edit != nil || m.refused }
 
-// Leave takes what is being typed, and keeps what is not kept yet.
+// Leave takes what is being typed, and keeps what is not kept yet. What is typed and cannot
+// be taken would be lost.
 func (m Model) Leave() error {
+	var lost error
+	if m.edit != nil {
+		lost = m.edit.Lost(m.label())
+	}
 	m = m.finishEdit()
 	if m.example && m.lost {
 		return m.notKept()
@@ -152,7 +157,10 @@ func (m Model) Leave() error {
 	if m.unsaved != nil {
 		m = m.save()
 	}
-	return m.unsaved
+	if m.unsaved != nil {
+		return m.unsaved
+	}
+	return lost
 }
 
 // like finds a wash by its name: that of the plan as it stands, else a kept one.
