@@ -112,6 +112,9 @@ func (m Model) statusLine(width int) string {
 	if text == "" && m.planErr != nil {
 		text, ink = "The answer is the last one that could be planned: "+m.planErr.Error(), m.th.Doubt
 	}
+	if text == "" && m.day() != nil {
+		text, ink = "Date, weather and place are stated under Day in the plan: "+m.toFill()+".", m.th.Muted
+	}
 	return ink.On(strings.Join(cells.Clauses(cells.Safe(text), width, 1, m.th.Marks.More), ""))
 }
 

@@ -111,3 +111,18 @@ func TestQuittingOnTheDaySaves(t *testing.T) {
 		assert.Equal(t, "ESE", o.Keeper.(*book).wash.Heading.Words())
 	}
 }
+
+// The step Day says once that D is where the sun is seen; the way back is told there.
+func TestTheStepDayTellsOfTheDayScreen(t *testing.T) {
+	o := ours(t)
+	p := play(t, o, "d")
+	assert.Contains(t, p.Seen(), "The day is stated here; D shows its sun and drying hour by hour.")
+	assert.Contains(t, p.Seen(), "D the sun")
+	p.Keys("down")
+	assert.NotContains(t, p.Seen(), "The day is stated here")
+	p.Keys("up shift+tab tab")
+	assert.Contains(t, p.Seen(), "The day is stated here", "by tab as well")
+
+	o.Example, o.Make = true, planner.Make
+	assert.NotContains(t, play(t, o, "e d").Seen(), "hour by hour", "there is nothing to see before there is a plan")
+}

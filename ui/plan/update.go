@@ -167,6 +167,9 @@ func (m Model) see(does keys.Action) (screen.Screen, tea.Cmd) {
 
 func (m Model) opened(i int) Model {
 	m.open = i
+	if m.planned && m.step().about == "shade" {
+		m = m.say("The day is stated here; " + m.th.Key("D", "day") + " shows its sun and drying hour by hour.")
+	}
 	return m.onto(0, 1)
 }
 

@@ -64,7 +64,7 @@ func (m *Model) hints() []keys.Binding {
 	}
 	ends := []keys.Binding{
 		keys.New("", "", "?", "all keys"), keys.New("", "", "q", "quit"),
-		keys.New("", "", "tab", "next step"), keys.New("", "", "D", "the day"),
+		keys.New("", "", "tab", "next step"), keys.New("", "", "D", "the sun"),
 		keys.New("", "", "B", "bed and log"), keys.New("", "", "W", "wash day"),
 	}
 	if m.now.example {
