@@ -117,7 +117,7 @@ func Help(f model.Field, typing bool) string {
 	case typing:
 	case f.Refers != "" || len(f.Choices) > 0:
 		text += "; enter lists them"
-	case isWords(f.Example):
+	case TakesWords(f):
 		text += "; enter, then type"
 	}
 	return text
@@ -131,6 +131,12 @@ func Begins(f model.Field, key tea.KeyMsg) bool {
 	}
 	words := f.Day || f.Moment || isWords(f.Example)
 	return words && len(key.Runes) > 0 && unicode.IsLetter(key.Runes[0])
+}
+
+// TakesWords tells that a free text is typed in a field, such as a name: its letters are
+// keys until enter.
+func TakesWords(f model.Field) bool {
+	return len(f.Choices) == 0 && f.Refers == "" && !f.Day && !f.Moment && isWords(f.Example)
 }
 
 // isWords tells that a value begins with a letter, which is a key until enter.

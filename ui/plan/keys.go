@@ -79,8 +79,12 @@ func (m Model) changeKeys() []keys.Binding {
 	if !ok || len(f.Choices) > 0 || f.Refers != "" {
 		notTyped = form.NotTyped
 	}
+	enters := "change"
+	if ok && form.TakesWords(f) {
+		enters = "retype"
+	}
 	return []keys.Binding{
-		keys.New("Change", change, "enter", "change", "enter").Explained("change the line under the hand: type, or pick from a list"),
+		keys.New("Change", change, "enter", enters, "enter").Explained("change the line under the hand: type, or pick from a list"),
 		keys.New("Change", place, "p", "place", "p").Explained("pick the place of this wash; the answer follows").Unless(m.noneOf("place")),
 		keys.New("See", why, "y", "where from", "y").Explained("where each number comes from: formula, inputs, source; and all that is assumed"),
 		m.history.UndoKey("Change"),

@@ -81,3 +81,15 @@ func TestWhatIsSaidToStayComesBack(t *testing.T) {
 	assert.Contains(t, p.Seen(), "40 ft 6 in stays")
 	assert.Regexp(t, `length +40 ft 6 in`, p.Keys("esc").Seen())
 }
+
+// On a line of names the letters are keys, so the foot says what is pressed before a name is
+// typed; on a line of numbers or words of a list it does not.
+func TestTheFootSaysHowANameIsTyped(t *testing.T) {
+	for script, foot := range map[string]string{"v down": "enter retype", "t": "enter retype", "v": "enter change", "v down down": "enter change", "v down down down": "enter change", "d": "enter change"} {
+		p := play(t, ours(t), script)
+		assert.Contains(t, p.Seen(), foot, script)
+		assert.Contains(t, p.Seen(), "W wash day", "all that was at the foot is there still")
+	}
+	p := play(t, ours(t), "v down enter 'Big coach' enter")
+	assert.Contains(t, p.Seen(), "Big coach")
+}

@@ -55,6 +55,9 @@ func (m Model) hints() []keys.Binding {
 	if m.inForm {
 		enters = "change"
 	}
+	if _, f, ok := m.target(); ok && form.TakesWords(f) {
+		enters = "retype"
+	}
 	hints := []keys.Binding{
 		keys.New("", "", "enter", enters), keys.New("", "", "esc", m.backWords()),
 		keys.New("", "", "?", "all keys"), keys.New("", "", "q", "quit"),
