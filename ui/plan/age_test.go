@@ -6,6 +6,7 @@ import (
 
 	"github.com/stretchr/testify/assert"
 
+	"washeve/model"
 	"washeve/planner"
 )
 
@@ -49,6 +50,11 @@ func TestTheAgeOfTheBedIsOfferedOnce(t *testing.T) {
 	p = play(t, o, "b n 'spare' enter '0.7 ft3' enter")
 	assert.Contains(t, p.Seen(), "if just filled")
 	assert.NotContains(t, p.Seen(), "The answer stands.")
+
+	o.Make = func(model.Rig, model.Places, model.Wash) (planner.Plan, error) {
+		return planner.Plan{}, errors.New("the pump is too weak")
+	}
+	assert.False(t, New(o).begins, "what is mended in a rig that lacks nothing makes no first plan")
 }
 
 // What fails is told before what is offered, and an age that is stated is asked for by nobody.

@@ -121,7 +121,7 @@ func New(o Options) Model {
 		m = m.say("In hand: " + o.InHand + ", " + called(&o.Wash) + ". " + m.th.Key("L", "washes") + " lists " + othersWords(n) + ".")
 	}
 	m = m.replan(m.now)
-	m.begins = m.planErr != nil
+	m.begins = len(m.lacks) > 0
 	return m.toFirst()
 }
 
