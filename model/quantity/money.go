@@ -28,6 +28,11 @@ func InCurrency(number, currency string) string {
 	return number + " " + currency
 }
 
+// InAnyCurrency shows how a bare number is written as a price.
+func InAnyCurrency(number string) string {
+	return fmt.Sprintf("%q or %q", InCurrency(number, "$"), InCurrency(number, "EUR"))
+}
+
 // ParseMoney reads "$185", "185 USD" or "185.50 EUR".
 func ParseMoney(text string) (Money, error) {
 	fail := func(reason string) (Money, error) {
@@ -50,7 +55,7 @@ func ParseMoney(text string) (Money, error) {
 	code := strings.TrimSpace(rest[n:])
 	switch {
 	case sign == "" && code == "":
-		return fail(NoCurrency)
+		return Money{}, &ParseError{What: "price", Text: text, Reason: NoCurrency, Example: InAnyCurrency(strings.TrimSpace(trimmed))}
 	case sign != "" && code != "":
 		return fail("has two currencies")
 	case math.Signbit(number):

@@ -123,6 +123,8 @@ func TestMoney(t *testing.T) {
 		require.NoError(t, err)
 		assert.Equal(t, want, again)
 	}
+	_, err := ParseMoney(" 130 ")
+	require.EqualError(t, err, `" 130 " has no currency; write the price like "$130" or "130 EUR"`)
 	for text, want := range map[string]string{
 		"": "has no number", "dollars": "has no number", "185": "has no currency", "$185 USD": "has two currencies", "$-5": "is below zero",
 		"$1e10": "is too large to be a price", "5 dollars": "has no known form of currency", "5 -": "has no known form of currency",

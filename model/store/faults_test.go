@@ -145,7 +145,7 @@ func TestBadRigs(t *testing.T) {
 			"rig.toml:2: cannot be read: expected '=' after key",
 			`rig.toml:3: name: is missing; write for example name = "half-foot tank"`,
 			`rig.toml:4: resin: "1" has no unit; write the volume like 0.5 ft3 (units: m3, L, mL, gal, qt, fl oz, ft3)`,
-			`rig.toml:5: price: "5" has no currency; write the price like "$185" or "185.50 EUR"`,
+			`rig.toml:5: price: "5" has no currency; write the price like "$5" or "5 EUR"`,
 			"rig.toml:6: cannot be read: invalid character at start of key: U+003D '='"}},
 	} {
 		assert.Equal(t, c.want, told(place(t, "rig.toml", c.text)), c.name)

@@ -52,7 +52,7 @@ price = "185"
 		`june.toml:19: like: goes with no stages of its own: leave out one of the two`,
 		`june.toml:20: dirt: "awful" is none of the choices; dirt: light, usual or heavy`,
 		`june.toml:24: date: is missing; write for example date = "2026-06-20"`,
-		`june.toml:25: price: "185" has no currency; write the price like "$185" or "185.50 EUR"`,
+		`june.toml:25: price: "185" has no currency; write the price like "$185" or "185 EUR"`,
 	}, told(place(t, "june.toml", text)))
 }
 
