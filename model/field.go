@@ -95,6 +95,7 @@ type Fault struct {
 	Problem string // what is wrong and what would be right
 	Face    int    // which face of the vehicle is meant, from 1; 0 where none is
 	Lacks   bool   // nothing is wrong but that something needed is not stated yet
+	Unused  bool   // all else stands: what is stated of the key is kept and not used
 }
 
 func (f Fault) Error() string {

@@ -99,6 +99,18 @@ func (e *Entry) Faults() []Fault {
 	return faultsOf("", 0, e)
 }
 
+// Usable gives the first fault for which the entry cannot be used; nil where there is none.
+func (e *Entry) Usable() error {
+	if faults := e.spoiled(); len(faults) > 0 {
+		return faults[0]
+	}
+	return nil
+}
+
+func (e *Entry) spoiled() []Fault {
+	return slices.DeleteFunc(e.Faults(), func(f Fault) bool { return f.Unused })
+}
+
 func kindNames() []string {
 	texts := make([]string, len(Kinds()))
 	for i, k := range Kinds() {

@@ -1,6 +1,10 @@
 package model
 
-import "washeve/model/quantity"
+import (
+	"fmt"
+
+	"washeve/model/quantity"
+)
 
 // WashDone is a wash as it was done, with what was planned for it. Its gallons
 // are those of the whole wash: the gallons of a [StageDone] are part of them.
@@ -77,7 +81,7 @@ func (*StageDone) Kind() Kind { return StageKind }
 // Fields lists what can be stated of a stage that was done.
 func (s *StageDone) Fields() []Field {
 	return []Field{
-		idField("wash", "wash", "identifier of the wash that this stage is part of", &s.Wash),
+		idField("wash", "wash", "the wash that this stage belongs to, by its id in the log", &s.Wash),
 		name("stage", "stage", "what was done", "final rinse", &s.Stage).required(),
 		name("place", "place", "where the water came from", "home", &s.Place).refersTo("place"),
 		name("vehicle", "vehicle", "what was washed", "our coach", &s.Vehicle).refersTo("vehicle"),
@@ -126,6 +130,14 @@ func (*Sample) Kind() Kind { return ReadingKind }
 // water in a bed goes on being cleaned, so a first cup lies.
 func (s *Sample) Counts() bool {
 	return s.Point != AfterBed || s.Flushed == Yes || s.Anyway == Yes
+}
+
+// Contradictions finds statements that cannot be true together.
+func (s *Sample) Contradictions() []Fault {
+	if !s.FlushWater.Given() || s.Point == AfterBed || s.Point == "" {
+		return nil
+	}
+	return []Fault{{Key: "flush_water", Unused: true, Problem: fmt.Sprintf("is DI water that a bed gave, which a reading with the point %q takes none of; leave it out, or write the point %q", s.Point, AfterBed)}}
 }
 
 // Fields lists what can be stated of a reading.

@@ -28,7 +28,7 @@ func (*Correction) Kind() Kind { return CorrectionKind }
 // field of every other kind, which then is what that field should have been.
 func (c *Correction) Fields() []Field {
 	fields := []Field{
-		idField("of", "corrects", "identifier of the entry that is corrected", &c.Of).required(),
+		idField("of", "corrects", "the entry that is put right, by its id in the log", &c.Of).required(),
 		choice("strike", "strike out", "yes where the entry does not count", []Answer{Yes, No}, &c.Strike),
 		momentField("new_at", "really was", "the moment, where it was wrong", &c.At),
 		c.clearField(),
@@ -165,7 +165,7 @@ func (c *Correction) apply(e Entry) (Entry, []string) {
 	for _, change := range c.Changes {
 		set(change.Key, change.Text)
 	}
-	if faults := meant.Faults(); len(faults) > len(e.Faults()) {
+	if faults := meant.spoiled(); len(faults) > len(e.spoiled()) {
 		return e, append(problems, "would leave the entry wrong: "+faults[len(faults)-1].Error())
 	}
 	return meant, problems

@@ -11,6 +11,7 @@ import (
 	"pgregory.net/rapid"
 
 	"washeve/model"
+	"washeve/model/quantity"
 	"washeve/model/store/fault"
 )
 
@@ -61,6 +62,9 @@ func drawEntry(t *rapid.T) model.Entry {
 	}
 	if c, ok := e.Body.(*model.Correction); ok && len(c.Changes)+len(c.Clear) == 0 && !c.At.Given() {
 		c.Strike = model.Yes
+	}
+	if s, ok := e.Body.(*model.Sample); ok && s.Point != model.AfterBed {
+		s.FlushWater = quantity.Opt[quantity.Volume]{}
 	}
 	require.Empty(t, e.Faults())
 	return e

@@ -44,8 +44,8 @@ func encode(e model.Entry) string {
 func encodeAll(entries []model.Entry) ([]string, error) {
 	blocks := make([]string, len(entries))
 	for i := range entries {
-		if problems := entries[i].Faults(); len(problems) > 0 {
-			return nil, fmt.Errorf("the %s entry of %s is not complete: %w", entries[i].Kind(), entries[i].At, problems[0])
+		if problem := entries[i].Usable(); problem != nil {
+			return nil, fmt.Errorf("the %s entry of %s is not complete: %w", entries[i].Kind(), entries[i].At, problem)
 		}
 		blocks[i] = encode(entries[i])
 	}

@@ -37,7 +37,11 @@ func (s *scanner) foreign(start, end, line int) {
 		}
 	}
 	for _, p := range s.reader.Faults() {
-		if p.Key != idKey {
+		switch {
+		case p.Key == idKey:
+		case p.Unused:
+			s.add(fault.Unread, lineOf(p.Key, statements, line), p.Key, p.Problem+notUsed)
+		default:
 			s.add(fault.Error, line, p.Key, p.Problem+leftOut)
 			sound = false
 		}
@@ -51,6 +55,16 @@ func (s *scanner) foreign(start, end, line int) {
 		s.add(fault.Notice, line, "", "this entry was written or changed by hand; it counts as it stands")
 	}
 	s.keep(e, span{start, last}, line)
+}
+
+// lineOf is where a key is stated, else where its entry begins.
+func lineOf(key string, statements []statement, line int) int {
+	for _, st := range statements {
+		if st.key == key && st.section == "" {
+			return st.line
+		}
+	}
+	return line
 }
 
 // begin starts the entry by its kind.
@@ -73,13 +87,13 @@ func (s *scanner) begin(statements []statement, line int) bool {
 // still count.
 func (s *scanner) state(st statement) bool {
 	if st.section != "" {
-		s.add(fault.Unread, st.line, st.key, fmt.Sprintf("stands under %s, which this program does not know; it is kept and not used", st.section))
+		s.add(fault.Unread, st.line, st.key, fmt.Sprintf("stands under %s, which this program does not know"+notUsed, st.section))
 		return true
 	}
 	err := s.reader.Set(st.key, st.text)
 	switch {
 	case errors.Is(err, model.ErrUnknownKey):
-		s.add(fault.Unread, st.line, st.key, "is no field of this kind of entry; it is kept and not used"+meant(st.key, s.reader.Keys()))
+		s.add(fault.Unread, st.line, st.key, "is no field of this kind of entry"+notUsed+meant(st.key, s.reader.Keys()))
 	case err != nil:
 		s.add(fault.Error, st.line, st.key, err.Error()+leftOut)
 		return false

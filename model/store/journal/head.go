@@ -28,7 +28,7 @@ func (s *scanner) head() bool {
 	for _, st := range statements {
 		switch {
 		case st.key != "format" || st.section != "":
-			s.add(fault.Unread, st.line, st.key, "is not known here; it is kept and not used"+meant(st.key, []string{"format", "entry"}))
+			s.add(fault.Unread, st.line, st.key, "is not known here"+notUsed+meant(st.key, []string{"format", "entry"}))
 		default:
 			given = true
 			if !s.format(st) {

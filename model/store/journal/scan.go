@@ -60,6 +60,9 @@ func (s *scanner) keep(e model.Entry, at span, line int) {
 // leftOut ends every error about an entry.
 const leftOut = "; the entry is left out until this is put right"
 
+// notUsed ends what is told of a statement that changes nothing.
+const notUsed = "; it is kept and not used"
+
 // nameFor is the identifier of an entry that somebody wrote without one.
 func (s *scanner) nameFor(e model.Entry) string {
 	content := e.Content()
