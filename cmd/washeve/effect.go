@@ -45,26 +45,38 @@ func noNegative(_ *cobra.Command, err error) error {
 	return wrongf("%w; see washeve log reading --help", err)
 }
 
-// flushTold asks whether the standing water was run out, and notes where nothing tells how
-// much that was: no gallons are taken for it then.
+// flushTold asks whether the standing water was run out.
 func (p *program) flushTold(s *model.Sample, lib library) error {
-	counted := s.FlushWater.Given() || s.SoFar.Given()
-	if s.Flushed == model.No || s.Flushed == model.Yes && counted {
+	if s.Flushed != "" {
 		return nil
 	}
-	here, volume := "", "4 gal"
+	here := ""
+	if plan, err := p.makePlan(lib, model.Wash{Bed: s.Bed, Place: s.Place}); err == nil {
+		sys, err := p.system(lib.Rig)
+		if err != nil {
+			return err
+		}
+		here = fmt.Sprintf(" Here that is %s, %.0f s.", volumeText(plan.Flush.Volume, sys), plan.Flush.Duration.Seconds())
+	}
+	return wrongf("was the standing water run out first?%s Say --flushed yes, or --flushed no for a first cup, which is kept and not used", here)
+}
+
+// noteFlush gives, where nothing tells how much was run out for a reading that is written,
+// the command that states it: no gallons are taken for it else.
+func (p *program) noteFlush(e model.Entry, lib library) error {
+	s, is := e.Body.(*model.Sample)
+	if !is || s.Point != model.AfterBed || s.Flushed != model.Yes || s.FlushWater.Given() || s.SoFar.Given() {
+		return nil
+	}
+	volume := "4 gal"
 	if plan, err := p.makePlan(lib, model.Wash{Bed: s.Bed, Place: s.Place}); err == nil {
 		sys, err := p.system(lib.Rig)
 		if err != nil {
 			return err
 		}
 		volume = volumeText(plan.Flush.Volume, sys)
-		here = fmt.Sprintf(" Here that is %s, %.0f s.", volume, plan.Flush.Duration.Seconds())
 	}
-	if s.Flushed == "" {
-		return wrongf("was the standing water run out first?%s Say --flushed yes, or --flushed no for a first cup, which is kept and not used", here)
-	}
-	fmt.Fprintf(p.errs, "note: no gallons are counted for the flush; where it was run for this reading alone, and is in no wash, say --flush-water %q as well\n", volume)
+	fmt.Fprintf(p.errs, "note: no gallons are counted for the flush, as where it is part of a wash. Where it was run for this reading alone: washeve log correct %s --flush-water %q\n", e.ID, volume)
 	return nil
 }
 

@@ -2,7 +2,6 @@ package main
 
 import (
 	"crypto/rand"
-	"errors"
 	"fmt"
 	"path/filepath"
 	"strings"
@@ -11,9 +10,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"washeve/model"
-	"washeve/model/quantity"
 	"washeve/model/store/journal"
-	"washeve/ui/form"
 )
 
 const logFile = "log.toml"
@@ -30,7 +27,7 @@ func (p *program) logCommand() *cobra.Command {
 		p.logEntry(model.WashKind, "wash", "Write down a wash"),
 		p.logEntry(model.ResinKind, "resin", "Write down a change of resin"),
 		p.logEntry(model.SaltKind, "salt", "Write down a regeneration of the softener"),
-		p.logList(), p.logStrike(), p.logMerge(), p.logExport(), p.logImport(),
+		p.logList(), p.logCorrect(), p.logStrike(), p.logMerge(), p.logExport(), p.logImport(),
 	)
 	return c
 }
@@ -73,6 +70,7 @@ func (p *program) logEntry(kind model.Kind, use, short string) *cobra.Command {
 		},
 	}
 	if kind == model.ReadingKind {
+		c.Long = readingHelp
 		c.SetFlagErrorFunc(noNegative)
 	}
 	entry := model.Entry{Body: model.NewBody(kind)}
@@ -80,43 +78,18 @@ func (p *program) logEntry(kind model.Kind, use, short string) *cobra.Command {
 		if f.Key == "id" {
 			continue
 		}
-		help := form.Help(f, true)
-		if len(f.Choices) > 0 {
-			help = f.Help + ": " + strings.Join(f.Choices, ", ")
-		}
-		texts[f.Key] = c.Flags().String(strings.ReplaceAll(f.Key, "_", "-"), "", help)
+		texts[f.Key] = c.Flags().String(strings.ReplaceAll(f.Key, "_", "-"), "", flagHelp(f))
 	}
 	return c
 }
 
-// readingKey is the field that an argument states as well as its flag.
-const readingKey = "reading"
+const readingHelp = `Write down what the pen showed.
 
-// statedBy is what the command line states of an entry.
-type statedBy struct {
-	texts      map[string]*string // by key
-	byArgument bool               // the reading is an argument, not a flag
-}
-
-// called is what the person knows a field by: its flag, or the argument's name.
-func (s statedBy) called(key string) string {
-	if key == readingKey && s.byArgument {
-		return "READING"
-	}
-	return "--" + strings.ReplaceAll(key, "_", "-")
-}
-
-// wrong says what is wrong with what is stated of a field. Of a reading that is a bare number
-// it gives the whole text that would be right.
-func (s statedBy) wrong(key string, err error) error {
-	var bare *quantity.ParseError
-	if key == readingKey && errors.As(err, &bare) && bare.Reason == quantity.NoUnit {
-		if _, err := quantity.ParseReading(bare.Text + " ppm"); err == nil {
-			return wrongf("%s: %q has no unit; write it like %q", s.called(key), bare.Text, bare.Text+" ppm")
-		}
-	}
-	return wrongf("%s: %w", s.called(key), err)
-}
+Water that stood in the bed reads cleaner than what the bed gives, so it is run out
+first: say --flushed yes. What runs out is DI water that the bed has given. Where it
+is part of a wash, the wash's --di counts it. Where it was run for this reading alone,
+say how much it was with --flush-water; else nothing is counted for it. An entry that
+lacks it is put right by washeve log correct.`
 
 // writeEntry makes an entry of what is stated, fills in what goes without saying,
 // and appends it.
@@ -126,26 +99,14 @@ func (p *program) writeEntry(kind model.Kind, stated statedBy) error {
 		return err
 	}
 	entry := model.Entry{At: model.MomentOf(p.now()), Body: model.NewBody(kind)}
-	for _, f := range entry.Fields() {
-		text, ok := stated.texts[f.Key]
-		if !ok || *text == "" {
-			continue
-		}
-		if err := p.state(f, *text); err != nil {
-			return stated.wrong(f.Key, err)
-		}
-		if f.Moment && f.Text() != strings.TrimSpace(*text) {
-			fmt.Fprintf(p.errs, "note: %s: %s is read as %s\n", stated.called(f.Key), *text, entry.At.Full())
-		}
-		if read, comma := f.ReadAs(); comma {
-			fmt.Fprintf(p.errs, "note: %s: %s is read as %s\n", stated.called(f.Key), f.Text(), read)
-		}
+	if err := p.stateAll(entry.Fields(), stated, lib); err != nil {
+		return err
 	}
 	usual(entry.Body, &lib.Rig)
 	if entry.ID, err = model.NewID(entry.At, rand.Reader); err != nil {
 		return err
 	}
-	if err := p.complete(&entry, lib); err != nil {
+	if err := p.complete(&entry, lib, stated); err != nil {
 		return err
 	}
 	p.tellSlip(lib, entry.Body)
@@ -158,19 +119,10 @@ func (p *program) writeEntry(kind model.Kind, stated statedBy) error {
 	if err := p.wrote(entry); err != nil {
 		return err
 	}
-	return p.tellEffect(lib, entry, before)
-}
-
-// state reads what a flag states: a moment as a person types it, all else as files hold it.
-func (p *program) state(f model.Field, text string) error {
-	if !f.Moment {
-		return f.Set(text)
-	}
-	m, err := model.PastMoment(text, p.now())
-	if err != nil {
+	if err := p.noteFlush(entry, lib); err != nil {
 		return err
 	}
-	return f.Set(m.String())
+	return p.tellEffect(lib, entry, before)
 }
 
 // usual states what goes without saying: the rig's own defaults.
@@ -209,14 +161,14 @@ func usual(body model.Body, rig *model.Rig) {
 
 // complete checks that nothing needed is missing. A reading after the bed must
 // say whether the standing water was out, since a first cup lies.
-func (p *program) complete(entry *model.Entry, lib library) error {
-	if s, ok := entry.Body.(*model.Sample); ok && s.Point == model.AfterBed {
+func (p *program) complete(entry *model.Entry, lib library, stated statedBy) error {
+	if s, ok := entry.Body.(*model.Sample); ok && s.Point == model.AfterBed && s.Reading.Given() {
 		if err := p.flushTold(s, lib); err != nil {
 			return err
 		}
 	}
 	if faults := entry.Faults(); len(faults) > 0 {
-		return wrongf("%s %s", faults[0].Key, faults[0].Problem)
+		return stated.lacksOrErrs(entry, faults[0])
 	}
 	return named(entry, lib)
 }

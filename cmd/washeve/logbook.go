@@ -50,7 +50,7 @@ func (p *program) logStrike() *cobra.Command {
 	var note string
 	c := &cobra.Command{
 		Use: "strike ID", Short: "Strike an entry: it stays to be seen and no longer counts",
-		Args: oneArgument("the identifier of the entry, or the last letters of it, as log list shows them"),
+		Args: oneArgument(theEntry),
 		RunE: func(_ *cobra.Command, args []string) error {
 			log, err := p.readLog()
 			if err != nil {
@@ -76,6 +76,9 @@ func (p *program) logStrike() *cobra.Command {
 	c.Flags().StringVar(&note, "note", "", "why")
 	return c
 }
+
+// theEntry is what a command asks for that is about one.
+const theEntry = "the entry, by its id or the last letters of it, as washeve log list shows them"
 
 func oneArgument(what string) cobra.PositionalArgs {
 	return func(_ *cobra.Command, args []string) error {

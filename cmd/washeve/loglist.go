@@ -18,7 +18,7 @@ func (p *program) logList() *cobra.Command {
 	var last int
 	c := &cobra.Command{
 		Use: "list", Short: "List the entries of the log", Args: noArguments,
-		Long: "List the entries of the log: the day and the hour as its own clock had them, with the zone where it was not yours, the kind, the last letters of the identifier (log strike takes them), and what it says. " +
+		Long: "List the entries of the log: the day and the hour as its own clock had them, with the zone where it was not yours, the kind, the last letters of its id (log strike and log correct take them), and what it says. " +
 			"The stages of a wash are told in its line, and listed with --kind stage. With --json every entry is listed with all that it states.",
 		RunE: func(*cobra.Command, []string) error {
 			log, err := p.readLog()
@@ -158,7 +158,7 @@ func oneEntry(log model.Log, id string) (model.Entry, error) {
 	case len(ending) == 1:
 		return ending[0], nil
 	case len(ending) > 1:
-		return model.Entry{}, wrongf("%d entries have an identifier that ends in %q; name more of its letters, see washeve log list", len(ending), id)
+		return model.Entry{}, wrongf("%d entries have an id that ends in %q; name more of its letters, see washeve log list", len(ending), id)
 	}
-	return model.Entry{}, wrongf("no entry has the identifier %q; see washeve log list", id)
+	return model.Entry{}, wrongf("no entry has the id %q; see washeve log list", id)
 }
