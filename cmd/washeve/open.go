@@ -121,25 +121,41 @@ func byFile(others []*stock.Kept) map[string]*stock.Kept {
 }
 
 // SaveOthers writes the other washes that have changed, and then the trips that name
-// what has another name now.
+// what has another name now. What cannot be saved keeps nothing else from it.
 func (k *keeper) SaveOthers(others []*stock.Kept) error {
 	k.lostOthers = others
+	var lost error
 	for _, w := range others {
 		if k.others[w.File] == w {
 			continue
 		}
 		if err := k.saveWash(w.File, w.Wash); err != nil {
-			return err
+			lost = also(lost, err)
+			continue
 		}
 		k.others[w.File] = w
 	}
 	if k.trips != nil {
-		if err := k.trips.follow(k.named.To(k.latest)); err != nil {
-			return err
-		}
+		lost = also(lost, k.trips.follow(k.named.To(k.latest)))
 	}
-	k.named, k.lostOthers = k.latest, nil
-	return nil
+	if lost == nil {
+		k.named, k.lostOthers = k.latest, nil
+	}
+	return lost
+}
+
+// NotSaved remembers the other washes that wait for the save that failed.
+func (k *keeper) NotSaved(others []*stock.Kept) { k.lostOthers = others }
+
+// also is an error and one more, in a line; nil where neither is.
+func also(err, more error) error {
+	switch {
+	case err == nil:
+		return more
+	case more == nil:
+		return err
+	}
+	return fmt.Errorf("%w; %w", err, more)
 }
 
 // saveWash writes a wash and lets the trips know of it.

@@ -37,7 +37,7 @@ func (p *program) rereads(k *keeper) ui.Reread {
 		var copies []string
 		if aside {
 			if copies, err = k.aside(); err != nil {
-				return ui.Anew{}, fmt.Errorf("nothing was read anew, and what is here stays, since no copy of it could be kept: %w", err)
+				return ui.Anew{}, notAside(copies, err)
 			}
 		}
 		lib.goOn(k.file)
@@ -106,26 +106,31 @@ func (lib *library) goOn(file string) {
 }
 
 // aside keeps what could not be saved in copies beside the files, and gives their names.
-func (k *keeper) aside() ([]string, error) {
+// One that cannot be kept keeps no other from it; the error then tells of all of them.
+func (k *keeper) aside() (copies []string, lost error) {
 	beside := k.store.Beside()
 	if w := k.lost; w != nil {
-		if err := errors.Join(beside.SavePlaces(w.places), beside.SaveRig(w.rig), beside.SaveWash(k.file, w.wash)); err != nil {
-			return nil, err
-		}
+		lost = also(also(beside.SavePlaces(w.places), beside.SaveRig(w.rig)), beside.SaveWash(k.file, w.wash))
 	}
 	for _, w := range k.lostOthers {
-		if err := beside.SaveWash(w.File, w.Wash); err != nil {
-			return nil, err
-		}
+		lost = also(lost, beside.SaveWash(w.File, w.Wash))
 	}
-	if err := k.trips.asideTo(beside); err != nil {
-		return nil, err
+	lost = also(lost, k.trips.asideTo(beside))
+	return beside.Copies(), lost
+}
+
+// notAside says why nothing is read anew: of what is here no copy could be kept, or not of
+// all of it.
+func notAside(copies []string, lost error) error {
+	kept := ""
+	if len(copies) > 0 {
+		kept = "; what could be kept is in " + someOf(copies)
 	}
-	return beside.Copies(), nil
+	return fmt.Errorf("nothing was read anew, and what is here stays, since no copy of it could be kept: %w%s", lost, kept)
 }
 
 // asideTo saves every trip in a store of copies.
-func (k *tripKeeper) asideTo(beside *store.Store) error {
+func (k *tripKeeper) asideTo(beside *store.Store) (lost error) {
 	if k.borrowed {
 		return nil
 	}
@@ -134,9 +139,7 @@ func (k *tripKeeper) asideTo(beside *store.Store) error {
 		if file == "" {
 			file = beside.NewTripFile(t.Name)
 		}
-		if err := beside.SaveTrip(file, t); err != nil {
-			return err
-		}
+		lost = also(lost, beside.SaveTrip(file, t))
 	}
-	return nil
+	return lost
 }

@@ -164,7 +164,9 @@ func (s *Store) put(file string, data []byte) error {
 	return locked(s.dir, func() error {
 		if s.beside {
 			copied, err := s.copyBeside(file, data)
-			s.copies = append(s.copies, filepath.ToSlash(copied))
+			if err == nil {
+				s.copies = append(s.copies, filepath.ToSlash(copied))
+			}
 			return err
 		}
 		if err := s.unchanged(file); err != nil {

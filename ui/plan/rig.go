@@ -13,10 +13,14 @@ import (
 // keep saves the work: rig, places and the wash in hand, then the other washes.
 func (m Model) keep(s stock.Stock) error {
 	err := m.keeper.Save(*s.Rig, *s.Places, *s.Wash)
-	if err != nil || m.shelf == nil {
-		return err
+	switch {
+	case m.shelf == nil:
+	case err != nil:
+		m.shelf.NotSaved(*s.Others)
+	default:
+		err = m.shelf.SaveOthers(*s.Others)
 	}
-	return m.shelf.SaveOthers(*s.Others)
+	return err
 }
 
 // openRig shows everything that is owned. It comes back with [rig.Done].

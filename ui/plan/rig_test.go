@@ -20,7 +20,8 @@ import (
 // others keeps the other washes, or fails.
 type others struct {
 	kept []*stock.Kept
-	file string // of the wash in hand
+	lost []*stock.Kept // told as not saved
+	file string        // of the wash in hand
 	fail error
 }
 
@@ -35,6 +36,8 @@ func (o *others) SaveOthers(all []*stock.Kept) error {
 	}
 	return o.fail
 }
+
+func (o *others) NotSaved(all []*stock.Kept) { o.lost = all }
 
 func shelved(t *testing.T) (Options, *others) {
 	o, shelf := ours(t), &others{file: "friday.toml"}

@@ -18,6 +18,9 @@ type Shelf interface {
 	// SaveOthers keeps those that differ from what was last kept. Its errors are
 	// those of [Keeper.Save].
 	SaveOthers([]*stock.Kept) error
+	// NotSaved tells of those that wait, since [Keeper.Save] failed: they may name what
+	// only the rig that was not saved has.
+	NotSaved([]*stock.Kept)
 	// TakeUp lets [Keeper.Save] save another wash from now on, in its own file or, where
 	// it has none, in a new one. It gives the file of the wash that is put away. All
 	// has to be saved.
