@@ -43,7 +43,7 @@ func Head(w compare.Way, width int, more string) [2]string {
 // a row.
 func Compare(t compare.Table, sys quantity.System, columns int, best, more string) string {
 	var b strings.Builder
-	b.WriteString(cells.Clip(cells.Safe(CompareHeading(t)), columns, more) + "\n")
+	b.WriteString(strings.Join(cells.Wrap(cells.Safe(CompareHeading(t)), columns), "\n") + "\n")
 	for _, block := range compareBlocks(len(t.Ways), columns) {
 		b.WriteString("\n")
 		for _, line := range compareLines(t, block, sys, best, more) {
@@ -106,12 +106,7 @@ func unknownOfAll(r compare.Row) string {
 }
 
 func compareLines(t compare.Table, block []int, sys quantity.System, best, more string) []string {
-	lines := []string{cells.Blank(CompareLabel), cells.Blank(CompareLabel)}
-	for _, at := range block {
-		for k, word := range Head(t.Ways[at], compareCell, more) {
-			lines[k] += "  " + cells.Right(word, compareCell)
-		}
-	}
+	lines := compareHeads(t, block)
 	for _, r := range CompareRows(t) {
 		line, marked := cells.Fit(r.Label, CompareLabel), Best(r, sys)
 		for _, at := range block {
@@ -124,6 +119,27 @@ func compareLines(t compare.Table, block []int, sys quantity.System, best, more 
 		lines = append(lines, line)
 	}
 	return lines
+}
+
+// compareHeads are the names of the ways in as many lines as the longest takes.
+func compareHeads(t compare.Table, block []int) []string {
+	heads, lines := make([][]string, len(block)), 2
+	for i, at := range block {
+		heads[i] = cells.Wrap(cells.Safe(t.Ways[at].Name), compareCell)
+		lines = max(lines, len(heads[i]))
+	}
+	text := make([]string, lines)
+	for k := range text {
+		text[k] = cells.Blank(CompareLabel)
+		for _, head := range heads {
+			word := ""
+			if k < len(head) {
+				word = head[k]
+			}
+			text[k] += "  " + cells.Right(word, compareCell)
+		}
+	}
+	return text
 }
 
 // CompareText is the figure of a way as wide as its column, with its mark before it.
