@@ -10,7 +10,6 @@ import (
 	"github.com/charmbracelet/x/ansi"
 	"github.com/muesli/termenv"
 	"github.com/stretchr/testify/assert"
-	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
 
 	"washeve/model"
@@ -99,22 +98,6 @@ func TestFailedSaveKeepsTheWorkAndSaysSo(t *testing.T) {
 	assert.NoError(t, p.M.Leave())
 	p.Keys("s")
 	assert.Contains(t, p.Seen(), "nothing is unsaved")
-}
-
-// The other washes that were edited along, as by a new name, are told of where the rig that
-// they go by is not saved, so that a copy can be kept of them.
-func TestAFailedSaveTellsOfTheOtherWashes(t *testing.T) {
-	o, shelf := shelved(t)
-	kept := o.Keeper.(*book)
-	kept.fail = errors.New("rig.toml was changed by another hand")
-	p := play(t, o, "down enter ctrl+u 'Goose' enter")
-	assert.Contains(t, p.Seen(), "not saved")
-	assert.Empty(t, shelf.kept, "they would name what no file has")
-	require.Len(t, shelf.lost, 1)
-	assert.Equal(t, "Goose", shelf.lost[0].Wash.Vehicle)
-	kept.fail = nil
-	p.Keys("s")
-	assert.Equal(t, "Goose", shelf.kept[0].Wash.Vehicle)
 }
 
 // stubborn is an error of saving that a yes settles.

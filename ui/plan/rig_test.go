@@ -103,6 +103,22 @@ func TestRenamingOnThePlanReachesTheOtherWashes(t *testing.T) {
 	assert.Equal(t, "Old Goose", shelf.kept[0].Wash.Vehicle)
 }
 
+// The other washes that were edited along, as by a new name, are told of where the rig that
+// they go by is not saved, so that a copy can be kept of them.
+func TestAFailedSaveTellsOfTheOtherWashes(t *testing.T) {
+	o, shelf := shelved(t)
+	kept := o.Keeper.(*book)
+	kept.fail = errors.New("rig.toml was changed by another hand")
+	p := play(t, o, "down enter ctrl+u 'Goose' enter")
+	assert.Contains(t, p.Seen(), "not saved")
+	assert.Empty(t, shelf.kept, "they would name what no file has")
+	require.Len(t, shelf.lost, 1)
+	assert.Equal(t, "Goose", shelf.lost[0].Wash.Vehicle)
+	kept.fail = nil
+	p.Keys("s")
+	assert.Equal(t, "Goose", shelf.kept[0].Wash.Vehicle)
+}
+
 func TestTheExampleIsAdoptedFromTheRig(t *testing.T) {
 	o, _ := shelved(t)
 	o.Example = true
