@@ -54,38 +54,6 @@ func TestRewritingAFileIsAsked(t *testing.T) {
 	assert.NoError(t, p.M.Leave())
 }
 
-func TestLeavingTakesWhatIsBeingTyped(t *testing.T) {
-	o, kept := ours()
-	p := play(t, o, "n 'Tin Box' enter '24 ft'")
-	assert.NoError(t, p.M.Leave())
-	assert.Equal(t, "24 ft", kept.kept.Rig.Vehicles[1].Length.Words())
-	assert.NoError(t, play(t, o, "enter down").M.Leave(), "nothing was changed")
-}
-
-func TestLeavingLeavesOutWhatHasNoNameYet(t *testing.T) {
-	for script, lost := range map[string]string{"n 'halfname'": `the new vehicle "halfname"`, "c 'halfname'": `the new vehicle "halfname"`, "n": ""} {
-		o, kept := ours()
-		err := play(t, o, script).M.Leave()
-		if lost == "" {
-			assert.NoError(t, err, script)
-		} else {
-			assert.ErrorContains(t, err, lost, "a name that was typed is asked about")
-		}
-		assert.Zero(t, kept.saves, script)
-	}
-}
-
-// What is typed is taken on leaving where it can be, else leaving says what would be lost.
-func TestLeavingLosesNoTextUnasked(t *testing.T) {
-	o, kept := ours()
-	assert.NoError(t, play(t, o, "n 'Tin Box' enter '24'").M.Leave())
-	assert.Equal(t, "24 ft", kept.kept.Rig.Vehicles[1].Length.Words())
-	p := play(t, o, "n 'Bread Box' enter '24 yards'")
-	assert.ErrorContains(t, p.M.Leave(), `length "24 yards" has the unit "yards"`)
-	p.Keys("esc")
-	assert.NoError(t, p.M.Leave(), "let go of on purpose")
-}
-
 func TestTheExampleIsKeptOnlyWhenAdopted(t *testing.T) {
 	o, kept := ours()
 	o.Example = true

@@ -294,12 +294,3 @@ func TestTextOnALineOfWordsDoesNothing(t *testing.T) {
 		assert.NotNil(t, p.M.typing, "letters act again")
 	}
 }
-
-// On a line of names the letters are keys: the foot says what is pressed before a name is typed.
-func TestTheFootSaysHowANameIsTyped(t *testing.T) {
-	o, _ := ours()
-	p := play(t, o, "enter")
-	assert.Contains(t, p.Seen(), "enter retype")
-	p.Keys("down down")
-	assert.Contains(t, p.Seen(), "enter change")
-}

@@ -1,0 +1,48 @@
+package rig
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+)
+
+func TestLeavingTakesWhatIsBeingTyped(t *testing.T) {
+	o, kept := ours()
+	p := play(t, o, "n 'Tin Box' enter '24 ft'")
+	assert.NoError(t, p.M.Leave())
+	assert.Equal(t, "24 ft", kept.kept.Rig.Vehicles[1].Length.Words())
+	assert.NoError(t, play(t, o, "enter down").M.Leave(), "nothing was changed")
+}
+
+func TestLeavingLeavesOutWhatHasNoNameYet(t *testing.T) {
+	for script, lost := range map[string]string{"n 'halfname'": `the new vehicle "halfname"`, "c 'halfname'": `the new vehicle "halfname"`, "n": ""} {
+		o, kept := ours()
+		err := play(t, o, script).M.Leave()
+		if lost == "" {
+			assert.NoError(t, err, script)
+		} else {
+			assert.ErrorContains(t, err, lost, "a name that was typed is asked about")
+		}
+		assert.Zero(t, kept.saves, script)
+	}
+}
+
+// What is typed is taken on leaving where it can be, else leaving says what would be lost.
+func TestLeavingLosesNoTextUnasked(t *testing.T) {
+	o, kept := ours()
+	assert.NoError(t, play(t, o, "n 'Tin Box' enter '24'").M.Leave())
+	assert.Equal(t, "24 ft", kept.kept.Rig.Vehicles[1].Length.Words())
+	p := play(t, o, "n 'Bread Box' enter '24 yards'")
+	assert.ErrorContains(t, p.M.Leave(), `length "24 yards" has the unit "yards"`)
+	p.Keys("esc")
+	assert.NoError(t, p.M.Leave(), "let go of on purpose")
+}
+
+// On a line of names the letters are keys: the foot says what is pressed before a name is typed.
+func TestTheFootSaysHowANameIsTyped(t *testing.T) {
+	o, _ := ours()
+	p := play(t, o, "enter")
+	assert.Contains(t, p.Seen(), "enter retype")
+	p.Keys("down down")
+	assert.Contains(t, p.Seen(), "enter change")
+}
