@@ -14,7 +14,7 @@ import (
 type Ahead struct {
 	Pace    Pace
 	Ends    quantity.Opt[Band[model.Date]] // one bed in ten ends before P10
-	OrderBy quantity.Opt[model.Date]       // so that resin is there when the first of ten ends
+	OrderBy quantity.Opt[model.Date]       // so that resin is there when the first of ten ends; today where that is past
 	Lead    quantity.Duration
 
 	Running RunningOn
@@ -113,7 +113,11 @@ func (a *Ahead) date(left Band[quantity.Volume], today model.Date) {
 	if !known {
 		return
 	}
-	a.OrderBy = quantity.Some(OrderBy(early, a.Lead))
+	if order := OrderBy(early, a.Lead); order.String() > today.String() {
+		a.OrderBy = quantity.Some(order)
+	} else {
+		a.OrderBy = quantity.Some(today)
+	}
 	middle, fits := a.Pace.Until(left.P50, today)
 	late, far := a.Pace.Until(left.P90, today)
 	if fits && far {

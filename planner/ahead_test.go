@@ -34,7 +34,9 @@ func TestPace(t *testing.T) {
 	assert.InDelta(t, 90, planner.PaceOf(steady, onDay(time.June, 22)).Month().Gallons(), 1e-9)
 	assert.InDelta(t, 90, planner.PaceOf(steady, onDay(time.July, 1)).Month().Gallons(), 1e-9)
 	assert.InDelta(t, 45, planner.PaceOf(steady, onDay(time.July, 31)).Month().Gallons(), 1e-9)
-	for _, few := range [][]planner.Draw{nil, draws(30*quantity.Gallon, 5), draws(30*quantity.Gallon, 5, 5)} {
+	two := draws(30*quantity.Gallon, 4, 5)
+	assert.True(t, planner.PaceOf(two, onDay(time.June, 18)).Known(), "two weeks on")
+	for _, few := range [][]planner.Draw{nil, draws(30*quantity.Gallon, 5), draws(30*quantity.Gallon, 5, 5), two} {
 		assert.False(t, planner.PaceOf(few, onDay(time.June, 5)).Known())
 	}
 	old := append(draws(300*quantity.Gallon, -400, -390, -380), steady...)

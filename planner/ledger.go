@@ -117,6 +117,7 @@ func own() []Assumption {
 		tag.Quantity("face velocity, most", FaceVelocity, published("AWWA/ASCE, Water Treatment Plant Design, 4th ed., 2005")),
 		tag.Quantity("flow of a logged wash that states none", usualFlow, practice("a small pressure washer")),
 		tag.Quantity("a reading and its wash are written down within", sameWash, practice("one day's work")),
+		tag.Quantity("least time that a pace is taken from", leastSpan, practice("what a week took says nothing of a month")),
 		tag.Quantity("drying by towel", TowelRate, practice("a person with two towels")),
 		tag.Quantity("least flow that DI water is held to", leastHeld, practice("below it a nozzle drips")),
 		tag.Text("a surface forgives a spot that shows less than", quantity.Round(hides), practice("a rubber roof does not show what glass does")),

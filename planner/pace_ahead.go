@@ -16,6 +16,9 @@ const (
 	// leastDraws is how many washes the pace is taken from where the window has
 	// fewer. PRACTICE.
 	leastDraws = 4
+	// leastSpan is the least time that a pace is taken from: what two washes of one week
+	// took says nothing of a month. PRACTICE.
+	leastSpan = 14 * quantity.Day
 	// furthest is how far ahead a date is worth telling. PRACTICE: resin does not
 	// keep for ever.
 	furthest = 5 * 365 * quantity.Day
@@ -29,7 +32,7 @@ type Pace struct {
 	Washes int
 }
 
-// Known tells whether there is a pace: two washes on different days.
+// Known tells whether there is a pace: two washes, and two weeks that they stand for.
 func (p Pace) Known() bool { return p.Volume > 0 && p.Over > 0 }
 
 // In is the water of a stretch of time.
@@ -62,7 +65,7 @@ func PaceOf(draws []Draw, today model.Moment) Pace {
 	first := recent[0].At
 	gaps := between(first, recent[n-1].At) * quantity.Duration(n) / quantity.Duration(n-1)
 	p.Over = max(gaps, between(first, today))
-	if p.Over < quantity.Day {
+	if p.Over < leastSpan {
 		return Pace{Washes: n}
 	}
 	return p

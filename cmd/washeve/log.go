@@ -110,6 +110,9 @@ func (p *program) writeEntry(kind model.Kind, stated statedBy) error {
 		return err
 	}
 	p.tellSlip(lib, entry.Body)
+	if entry.At.Compare(model.MomentOf(p.now())) > 0 {
+		fmt.Fprintf(p.errs, "warning: %s is still to come, and the log holds what was done. It is written all the same.\n", entry.At.Full())
+	}
 	before := p.left(lib, entry.Body)
 	faults, err := p.journal().Append(entry)
 	p.tell(faults)

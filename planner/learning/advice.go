@@ -29,6 +29,13 @@ type Worth struct {
 	Shrinks quantity.Fraction // of the spread of ln(what is left)
 }
 
+// Told is how much of it is worth telling: it is an average, and finer steps would promise
+// too much.
+func (w Worth) Told() quantity.Fraction {
+	const step = 0.05
+	return quantity.Fraction(math.Round(float64(w.Shrinks)/step) * step)
+}
+
 // Advice says which reading teaches most.
 type Advice struct {
 	Options []Worth // the best first
@@ -135,8 +142,7 @@ func spreadOf(values, weights []float64) float64 {
 
 func (j Job) adviceNote(options []Worth, states []State, feed float64, faster Trial) tag.Note {
 	best := options[0]
-	const told = 0.05 // a narrowing is an average: finer figures would promise too much
-	shrinks := quantity.ValueOf(quantity.Fraction(math.Round(float64(best.Shrinks)/told) * told))
+	shrinks := quantity.ValueOf(best.Told())
 	if best.Shrinks < leastWorth {
 		return tag.Note{Code: ReadLater, Format: "No reading teaches much yet: a bed like this one reads about the same whatever it holds. Read again after about %s more.",
 			Values: []quantity.Value{quantity.ValueOf(j.wait(states, feed))}}

@@ -143,7 +143,7 @@ func (m Model) learned() string {
 	if m.ahead.Used == 1 {
 		readings = "reading"
 	}
-	return fmt.Sprintf("; %d %s: holds %s", m.ahead.Used, readings, report.AsStated(m.ahead.Factor.P50))
+	return fmt.Sprintf("; %d %s: holds %s", m.ahead.Used, readings, report.AsRated(m.ahead.Factor.P50))
 }
 
 // numberRows is the answer in four lines.
@@ -189,7 +189,7 @@ func (m Model) endsRow() report.Row {
 	case m.ahead.Pace.Known():
 		return report.Row{Label: "ends", Value: "years off", Note: "at " + quantity.Show(m.ahead.Pace.Month(), m.sys) + " in 30 days"}
 	}
-	return report.Row{Label: "ends", Value: "no date yet", Note: "washes on two days in the log give the pace; " + m.th.Key("w", "wash") + " adds one"}
+	return report.Row{Label: "ends", Value: "no date yet", Note: "two weeks of washes in the log give the pace; " + m.th.Key("w", "wash") + " adds one"}
 }
 
 func (m Model) orderRow() report.Row {
@@ -206,7 +206,7 @@ func (m Model) orderRow() report.Row {
 
 func (m Model) costRow() report.Row {
 	run := m.ahead.Running
-	if price, given := run.Price.Get(); given && !run.Known {
+	if price, given := run.Price.Get(); given && (!run.Known || m.ahead.Given < run.Job) {
 		return report.Row{Label: "cost", Value: report.Money(price.Amount(), price.Currency), Note: "for this fill; of a gallon once it has given some"}
 	}
 	if !run.Known {

@@ -108,11 +108,14 @@ func TestAnyEntryOfAnyDay(t *testing.T) {
 	o := seasonOptions(t)
 	p := play(t, o, "n 3")
 	assert.Contains(t, p.Seen(), "A new entry: reading")
-	p.Keys("enter 1 down '310' enter")
+	p.Keys("enter 1 '310' enter")
 	p.Keys("w")
 	s := o.last().Body.(*model.Sample)
 	assert.Equal(t, model.AtTap, s.Point)
 	assert.Equal(t, "310 ppm NaCl", s.Reading.Words())
+	assert.Contains(t, p.Seen(), "Written. The plan goes on by the 240 ppm NaCl of the place.")
+	p.Keys("n 3 enter 1 '250' enter w")
+	assert.NotContains(t, p.Seen(), "goes on by", "near enough to be the same water")
 	p.Keys("n esc")
 	assert.Nil(t, p.M.kinds)
 }
@@ -143,7 +146,7 @@ func TestWhatDoesNotFit(t *testing.T) {
 	assert.Contains(t, p.Seen(), "fits no bed")
 	assert.Contains(t, p.Seen(), "? fits no bed")
 	page := p.Page("e")
-	for _, words := range []string{"What does not fit", "the likeliest first", "1. ", "Which reading would teach most", "narrower by", "now at 4 gpm", "The readings of this fill", "of what is stated (8 in 10: "} {
+	for _, words := range []string{"What does not fit", "the likeliest first", "1. ", "Which reading would teach most", "narrower by", "now at 4 gpm", "The readings of this fill", "of its rating (8 in 10: "} {
 		assert.Contains(t, page, words)
 	}
 	for i := range p.M.past.Present().Readings {

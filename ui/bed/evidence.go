@@ -41,7 +41,7 @@ func (m Model) noteLines(width, most int) []string {
 		lines = append(lines, m.brief(m.th.Text, advice+more, width, room)...)
 	}
 	if room := most - len(lines); room > len(m.ahead.Advice.Options) {
-		lines = append(append(lines, ""), m.worthLines(width)...)
+		lines = append(append(lines, m.th.Muted.On(cells.Clip("What is left would be known", width, ""))), m.worthLines(width)...)
 	}
 	return lines[:min(len(lines), most)]
 }
@@ -50,7 +50,7 @@ func (m Model) noteLines(width, most int) []string {
 func (m Model) worthLines(width int) []string {
 	var lines []string
 	for _, o := range m.ahead.Advice.Options {
-		text := cells.Right(report.Percent(o.Shrinks), 9) + " narrower by " + m.worthWords(o.Code)
+		text := cells.Right(report.Percent(o.Told()), 9) + " narrower by " + m.worthWords(o.Code)
 		lines = append(lines, m.th.Muted.On(cells.Clip(text, width, m.th.Marks.More)))
 	}
 	return lines
@@ -83,13 +83,14 @@ func (m Model) evidence(width int) []string {
 	}
 	p.head("What does not fit")
 	odd := m.suspects()
-	if len(odd) == 0 {
+	high := report.High(m.past)
+	if len(odd) == 0 && high == "" {
 		p.text("Every reading of this fill fits a bed that holds what this one may hold.")
 	}
 	for _, r := range odd {
 		p.odd(r)
 	}
-	if high := report.High(m.past); high != "" {
+	if high != "" {
 		p.text("The last reading: " + high)
 	}
 	p.head("Which reading would teach most")
@@ -177,7 +178,7 @@ func (p *page) together() {
 		p.text(moved)
 	}
 	met := fmt.Sprintf("%s of the resin that it should (8 in 10: %s to %s)", report.Times(a.Contact.P50), report.Times(a.Contact.P10), report.Times(a.Contact.P90))
-	p.text(fmt.Sprintf("%d %s used. It holds %s; the water meets %s.", a.Used, readings, report.OfStated(a.Factor), met))
+	p.text(fmt.Sprintf("%d %s used. It holds %s; the water meets %s.", a.Used, readings, report.OfRating(a.Factor), met))
 }
 
 // whyLines is where the numbers of this screen come from.

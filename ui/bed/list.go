@@ -101,6 +101,16 @@ func (l list) found(among []int) list {
 	return l
 }
 
+// says is what an entry says; of one that strikes another out, which one that is.
+func (m Model) says(r *model.Row) string {
+	if c, is := r.Now.Body.(*model.Correction); is && c.Strike == model.Yes {
+		if of, ok := m.rowOf(c.Of); ok {
+			return "strikes out the " + string(of.Entry.Kind()) + " of " + report.EntryDay(&of, m.o.Zone())
+		}
+	}
+	return report.EntrySays(r, m.sys)
+}
+
 // textOf is an entry in one line: its day, its kind, what it says.
 func textOf(r *model.Row, sys quantity.System) string {
 	return report.EntryDay(r, r.Now.At.Time().Location()) + " " + string(r.Entry.Kind()) + " " + report.EntrySays(r, sys)

@@ -4,6 +4,8 @@ package bed
 
 import (
 	"errors"
+	"math"
+	"strings"
 
 	tea "github.com/charmbracelet/bubbletea"
 
@@ -53,10 +55,11 @@ type Model struct {
 	alarm  bool
 }
 
-// wrote is what was said of an entry, and how much was left before it.
+// wrote is what was said of an entry, and how much was left and had been given before it.
 type wrote struct {
-	words string
-	left  quantity.Volume
+	words       string
+	left, given quantity.Volume
+	entry       model.Entry
 }
 
 // New makes the screen. The first frame shows the whole answer.
@@ -140,7 +143,7 @@ func (m Model) write(words string, entries ...model.Entry) Model {
 		return m.warn("Not written, as said above.")
 	}
 	m.kept, m.form, m.reading = nil, nil, nil
-	m.wrote = &wrote{words, m.plan.Bed.Remaining.P50}
+	m.wrote = &wrote{words, m.plan.Bed.Remaining.P50, m.given(), entries[0]}
 	return m.renewed().say(words).followed()
 }
 
@@ -154,7 +157,7 @@ func (m Model) followed() Model {
 	if m.status != w.words {
 		return m
 	}
-	return m.say(w.words + m.changed(w.left))
+	return m.say(w.words + m.counted(w) + m.changed(w.left))
 }
 
 // changed says what an entry did to the answer.
@@ -164,6 +167,39 @@ func (m Model) changed(left quantity.Volume) string {
 		return ""
 	}
 	return " Left about " + now + ", was " + was + "."
+}
+
+// given is what the present fill has given by the log.
+func (m Model) given() quantity.Volume {
+	if m.past == nil {
+		return 0
+	}
+	return m.past.Present().Gallons
+}
+
+// nearReading is how near two readings of one water are, as a part. PRACTICE.
+const nearReading = 0.05
+
+// counted says how a wash counts that adds nothing to what the fill has given, since what was
+// stated after it holds its water; and that a reading at the tap leaves the plan's water.
+func (m Model) counted(w wrote) string {
+	if m.err != nil || m.past == nil {
+		return ""
+	}
+	switch b := w.entry.Body.(type) {
+	case *model.WashDone:
+		began := m.past.Present().Began
+		inFill := !began.Given() || w.entry.At.Compare(began) > 0
+		if b.DI.Or(0) > 0 && strings.EqualFold(b.Bed, m.plan.BedName) && inFill && m.given() == w.given {
+			return " Its DI water is within the " + quantity.Show(w.given, m.sys) + " that were stated later."
+		}
+	case *model.Sample:
+		stated := m.plan.Raw.TDS
+		if r, given := b.Reading.Get(); given && b.Point == model.AtTap && strings.EqualFold(b.Place, m.plan.Place) && math.Abs(r.Number-stated.Number) > nearReading*stated.Number {
+			return " The plan goes on by the " + stated.String() + " of the place."
+		}
+	}
+	return ""
 }
 
 var _ screen.Screen = Model{}

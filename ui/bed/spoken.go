@@ -80,7 +80,7 @@ func (m Model) things() []talk.Thing {
 	all := make([]talk.Thing, m.list.count())
 	for i := range all {
 		row, _ := m.list.row(i)
-		text := report.EntrySays(&row, m.sys)
+		text := m.says(&row)
 		if m.odd[row.Entry.ID] {
 			text += "; fits no bed"
 		}

@@ -9,7 +9,6 @@ import (
 	"washeve/ui/keys"
 	"washeve/ui/layout"
 	"washeve/ui/picture"
-	"washeve/ui/report"
 	"washeve/ui/theme"
 )
 
@@ -156,7 +155,7 @@ func (m Model) rowLine(r *model.Row, here bool, width int) string {
 		mark, ink = "?", m.th.Bad
 	}
 	head := mark + " " + r.Now.At.Date().String() + " " + cells.Fit(string(r.Entry.Kind()), 11)
-	says := cells.WholeParts(cells.Safe(report.EntrySays(r, m.sys)), max(width-cells.Width(head), 0), m.th.Marks.More)
+	says := cells.WholeParts(cells.Safe(m.says(r)), max(width-cells.Width(head), 0), m.th.Marks.More)
 	return ink.On(cells.Clip(head+says, width, m.th.Marks.More))
 }
 

@@ -5,11 +5,13 @@ import (
 	"regexp"
 	"strconv"
 	"testing"
+	"time"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
 	"washeve/model"
+	"washeve/model/quantity"
 	"washeve/model/store/journal"
 	"washeve/planner"
 	"washeve/ui/entry"
@@ -184,4 +186,18 @@ func TestTheCostOfAFillThatGaveNothingYet(t *testing.T) {
 	require.IsType(t, &model.Refill{}, o.last().Body)
 	assert.Contains(t, p.Seen(), "$185.00  for this fill")
 	assert.NotContains(t, p.Seen(), "state the price")
+}
+
+// A wash of before a reading that stated the fill's gallons is within them, and that is said.
+func TestAWashWithinWhatWasStatedLater(t *testing.T) {
+	o := seasonOptions(t)
+	stated := reading("zz1", 13, 23)
+	stated.Body.(*model.Sample).SoFar = quantity.Some(300 * quantity.Gallon)
+	require.NoError(t, o.book().Append(stated))
+	o.Clock = func() time.Time { return time.Date(2026, 9, 20, 8, 0, 0, 0, time.UTC) }
+	p := play(t, o, "w '30 gal' enter down '2026-09-12 20:00' enter w")
+	assert.Contains(t, p.Seen(), "Written. Its DI water is within the 300 gal that were stated later.")
+	p = play(t, o, "w '30 gal' enter down '2026-09-19 20:00' enter w")
+	assert.NotContains(t, p.Seen(), "stated later")
+	assert.Contains(t, p.Seen(), "330 gal given")
 }

@@ -37,7 +37,9 @@ func press(f Form, script string) (Form, keys.Action) {
 
 // typeIn states an entry by keys alone, row by row.
 func typeIn(t *testing.T, e model.Entry) model.Entry {
-	f := New("", model.Entry{Body: model.NewBody(e.Kind())}, known())
+	k := known()
+	k.Clock = func() time.Time { return e.At.Time() }
+	f := New("", model.Entry{Body: model.NewBody(e.Kind())}, k)
 	for i := range f.rows {
 		field, _ := f.here()
 		want := textOf(e, field.Key)
@@ -153,6 +155,19 @@ func TestAFormSharesNothing(t *testing.T) {
 	assert.Equal(t, "a", f.Entry().Body.(*model.Regeneration).Softener)
 	assert.Equal(t, "b", g.Entry().Body.(*model.Regeneration).Softener)
 	assert.Equal(t, "a", e.Body.(*model.Regeneration).Softener)
+}
+
+// A moment that is still to come is asked about: a log holds what was done.
+func TestAMomentToComeIsAskedAbout(t *testing.T) {
+	f := New("", model.Entry{Body: &model.Regeneration{Softener: "a"}}, known(), "at")
+	f, does := press(f, "'2027-01-05' enter w")
+	assert.Empty(t, does)
+	assert.Contains(t, strings.Join(f.Lines(plain(), 140, 12), "\n"), "2027-01-05 12:00 is still to come, and the log holds what was done. Write it all the same? y or n")
+	_, does = press(f, "y")
+	assert.Equal(t, Write, does)
+	f, _ = press(f, "n")
+	_, does = press(f, "up enter ctrl+u '2026-06-12' enter w")
+	assert.Equal(t, Write, does)
 }
 
 func TestNamesCanBeNew(t *testing.T) {

@@ -21,16 +21,25 @@ func (f Form) act(does keys.Action, msg tea.KeyMsg) (Form, keys.Action) {
 	case takeAway:
 		return f.take(""), ""
 	case Write:
-		if f.slip != nil {
-			f.asked = f.slip(f.entry.Body)
-		}
-		if f.asked == "" {
+		if f.asked = f.odd(); f.asked == "" {
 			return f, does
 		}
 	case Leave:
 		return f, does
 	}
 	return f, ""
+}
+
+// odd says what looks like a slip: a moment that is still to come, or what is odd about the
+// rest; "" for nothing.
+func (f Form) odd() string {
+	switch {
+	case f.known.Clock != nil && f.entry.At.Compare(model.MomentOf(f.known.Clock())) > 0:
+		return f.entry.At.Full() + " is still to come, and the log holds what was done."
+	case f.slip == nil:
+		return ""
+	}
+	return f.slip(f.entry.Body)
 }
 
 // answered takes the answer to what was asked about the entry.
@@ -96,7 +105,9 @@ func (f Form) pick(does keys.Action, msg tea.KeyMsg) Form {
 	case picked.New:
 		return f.startEdit("")
 	default:
-		return f.take(picked.Pick)
+		if f = f.take(picked.Pick); f.status == "" {
+			return f.onto(f.hand + 1)
+		}
 	}
 	return f
 }

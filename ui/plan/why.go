@@ -31,6 +31,7 @@ func (m Model) whyLines(width int) []string {
 	}
 	lines = append(lines, reader.Reasons(m.th, m.sys, m.plan.Reasons, width)...)
 	lines = append(lines, m.th.Strong.On("What the plan rests on"))
+	lines = append(lines, reader.Hanging(m.th, "", reader.Tags, width)...)
 	lines = append(lines, reader.Assumptions(m.th, m.sys, m.plan.Assumptions, width)...)
 	if len(m.plan.Constants) > 0 {
 		lines = append(lines, "", m.th.Strong.On("What the formulas rest on"))

@@ -46,6 +46,9 @@ func inputWords(in planner.Assumption, sys quantity.System) string {
 	return text
 }
 
+// Tags says what the tags of sources mean.
+const Tags = "PUBLISHED: in the source that is named. MEMORY: recalled from that source, not opened again. PRACTICE: of the trade, no source. YOURS: you stated it."
+
 // Assumptions writes what numbers rest on, a line or a few each, its tag first.
 func Assumptions(th theme.Theme, sys quantity.System, all []planner.Assumption, width int) []string {
 	var lines []string

@@ -70,7 +70,10 @@ func sayReading(b *strings.Builder, s *model.Sample, sys quantity.System) {
 	default:
 		how = "first cup, not used"
 	}
-	parts(b, value, how+shown(" ", s.FlushWater, "", sys), shown("", s.SoFar, " so far", sys), string(s.Point), shown("at ", s.Flow, "", sys), s.Place)
+	if how != "" {
+		how += shown(" ", s.FlushWater, "", sys)
+	}
+	parts(b, value, how, shown("", s.SoFar, " so far", sys), string(s.Point), shown("at ", s.Flow, "", sys), s.Place)
 }
 
 func sayCorrection(b *strings.Builder, c *model.Correction) {

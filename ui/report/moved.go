@@ -14,7 +14,11 @@ func High(past *planner.BedPast) string {
 	if !high {
 		return ""
 	}
-	return PPM(r.PPM) + ", where " + PPM(r.Expected) + " was expected. A pen may err so near zero: try it in distilled water. If it shows none there, the fill is older than said, or its resins are badly mixed."
+	behind := "the fill is older than said, or its resins are badly mixed"
+	if past.Present().Began.Given() {
+		behind = "the resins are badly mixed, or water gets past them"
+	}
+	return PPM(r.PPM) + ", where " + PPM(r.Expected) + " was expected. A pen may err so near zero: try it in distilled water. If it shows none there, " + behind + "."
 }
 
 // Moved says what the last reading did to the answer, and why; "" where that is little.

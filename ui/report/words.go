@@ -232,17 +232,17 @@ func Odds(chance quantity.Fraction) string {
 // Times writes a ratio of what may be more than a whole, in per cent.
 func Times(ratio float64) string { return fmt.Sprintf("%.0f %%", 100*ratio) }
 
-// OfStated says what a fill holds beside its stated capacity, and how sure that is.
-func OfStated(holds planner.Band[float64]) string {
-	return AsStated(holds.P50) + " (8 in 10: " + Times(holds.P10) + " to " + Times(holds.P90) + ")"
+// OfRating says what a fill holds beside its rated capacity, stated or usual, and how sure that is.
+func OfRating(holds planner.Band[float64]) string {
+	return AsRated(holds.P50) + " (8 in 10: " + Times(holds.P10) + " to " + Times(holds.P90) + ")"
 }
 
-// AsStated is a part of what is stated; all of it in words.
-func AsStated(part float64) string {
+// AsRated is a part of the rated capacity; all of it in words.
+func AsRated(part float64) string {
 	if text := Times(part); text != Times(1) {
-		return text + " of what is stated"
+		return text + " of its rating"
 	}
-	return "as much as stated"
+	return "as much as its rating"
 }
 
 // Heading names the wash: what is washed, where, when.

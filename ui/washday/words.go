@@ -276,7 +276,7 @@ func (m Model) afterwards() []string {
 	}
 	told = append(told, m.bedLeftWords(plan))
 	if ahead.Used > 0 {
-		told = append(told, fmt.Sprintf("Learned from %s of this fill: the bed holds %s.", readings(ahead.Used), report.OfStated(ahead.Factor)))
+		told = append(told, fmt.Sprintf("Learned from %s of this fill: the bed holds %s.", readings(ahead.Used), report.OfRating(ahead.Factor)))
 	} else {
 		told = append(told, "No reading of this fill counts yet: one after a flush makes the next plan surer.")
 	}
