@@ -43,7 +43,7 @@ func (v Value) Show(sys System) string {
 		return feetAndInches(Length(v.SI))
 	}
 	unit := v.Kind.Shown(sys)
-	if v.Kind == &lengthKind && math.Abs(v.SI) < 0.1 {
+	if v.Kind == &lengthKind && v.SI != 0 && math.Abs(v.SI) < 0.1 {
 		unit, _ = lengthKind.unit("mm")
 	}
 	if v.Kind == &durationKind {
@@ -81,7 +81,7 @@ func durationUnit(d Duration) Unit {
 }
 
 func feetAndInches(l Length) string {
-	if math.Abs(float64(l)) < float64(Foot) {
+	if l != 0 && math.Abs(float64(l)) < float64(Foot) {
 		return Round(l.Inches()) + " in"
 	}
 	inches := math.Round(l.Inches())

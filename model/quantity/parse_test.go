@@ -143,6 +143,9 @@ func TestShow(t *testing.T) {
 	assert.Equal(t, "41 ft", Show(40.999*Foot, US))
 	assert.Equal(t, "0.625 in", Show(Inch*5/8, US))
 	assert.Equal(t, "12.3 m", Show(Length(12.34), Metric))
+	assert.Equal(t, "0 ft", Show(Length(0), US))
+	assert.Equal(t, "0 m", Show(Length(0), Metric))
+	assert.Equal(t, "50 mm", Show(Length(0.05), Metric))
 	assert.Equal(t, "1.4 gpm", Show(1.4*GPM, US))
 	assert.Equal(t, "40%", Show(0.4*1.0*Fraction(1), US))
 	for v, want := range map[float64]string{0: "0", 1234.5: "1234", 99.6: "100", 12.345: "12.3", 1.2345: "1.23", 0.12345: "0.123", -0.0001: "-0.0001", 1e-20: "0", -1e-20: "0"} {

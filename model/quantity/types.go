@@ -102,6 +102,7 @@ const (
 
 	MetrePerSecond   Speed = 1
 	MilePerHour      Speed = 0.44704
+	Knot             Speed = 1852.0 / 3600 // the international nautical mile of 1929, an hour
 	GPMPerSquareFoot Speed = Speed(GPM) / Speed(SquareFoot)
 
 	GPMPerCubicFoot ServiceRate = ServiceRate(GPM) / ServiceRate(CubicFoot)

@@ -102,6 +102,7 @@ var (
 		{Symbol: "km/h", Also: []string{"kmh", "kph"}, Factor: 1 / 3.6},
 		{Symbol: "m/h", Factor: 1.0 / 3600},
 		{Symbol: "mph", Also: []string{"mi/h"}, Factor: float64(MilePerHour)},
+		{Symbol: "kn", Also: []string{"kt", "kts", "knot", "knots"}, Factor: float64(Knot)},
 		{Symbol: "ft/s", Factor: float64(Foot)},
 		{Symbol: "gpm/ft2", Factor: float64(GPMPerSquareFoot)},
 	}}

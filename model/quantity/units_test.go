@@ -89,6 +89,16 @@ func TestGrains(t *testing.T) {
 }
 
 // TestGetters: each way out agrees with the unit it is named for.
+// The international nautical mile is 1852 m (First International Extraordinary Hydrographic
+// Conference, Monaco 1929; BIPM, SI brochure, 8th ed., table 8), and a knot is one an hour.
+func TestKnots(t *testing.T) {
+	for _, text := range []string{"9 kn", "9 kt", "9 kts", "9 knots", "9 KN", "16668 m/h", "16.668 km/h"} {
+		assert.InDelta(t, 9*1852.0/3600, float64(Must[Speed](text)), 1e-12, text)
+	}
+	assert.InDelta(t, 1, float64(Must[Speed]("1 knot")/Knot), 1e-12)
+	assert.Equal(t, "5.75 mph", Show(Must[Speed]("5 kn"), US))
+}
+
 func TestGetters(t *testing.T) {
 	for name, pair := range map[string][2]float64{
 		"ft":      {Must[Length]("3 ft").Feet(), 3},
