@@ -2,6 +2,7 @@ package model
 
 import (
 	"fmt"
+	"math"
 	"regexp"
 	"strconv"
 	"strings"
@@ -76,6 +77,19 @@ func (a axis) parse(text string) (angle quantity.Angle, reason string) {
 		return 0, fmt.Sprintf("is past %g degrees", a.most.Degrees())
 	}
 	return angle, ""
+}
+
+// LatitudeWords is a latitude in degrees with N or S.
+func LatitudeWords(a quantity.Angle) string { return latitude.words(a) }
+
+// LongitudeWords is a longitude in degrees with E or W.
+func LongitudeWords(a quantity.Angle) string { return longitude.words(a) }
+
+// words are the degrees to the fifth decimal, a metre on the ground, with their letter.
+func (a axis) words(angle quantity.Angle) string {
+	const metre = 1e5
+	degrees := math.Round(angle.Degrees()*metre)/metre + 0 // no zero with a minus
+	return WithSide(strconv.FormatFloat(degrees, 'f', -1, 64), strings.ToUpper(a.sides))
 }
 
 // hyphened writes the minus of pages and maps as that of a keyboard.

@@ -77,7 +77,14 @@ func (l *ledger) warn(code, format string, values ...quantity.Value) {
 
 // warnWords is [ledger.warn] for words that are done, whatever is in them.
 func (l *ledger) warnWords(code, words string) {
-	l.warn(code, strings.ReplaceAll(words, "%", "%%"))
+	if l != nil {
+		l.warnings = append(l.warnings, wordsNote(code, words))
+	}
+}
+
+// wordsNote is a note of words that are done, whatever is in them.
+func wordsNote(code, words string) Note {
+	return Note{Code: code, Format: strings.ReplaceAll(words, "%", "%%")}
 }
 
 func (l *ledger) explain(r Reason) { l.reasons = append(l.reasons, r) }

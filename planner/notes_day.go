@@ -14,8 +14,8 @@ import (
 // what is needed and not known is in the forecast's list of unknowns.
 func assumeDay(l *ledger, c chosen) {
 	w, p := c.wash, c.place
-	stated(l, "latitude", p.Latitude)
-	stated(l, "longitude", p.Longitude)
+	statedAngle(l, "latitude", p.Latitude, model.LatitudeWords)
+	statedAngle(l, "longitude", p.Longitude, model.LongitudeWords)
 	statedWords(l, "time zone", p.Zone)
 	take(l, "elevation", p.Elevation, 0, practice("the level of the sea"))
 	stated(l, "low of the day", w.Low)
@@ -44,6 +44,13 @@ func assumeDay(l *ledger, c chosen) {
 func stated[Q quantity.Quantity](l *ledger, name string, given quantity.Opt[Q]) {
 	if given.Given() {
 		take(l, name, given, 0, yours)
+	}
+}
+
+// statedAngle writes down an angle with its letter, since a sign is overlooked.
+func statedAngle(l *ledger, name string, given quantity.Opt[quantity.Angle], words func(quantity.Angle) string) {
+	if v, ok := given.Get(); ok {
+		l.assume(Assumption{Name: name, Words: words(v), Source: yours})
 	}
 }
 

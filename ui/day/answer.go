@@ -26,7 +26,7 @@ func (m Model) answerLines(at layout.Rect) []string {
 	if at.H >= airy {
 		gap = []string{""}
 	}
-	lines := append(m.headLines(d, at.W), gap...)
+	lines := append(append(m.misplacedLines(at.W), m.headLines(d, at.W)...), gap...)
 	if len(d.Start.Turns) > 0 {
 		lines = append(append(lines, m.turnLines(d, at.W)...), gap...)
 	}
@@ -44,6 +44,18 @@ func (m Model) answerLines(at layout.Rect) []string {
 	}
 	if len(lines) > at.H && at.H > 0 {
 		lines = append(lines[:at.H-1], m.th.Muted.On(cells.Clip("more in a larger window, and in the plan by f", at.W, "")))
+	}
+	return lines
+}
+
+// misplacedLines warn, before all else, of a place that cannot be where it is said to be:
+// then every hour shown is wrong.
+func (m Model) misplacedLines(width int) []string {
+	var lines []string
+	for _, n := range m.plan.Warnings {
+		if n.Code == planner.Misplaced {
+			lines = append(lines, m.wrapped(m.th.Marks.Doubt+" "+n.Text(m.sys), m.th.Doubt, width)...)
+		}
 	}
 	return lines
 }

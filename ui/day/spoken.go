@@ -64,7 +64,7 @@ func (m Model) startTold() []string {
 	if d == nil {
 		return nil
 	}
-	lines := talk.Unmarked(m.th, m.headLines(d, talk.Unwrapped))
+	lines := talk.Unmarked(m.th, append(m.misplacedLines(talk.Unwrapped), m.headLines(d, talk.Unwrapped)...))
 	for _, n := range m.plan.Warnings {
 		if n.Code == endsWithoutSun {
 			lines = append(lines, n.Text(m.sys))

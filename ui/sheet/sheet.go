@@ -141,7 +141,10 @@ func Make(in Input) Sheet {
 	s.flow(p, sys)
 	s.after(p)
 	for _, n := range p.Warnings {
-		if n.Code == planner.PastDay {
+		switch n.Code {
+		case planner.Misplaced:
+			s.Notice = clean(n.Text(sys))
+		case planner.PastDay:
 			s.Notice = strings.TrimSuffix(clean(n.Text(sys)), ".") + " before you go by this sheet."
 		}
 	}
