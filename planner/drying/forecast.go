@@ -42,10 +42,11 @@ type Forecast struct {
 	Unknown []string   // what is needed and was not known, and what that leaves open
 	Assumed []string   // what was taken for what was not stated
 
-	place  sun.Place
-	hours  clock.Day
-	faces  []Face
-	spells [][]spell // of each step, of each face
+	place   sun.Place
+	hours   clock.Day
+	faces   []Face
+	spells  [][]spell   // of each step, of each face
+	sunsets []time.Time // that a face's sun may end at
 }
 
 // Moment is the state of all faces at an instant.
@@ -104,7 +105,8 @@ func Day(in Input) (Forecast, error) {
 	f.Steps = scene.moments()
 	f.light()
 	f.Notes = notes(hours, f.Sun)
-	f.Sunlit = sunlitOf(f.Steps)
+	f.sunsets = f.sets()
+	f.Sunlit = f.sunlit()
 	f.Job = in.job()
 	f.Windows = windowsOf(f.Steps)
 	f.begin()

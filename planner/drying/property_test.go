@@ -172,7 +172,8 @@ func TestTheReasonOfATurnHoldsWhenItBegins(t *testing.T) {
 				m, found := f.At(turn.From)
 				require.True(t, found)
 				now, _ := m.Face(turn.Side)
-				light := map[bool]string{true: "in the sun", false: "in the shade"}[now.Sunlit]
+				set, sets := f.Sun.Set.Get()
+				light := map[bool]string{true: "in the sun", false: "in the shade"}[now.Sunlit && !(sets && !turn.From.Before(set))]
 				require.True(t, strings.HasPrefix(turn.Why, light), "%s: %s", turn.From, turn.Why)
 				if _, until, ends := strings.Cut(turn.Why, " until "); ends {
 					require.GreaterOrEqual(t, until, turn.From.Format("15:04"), "%s is past", turn.Why)

@@ -100,7 +100,7 @@ func (f Forecast) Starting(t model.TimeOfDay) (Start, []tag.Note, error) {
 
 // begin fills in the starts and finds the one to recommend.
 func (f *Forecast) begin() {
-	f.spells = spells(f.Steps)
+	f.spells = f.sunAndShade()
 	f.Starts = make([]Start, 0, len(f.Steps))
 	at := make([]int, 0, len(f.Steps))
 	n := len(f.faces)
@@ -156,7 +156,7 @@ func (f *Forecast) start(i int, at time.Time, turns []Turn) Start {
 	for n, r := range ranks {
 		face := &f.faces[r.face]
 		end := s.End.Add(time.Duration(float64(face.Work.Or(0)) * float64(time.Second)))
-		s.Turns[n] = Turn{Side: face.Side, Why: f.spells[i][r.face].why, From: s.End, To: end}
+		s.Turns[n] = Turn{Side: face.Side, Why: f.spells[f.lit(i, s.End)][r.face].why, From: s.End, To: end}
 		last, spoilt, forbidden := f.through(&s.Turns[n], r.face, i)
 		if i = last; s.Why == "" {
 			s.Why = spoilt
