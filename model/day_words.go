@@ -2,9 +2,6 @@ package model
 
 import (
 	"errors"
-	"fmt"
-	"regexp"
-	"strconv"
 	"strings"
 	"time"
 
@@ -20,9 +17,6 @@ const (
 )
 
 const noDay = "is no day of the calendar"
-
-// monthAndDay is a day without its year, the month first as in a whole date.
-var monthAndDay = regexp.MustCompile(`^(\d\d?)-(\d\d?)$`)
 
 // Plus is so many days later.
 func (d Date) Plus(days int) Date {
@@ -40,8 +34,8 @@ func (d Date) Full() string { return d.Weekday().String()[:3] + " " + d.String()
 
 // ComingDay reads the day of something planned as a person types it on the day today: a
 // whole date, "today", "tomorrow", a weekday or at least three letters of it (the next
-// such day; today's own name is today), or month and day such as 06-12 (the next such day
-// that is not before since). Where today is not known, the zero value, only whole dates
+// such day; today's own name is today), or month and day such as 06-12, jun 12 or 12 June
+// (the next such day that is not before since), with or without the year. Where today is not known, the zero value, only whole dates
 // are read. Errors are of type [*quantity.ParseError].
 func ComingDay(text string, today, since Date) (Date, error) {
 	return dayInWords(text, dayRule{today: today, since: since, way: 1, refused: "yesterday", why: "is over", like: ComingDays})
@@ -87,6 +81,10 @@ func dayInWords(text string, r dayRule) (Date, error) {
 	if d, err := ParseDate(text); err == nil {
 		return d, nil
 	}
+	if reason, write, _ := slashedDay(word); reason != "" {
+		r.like = write
+		return wrong(reason)
+	}
 	return wrong(noDay)
 }
 
@@ -101,17 +99,21 @@ func weekdayOf(word string) (time.Weekday, bool) {
 	return 0, false
 }
 
-// withYear reads a day without its year: of the next such day or, backwards, the last one.
+// withYear reads a day in another form than the whole date: without its year the next such
+// day or, backwards, the last one.
 func (r dayRule) withYear(word string) (Date, bool) {
 	const leapYears = 8 // apart, at most
-	parts := monthAndDay.FindStringSubmatch(word)
-	if parts == nil {
+	form, ok := formOf(word)
+	if !ok {
 		return Date{}, false
 	}
-	month, _ := strconv.Atoi(parts[1])
-	day, _ := strconv.Atoi(parts[2])
+	if form.year > 0 {
+		d, err := ParseDate(form.String())
+		return d, err == nil
+	}
 	for years := range leapYears + 1 {
-		d, err := ParseDate(fmt.Sprintf("%04d-%02d-%02d", r.since.Year+years*r.way, month, day))
+		form.year = r.since.Year + years*r.way
+		d, err := ParseDate(form.String())
 		if err == nil && d.Compare(r.since)*r.way >= 0 {
 			return d, true
 		}
@@ -123,7 +125,7 @@ func (r dayRule) withYear(word string) (Date, bool) {
 // [ParseMoment] reads in the zone of now, or a day as [PastDay] reads it with a time of
 // day behind it. A day alone is its noon, or now where that is still to come.
 func PastMoment(text string, now time.Time) (Moment, error) {
-	word, clock, _ := strings.Cut(strings.TrimSpace(text), " ")
+	word, clock := dayAndClock(text, MomentOf(now).Date())
 	day, err := PastDay(word, MomentOf(now).Date())
 	var wrong *quantity.ParseError
 	switch {
@@ -137,7 +139,10 @@ func PastMoment(text string, now time.Time) (Moment, error) {
 			return sane(day.at(at, now.Location()), text)
 		}
 	case errors.As(err, &wrong) && wrong.Reason != noDay:
-		wrong.What, wrong.Example = "moment", PastMoments
+		wrong.What = "moment"
+		if wrong.Example == pastDays {
+			wrong.Example = PastMoments
+		}
 		return Moment{}, wrong
 	}
 	m, err := ParseMoment(text, now.Location())
@@ -145,6 +150,20 @@ func PastMoment(text string, now time.Time) (Moment, error) {
 		wrong.Example = PastMoments
 	}
 	return m, err
+}
+
+// dayAndClock parts a moment behind its day, which may be of up to three words.
+func dayAndClock(text string, today Date) (day, clock string) {
+	const most = 3
+	words := strings.Fields(text)
+	for n := min(most, len(words)); n > 1; n-- {
+		day = strings.Join(words[:n], " ")
+		if _, err := PastDay(day, today); err == nil {
+			return day, strings.Join(words[n:], " ")
+		}
+	}
+	day, clock, _ = strings.Cut(strings.TrimSpace(text), " ")
+	return day, clock
 }
 
 // at is a time of the day in a zone.

@@ -19,6 +19,7 @@ func TestADayToComeIsTypedInWords(t *testing.T) {
 	for text, want := range map[string]string{
 		"today": "Sat 2026-11-28", "Tomorrow": "Sun 2026-11-29", " sat ": "Sat 2026-11-28", "sunday": "Sun 2026-11-29", "Fri": "Fri 2026-12-04", "thurs": "Thu 2026-12-03",
 		"11-28": "Sat 2026-11-28", "12-1": "Tue 2026-12-01", "11-27": "Sat 2027-11-27", "02-29": "Tue 2028-02-29", "2026-06-12": "Fri 2026-06-12",
+		"nov 30": "Mon 2026-11-30", "30 Nov": "Mon 2026-11-30", "Nov. 30": "Mon 2026-11-30", "30. november": "Mon 2026-11-30", "sept 1": "Wed 2027-09-01", "may 27": "Thu 2027-05-27", "June 12, 2027": "Sat 2027-06-12", "12 jun 2027": "Sat 2027-06-12",
 	} {
 		d, err := ComingDay(text, saturday, saturday)
 		require.NoError(t, err, text)
@@ -26,11 +27,21 @@ func TestADayToComeIsTypedInWords(t *testing.T) {
 	}
 	for text, want := range map[string]string{
 		"yesterday": `"yesterday" is over; write the date like 2026-06-12, 06-12, tomorrow or fri`,
-		"":          "is no day of the calendar", "fr": "is no day of the calendar", "fridays": "is no day of the calendar", "02-30": "is no day of the calendar", "13-01": "is no day of the calendar", "6/12": "is no day of the calendar", "-1-2": "is no day of the calendar",
+		"":          "is no day of the calendar", "fr": "is no day of the calendar", "fridays": "is no day of the calendar", "02-30": "is no day of the calendar", "13-01": "is no day of the calendar", "nov 31": "is no day of the calendar", "feb 29 2027": "is no day of the calendar", "13/32": "is no day of the calendar", "nob 3": "is no day of the calendar", "-1-2": "is no day of the calendar",
 	} {
 		_, err := ComingDay(text, saturday, saturday)
 		assert.ErrorContains(t, err, want, text)
 	}
+	for text, want := range map[string]string{
+		"11/30": `"11/30" is not read with slashes or points; write the date like 11-30 (30 November)`, "30/11": "write the date like 11-30 (30 November)", "30.11.": "write the date like 11-30 (30 November)",
+		"11/30/26": "write the date like 2026-11-30 (30 November)", "2026/11/03": "write the date like 2026-11-03 (3 November)", "4/4": "write the date like 04-04 (4 April)", "2/29": "write the date like 02-29 (29 February)",
+		"03/04": `"03/04" may be either of two days; write the date like 03-04 (4 March) or 04-03 (3 April)`, "3/4/2027": "write the date like 2027-03-04 (4 March) or 2027-04-03 (3 April)",
+	} {
+		_, err := ComingDay(text, saturday, saturday)
+		assert.ErrorContains(t, err, want, text)
+	}
+	_, err := ParseDate("11/30/2026")
+	require.EqualError(t, err, `"11/30/2026" is not read with slashes or points; write the date like 2026-11-30 (30 November)`)
 	d, err := ComingDay("06-12", saturday, Date{2027, time.July, 1})
 	require.NoError(t, err)
 	assert.Equal(t, "2028-06-12", d.String(), "not before the day that it follows")
@@ -39,7 +50,7 @@ func TestADayToComeIsTypedInWords(t *testing.T) {
 func TestAPastDayIsTypedInWords(t *testing.T) {
 	for text, want := range map[string]string{
 		"today": "2026-11-28", "yesterday": "2026-11-27", "sat": "2026-11-28", "fri": "2026-11-27", "sunday": "2026-11-22",
-		"11-28": "2026-11-28", "11-29": "2025-11-29", "2-29": "2024-02-29", "2027-01-01": "2027-01-01",
+		"11-28": "2026-11-28", "11-29": "2025-11-29", "2-29": "2024-02-29", "nov 27": "2026-11-27", "30 nov": "2025-11-30", "2027-01-01": "2027-01-01",
 	} {
 		d, err := PastDay(text, saturday)
 		require.NoError(t, err, text)
@@ -51,7 +62,7 @@ func TestAPastDayIsTypedInWords(t *testing.T) {
 
 // Files hold whole dates: words need somebody's today, and ParseDate knows none.
 func TestWordsAreNoDateWithoutAToday(t *testing.T) {
-	for _, text := range []string{"today", "tomorrow", "fri", "06-12"} {
+	for _, text := range []string{"today", "tomorrow", "fri", "06-12", "nov 30", "11/30"} {
 		_, err := ParseDate(text)
 		require.ErrorContains(t, err, "write the date like 2026-06-12", text)
 		_, err = ComingDay(text, Date{}, Date{})
@@ -81,7 +92,7 @@ func TestAPastMomentIsTypedInWords(t *testing.T) {
 	morning := time.Date(2026, 11, 28, 9, 5, 30, 0, time.FixedZone("", -7*3600))
 	for text, want := range map[string]string{
 		"yesterday 19:30": "2026-11-27T19:30:00-07:00", "fri 7:30 pm": "2026-11-27T19:30:00-07:00", "yesterday": "2026-11-27T12:00:00-07:00",
-		"today": "2026-11-28T09:05:30-07:00", "today 8:00": "2026-11-28T08:00:00-07:00", "11-02 7 am": "2026-11-02T07:00:00-07:00",
+		"today": "2026-11-28T09:05:30-07:00", "today 8:00": "2026-11-28T08:00:00-07:00", "11-02 7 am": "2026-11-02T07:00:00-07:00", "nov 2 7:15 am": "2026-11-02T07:15:00-07:00", "2  nov  19:30": "2026-11-02T19:30:00-07:00", "2 nov 2025 8:00": "2025-11-02T08:00:00-07:00", "nov 2": "2026-11-02T12:00:00-07:00",
 		"2026-11-02 08:15": "2026-11-02T08:15:00-07:00", "2026-11-02 08:15:10": "2026-11-02T08:15:10-07:00", "2026-11-02T08:15:00Z": "2026-11-02T08:15:00Z", "2026-11-02": "2026-11-02T12:00:00-07:00",
 	} {
 		m, err := PastMoment(text, morning)
@@ -94,6 +105,7 @@ func TestAPastMomentIsTypedInWords(t *testing.T) {
 	for text, want := range map[string]string{
 		"tomorrow 8:00": `"tomorrow" is still to come; write the moment like 2026-06-12 08:15, yesterday 19:30 or fri`,
 		"fri noonish":   `"fri noonish" is no moment; write the moment like 2026-06-12 08:15, yesterday 19:30 or fri`,
+		"11/27 8:00":    `"11/27" is not read with slashes or points; write the moment like 11-27 (27 November)`,
 		"fri 25:00":     "is no moment", "": "is no moment", "1890-01-01 08:00": "is no",
 	} {
 		_, err := PastMoment(text, morning)
@@ -102,7 +114,7 @@ func TestAPastMomentIsTypedInWords(t *testing.T) {
 }
 
 func FuzzComingDay(f *testing.F) {
-	for _, seed := range []string{"fri", "06-12", "2026-06-12", "99-99", "today", "\xff", "-"} {
+	for _, seed := range []string{"fri", "06-12", "2026-06-12", "99-99", "today", "\xff", "-", "nov 30", "03/04/26"} {
 		f.Add(seed)
 	}
 	f.Fuzz(func(t *testing.T, text string) {

@@ -49,7 +49,13 @@ type Date struct {
 func ParseDate(text string) (Date, error) {
 	t, err := time.Parse(time.DateOnly, strings.TrimSpace(text))
 	if err != nil || t.Year() < 1990 || t.Year() > 2200 {
-		return Date{}, &quantity.ParseError{What: "date", Text: text, Reason: noDay, Example: "2026-06-12"}
+		wrong := &quantity.ParseError{What: "date", Text: text, Reason: noDay, Example: "2026-06-12"}
+		if reason, write, whole := slashedDay(strings.TrimSpace(text)); whole {
+			wrong.Reason, wrong.Example = reason, write
+		} else if reason != "" {
+			wrong.Reason = reason
+		}
+		return Date{}, wrong
 	}
 	return Date{t.Year(), t.Month(), t.Day()}, nil
 }

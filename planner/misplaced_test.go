@@ -13,7 +13,7 @@ import (
 // A longitude without its letter is one of the east, and the zone knows better.
 func TestALongitudeThatCannotBeInItsZoneIsToldFirst(t *testing.T) {
 	for _, c := range []struct{ longitude, zone, want string }{
-		{"112.07", "America/Phoenix", "Longitude 112.07 E cannot be in the zone America/Phoenix. Is 112.07 W meant? The sun would be highest at 21:28: every hour of this day is wrong."},
+		{"112.07", "America/Phoenix", "Longitude 112.07 E cannot be in the zone America/Phoenix. Is 112.07 W meant? The sun would be highest at 21:31: every hour of this day is wrong."},
 		{"73.98", "America/New_York", "Is 73.98 W meant?"},
 		{"159.5", "Pacific/Honolulu", "Is 159.5 W meant?"},
 		{"-151.2", "Australia/Sydney", "Longitude 151.2 W cannot be in the zone Australia/Sydney. Is 151.2 E meant?"},

@@ -1,0 +1,102 @@
+package model
+
+import (
+	"cmp"
+	"fmt"
+	"regexp"
+	"strconv"
+	"strings"
+	"time"
+)
+
+var (
+	// monthFirst is a day without its year, the month first as in a whole date.
+	monthFirst = regexp.MustCompile(`^(\d\d?)-(\d\d?)$`)
+	// monthNamed is a day with the name of its month, before or behind, with or without a year.
+	monthNamed = regexp.MustCompile(`^(?:([a-z]{3,9})\.? (\d\d?)|(\d\d?)\.? ([a-z]{3,9})\.?)(?:,? (\d{4}))?$`)
+	// yearFirst and slashed are days with other signs between their numbers than ours.
+	yearFirst = regexp.MustCompile(`^(\d{4})[/.](\d\d?)[/.](\d\d?)$`)
+	slashed   = regexp.MustCompile(`^(\d\d?)[/.](\d\d?)(?:[/.](\d{4}|\d\d)?)?$`)
+)
+
+// A dayForm is what a text says of a day, which may be none of the calendar.
+type dayForm struct{ year, month, day int } // the year is 0 where none is said
+
+// formOf reads "06-12", "jun 12", "12 June" and "June 12, 2026", in small letters.
+func formOf(word string) (dayForm, bool) {
+	if p := monthFirst.FindStringSubmatch(word); p != nil {
+		return dayForm{month: number10(p[1]), day: number10(p[2])}, true
+	}
+	p := monthNamed.FindStringSubmatch(strings.Join(strings.Fields(word), " "))
+	if p == nil {
+		return dayForm{}, false
+	}
+	month := monthOf(p[1] + p[4])
+	return dayForm{number10(p[5]), month, number10(p[2] + p[3])}, month > 0
+}
+
+// monthOf is the number of a month by its name, or by three letters of it and more; 0 of
+// any other word.
+func monthOf(word string) int {
+	for m := time.January; m <= time.December; m++ {
+		if len(word) >= 3 && strings.HasPrefix(strings.ToLower(m.String()), word) || m == time.September && word == "sept" {
+			return int(m)
+		}
+	}
+	return 0
+}
+
+// number10 is a number of a few digits, 0 where there are none.
+func number10(digits string) int {
+	n, _ := strconv.Atoi(digits)
+	return n
+}
+
+// real tells whether the calendar has the day, in a leap year where no year is said.
+func (f dayForm) real() bool {
+	_, err := time.Parse(time.DateOnly, dayForm{cmp.Or(f.year, 2024), f.month, f.day}.String())
+	return err == nil
+}
+
+// String is the form as it is read: "2026-06-12", or "06-12".
+func (f dayForm) String() string {
+	if f.year == 0 {
+		return fmt.Sprintf("%02d-%02d", f.month, f.day)
+	}
+	return fmt.Sprintf("%04d-%02d-%02d", f.year, f.month, f.day)
+}
+
+// named is the form with its day in words: "06-12 (12 June)".
+func (f dayForm) named() string { return fmt.Sprintf("%s (%d %s)", f, f.day, time.Month(f.month)) }
+
+// slashedDay tells of a text with slashes or points why it is not read, and how the day is
+// written that it may mean: both where month and day could be either way about, since
+// people differ in which comes first; whole tells that its year is said. "" of any other text.
+func slashedDay(word string) (reason, write string, whole bool) {
+	var a, b dayForm
+	p, q := yearFirst.FindStringSubmatch(word), slashed.FindStringSubmatch(word)
+	switch {
+	case p != nil:
+		a = dayForm{number10(p[1]), number10(p[2]), number10(p[3])}
+	case q != nil:
+		year := number10(q[3])
+		if len(q[3]) == len("26") {
+			year += 2000
+		}
+		a = dayForm{year, number10(q[1]), number10(q[2])}
+		b = dayForm{year, a.day, a.month}
+	default:
+		return "", "", false
+	}
+	whole = a.year > 0
+	const unread = "is not read with slashes or points"
+	switch {
+	case a != b && a.real() && b.real():
+		return "may be either of two days", a.named() + " or " + b.named(), whole
+	case a.real():
+		return unread, a.named(), whole
+	case b.real():
+		return unread, b.named(), whole
+	}
+	return "", "", false
+}
