@@ -126,6 +126,9 @@ func (w ways) split() (WayOut, error) {
 		return w.not(way, "the bed has enough for the unpinned faces"), nil
 	}
 	does, lost := "DI on "+facesWords(order)+", in this order, at %s", "a towel on all else"
+	if len(order) == 1 {
+		does = "DI on the " + string(order[0]) + " alone, at %s"
+	}
 	if len(w.share.Wash.TowelFaces) == 0 {
 		lost = "minutes"
 	}

@@ -227,7 +227,7 @@ func TestADayWithoutAnEasyStartIsTold(t *testing.T) {
 	o := ours()
 	sample.Set(&o.Wash, map[string]string{"dew_point": "", "humidity": "35 %"})
 	p := play(t, o, "")
-	assert.Contains(t, p.Seen(), "easy hours, but no start is easy")
+	assert.Contains(t, p.Seen(), "too short for the whole wash")
 	p.S = layout.Size{W: 140, H: 40}
 	assert.Contains(t, p.Seen(), "no start is easy; recommended (R) 06:15: fewest faces hurry: left")
 	assert.Contains(t, strings.Join(p.M.startTold(), "\n"), "no start is easy; recommended")

@@ -176,7 +176,7 @@ func (s Strip) windowWords() []string {
 	if s.Day.NotAfter.Given() {
 		return []string{"hours in which no face hurries", "no face hurries", "hours"}
 	}
-	return []string{"easy hours, but the wash takes longer: no start is easy", "easy hours, but no start is easy", "hours, but no start is easy", "no start is easy"}
+	return []string{"easy hours, too short for the whole wash", "too short for the whole wash", "too short"}
 }
 
 // widest is the widest blank stretch of a row.

@@ -35,6 +35,9 @@ func ShareSays(s *planner.Share, sys quantity.System) string {
 	if s.Unpinned-s.Spared > 0.005 {
 		spares += "; without pins " + Percent(s.Unpinned)
 	}
+	if len(order) == 1 {
+		return fmt.Sprintf("DI on the %s alone: it spares %s.", order[0], spares)
+	}
 	return fmt.Sprintf("DI on %s, in this order: it spares %s.", Order(order), spares)
 }
 
