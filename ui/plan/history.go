@@ -110,7 +110,7 @@ func owned(w work, was, is model.Date) work {
 // startFresh begins with an empty rig. It is saved with the first value.
 func (m Model) startFresh() Model {
 	m.history = m.history.Edited(m.now)
-	m.now, m.planned, m.changed = empty(), false, false
+	m.now, m.changed = empty(), false
 	m = m.replan(m.now).toFirst()
 	m.begins = true
 	return m.say("Your own, empty. Type what is needed; the rest is assumed until you state it.")

@@ -158,14 +158,17 @@ func (m *Model) ground() *work {
 	return &m.now
 }
 
-// replan makes the plan of a work. Where there is none, the last one stays, and
-// the reason is told.
+// replan makes the plan of a work. Where there is none, the last one stays, and the reason
+// is told; but none stands for a work in force that lacks what a plan needs.
 func (m Model) replan(w work) Model {
 	p, err := m.make(w.rig, w.places, w.wash)
 	m.planErr, m.faults, m.lacks, m.lag = err, w.faulty(), w.lacking(), m.book.Lags()
-	if err == nil {
+	switch {
+	case err == nil:
 		m.warnOfOthers(&p, w)
 		m.plan, m.planned = p, true
+	case len(m.lacks) > 0 && m.edit == nil && m.adding == nil:
+		m.plan, m.planned = planner.Plan{}, false
 	}
 	return m
 }

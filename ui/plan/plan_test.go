@@ -99,6 +99,29 @@ func TestUndoAndRedo(t *testing.T) {
 	assert.Contains(t, p.Seen(), "there is nothing to redo")
 }
 
+// Where an undo leaves less than a plan needs, no verdict of before stands, on the screen or
+// in words; a redo brings it back.
+func TestNoPlanStandsForAWorkThatLacks(t *testing.T) {
+	o := ours(t)
+	o.Example, o.Make = true, planner.Make
+	p := play(t, o, firstFacts+"enter")
+	assert.Contains(t, p.Says(), "The bed lasts this wash")
+	for range 4 {
+		p.Keys("u")
+		for _, words := range []string{"No plan yet", "It needs from you:", "water TDS, like"} {
+			assert.Contains(t, p.Says(), words)
+		}
+		assert.NotContains(t, p.Says(), "The bed lasts")
+		assert.Contains(t, p.M.Spoken().Tell()[0], "No plan yet. It needs:")
+	}
+	p.Keys("W")
+	assert.Contains(t, p.Says(), "Not now:")
+	assert.Contains(t, p.Keys("r r r r").Says(), "The bed lasts this wash")
+	p.Keys("u w down down '210 ppm NaCl'")
+	assert.Contains(t, p.Says(), "The bed lasts this wash", "while it is typed")
+	assert.Contains(t, p.Keys("esc").Says(), "No plan yet", "what was let go of has no plan")
+}
+
 func TestTakeAwayBringsTheAssumptionBack(t *testing.T) {
 	p := play(t, ours(t), "down down down down down '8 ft' enter")
 	assert.NotContains(t, p.Seen(), "(8 ft 6 in)")
