@@ -119,3 +119,7 @@ func TestClausesEndWhole(t *testing.T) {
 	assert.Equal(t, []string{"a b…"}, cells.Clauses("a b c d", 4, 1, "…"))
 	assert.Empty(t, cells.Clauses(text, 40, 0, "…"))
 }
+
+func TestAClauseThatAsksForTheRestEndsNothing(t *testing.T) {
+	assert.Equal(t, []string{"time zone, where the coach stands."}, cells.Clauses("time zone, where the coach stands; enter, then type it", 41, 1, "…"))
+}

@@ -19,7 +19,8 @@ func Clauses(text string, width, most int, tail string) []string {
 	return WrapMost(text, width, most, tail)
 }
 
-// clauseEnds are the places of the marks that end a clause, brackets left out.
+// clauseEnds are the places of the marks that end a clause, brackets left out: a comma
+// before "then" ends none, since what is before it asks for the rest.
 func clauseEnds(text string) (ends []int) {
 	depth := 0
 	for i := range len(text) {
@@ -29,7 +30,7 @@ func clauseEnds(text string) (ends []int) {
 		case ')':
 			depth--
 		case '.', ';', ':', ',':
-			if depth == 0 && strings.HasPrefix(text[i+1:], " ") {
+			if depth == 0 && strings.HasPrefix(text[i+1:], " ") && !strings.HasPrefix(text[i:], ", then ") {
 				ends = append(ends, i)
 			}
 		}

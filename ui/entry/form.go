@@ -233,8 +233,13 @@ func (f Form) Update(msg tea.KeyMsg) (Form, keys.Action) {
 		e := f.edit.Type(msg, f.check)
 		f.edit, f.status = &e, ""
 		return f, ""
-	case !bound && (msg.Paste || form.Begins(field, msg)) && f.picker == nil && !f.refused:
+	case !bound && (f.picker != nil || f.refused || f.asked != ""):
+		return f, ""
+	case !bound && msg.Paste:
 		return f.overtyped(msg), ""
+	case !bound && form.IsLetter(msg):
+		f.status = form.NoKey(field, msg)
+		return f, ""
 	case !bound:
 		return f, ""
 	case b.Blocked != "":

@@ -106,6 +106,9 @@ func Like(f model.Field) string {
 // enter does.
 func Help(f model.Field, typing bool) string {
 	text := f.Help
+	if TakesWords(f) && !typing {
+		text += "; " + enterThenType
+	}
 	if f.Example != "" && len(f.Choices) == 0 {
 		text += ", like " + Like(f)
 	}
@@ -114,32 +117,36 @@ func Help(f model.Field, typing bool) string {
 		text += "; a weekday is today or the next one"
 	case f.Moment:
 		text += "; a weekday is today or the last one"
-	case typing:
-	case f.Refers != "" || len(f.Choices) > 0:
+	case (f.Refers != "" || len(f.Choices) > 0) && !typing:
 		text += "; enter lists them"
-	case TakesWords(f):
-		text += "; enter, then type"
 	}
 	return text
 }
 
-// Begins tells that a key which means nothing else begins a text on the line of a field: a
-// letter, where words are typed.
-func Begins(f model.Field, key tea.KeyMsg) bool {
-	if len(f.Choices) > 0 || f.Refers != "" || key.Type != tea.KeyRunes || key.Alt || key.Paste {
-		return false
+const enterThenType = "enter, then type"
+
+// IsLetter tells that a key is a letter that is typed by itself: where it is no key of the
+// screen it begins no text, since the letters behind it may be keys.
+func IsLetter(key tea.KeyMsg) bool {
+	return key.Type == tea.KeyRunes && !key.Alt && !key.Paste && len(key.Runes) > 0 && unicode.IsLetter(key.Runes[0])
+}
+
+// NoKey says of a letter that is no key of the screen how it is typed on the line of a field.
+func NoKey(f model.Field, key tea.KeyMsg) string {
+	text := string(key.Runes) + " is no key here"
+	if f.Key != "" && len(f.Choices) == 0 && f.Refers == "" {
+		text += ": " + enterThenType
 	}
-	words := f.Day || f.Moment || isWords(f.Example)
-	return words && len(key.Runes) > 0 && unicode.IsLetter(key.Runes[0])
+	return text + "."
 }
 
-// TakesWords tells that a free text is typed in a field, such as a name: its letters are
-// keys until enter.
+// TakesWords tells that what is typed in a field may begin with a letter, as a name does:
+// its letters are keys until enter.
 func TakesWords(f model.Field) bool {
-	return len(f.Choices) == 0 && f.Refers == "" && !f.Day && !f.Moment && isWords(f.Example)
+	return len(f.Choices) == 0 && f.Refers == "" && (f.Day || f.Moment || isWords(f.Example))
 }
 
-// isWords tells that a value begins with a letter, which is a key until enter.
+// isWords tells that a value begins with a letter.
 func isWords(example string) bool {
 	first, _ := utf8.DecodeRuneInString(example)
 	return unicode.IsLetter(first)

@@ -4,6 +4,7 @@ import (
 	"testing"
 	"time"
 
+	tea "github.com/charmbracelet/bubbletea"
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
@@ -99,17 +100,40 @@ func TestTheDayThatIsReadIsSaidWhileItIsTyped(t *testing.T) {
 	assert.Equal(t, "is no day of the calendar; write it like 2026-06-12, 06-12, tomorrow or fri; 2026-06-12 stays", e.Says())
 }
 
-// A letter is a key until enter: the line of a text says so, and that of a number not.
+// A letter is a key until enter: the line of a text or a day says so, and that of a number not.
 func TestHelpSaysWhatEnterDoes(t *testing.T) {
 	var wash model.Wash
-	ends := map[string]string{"name": "; enter, then type", "vehicle": "; enter lists them", "start": ""}
+	says := map[string]string{"name": "; enter, then type, like", "date": "; enter, then type, like", "heading": "; enter, then type, like", "vehicle": ", like our coach; enter lists them", "start": ", like"}
 	for _, f := range wash.Fields() {
-		end, asked := ends[f.Key]
+		words, asked := says[f.Key]
 		if !asked {
 			continue
 		}
-		assert.Equal(t, form.Help(f, true)+end, form.Help(f, false), f.Key)
-		delete(ends, f.Key)
+		assert.Contains(t, form.Help(f, false), f.Help+words, f.Key)
+		assert.NotContains(t, form.Help(f, true), "enter", f.Key)
+		delete(says, f.Key)
 	}
-	assert.Empty(t, ends)
+	assert.Empty(t, says)
+}
+
+// A letter is told to be no key, and how it is typed where it can be.
+func TestALetterThatIsNoKeySaysHowItIsTyped(t *testing.T) {
+	letter := tea.KeyMsg{Type: tea.KeyRunes, Runes: []rune("o")}
+	assert.True(t, form.IsLetter(letter))
+	for _, other := range []tea.KeyMsg{
+		{Type: tea.KeyEnter}, {Type: tea.KeySpace, Runes: []rune(" ")},
+		{Type: tea.KeyRunes, Runes: []rune("'")}, {Type: tea.KeyRunes, Runes: []rune("o"), Alt: true}, {Type: tea.KeyRunes, Runes: []rune("o"), Paste: true},
+	} {
+		assert.False(t, form.IsLetter(other), other)
+	}
+	typed, listed := "o is no key here: enter, then type.", "o is no key here."
+	for _, f := range (&model.Wash{}).Fields() {
+		switch f.Key {
+		case "name", "date", "pause":
+			assert.Equal(t, typed, form.NoKey(f, letter), f.Key)
+		case "vehicle", "sky":
+			assert.Equal(t, listed, form.NoKey(f, letter), f.Key)
+		}
+	}
+	assert.Equal(t, listed, form.NoKey(model.Field{}, letter), "no line is under the hand")
 }

@@ -3,6 +3,7 @@ package plan
 import (
 	"testing"
 
+	tea "github.com/charmbracelet/bubbletea"
 	"github.com/stretchr/testify/assert"
 
 	"washeve/model"
@@ -49,18 +50,28 @@ func TestWithoutOneIsAlwaysTheFirstOfAList(t *testing.T) {
 	}
 }
 
-// A letter that is no key begins a name; on a line of numbers and one that is picked from a
-// list it does nothing, nor where a question is open.
-func TestALetterThatIsNoKeyBeginsAName(t *testing.T) {
-	p := play(t, ours(t), "down 'oak wagon' enter")
-	assert.Equal(t, "oak wagon", p.M.now.rig.Vehicles[0].Name)
-	p.Keys("u")
-	assert.Equal(t, "Old Goose", p.M.now.rig.Vehicles[0].Name)
-	for line, script := range map[string]string{"a list": "'o'", "numbers": "down down down 'o'", "an open list": "enter 'o'"} {
+// A letter by itself begins no text, since those behind it may be keys: one that is no key
+// says how it is typed, and changes nothing.
+func TestALetterThatIsNoKeyBeginsNoText(t *testing.T) {
+	const typed = "o is no key here: enter, then type."
+	for line, script := range map[string]string{"a name": "down 'o'", "a day": "d 'o'", "numbers": "down down down 'o'", "a list": "'o'", "an open list": "enter 'o'"} {
 		p := play(t, ours(t), script)
 		assert.Nil(t, p.M.edit, line)
+		assert.Equal(t, ours(t).Wash.Date, p.M.now.wash.Date, line)
 		assert.Equal(t, "Old Goose", p.M.now.rig.Vehicles[0].Name, line)
+		switch line {
+		case "a list":
+			assert.Contains(t, p.Says(), "o is no key here.", line)
+		case "an open list":
+			assert.NotContains(t, p.Says(), "is no key here", line)
+		default:
+			assert.Contains(t, p.Says(), typed, line)
+		}
+		assert.NotContains(t, p.Keys("esc down").Says(), "is no key here", "the next key ends it")
 	}
+	p := play(t, ours(t), "down")
+	p.Send(tea.KeyMsg{Type: tea.KeyRunes, Runes: []rune("oak wagon"), Paste: true})
+	assert.Equal(t, "oak wagon", p.Keys("enter").M.now.rig.Vehicles[0].Name, "a paste is a text as a whole")
 }
 
 // What is typed on a line that has its text takes its place, and arrows change it.
@@ -85,7 +96,7 @@ func TestWhatIsSaidToStayComesBack(t *testing.T) {
 // On a line of names the letters are keys, so the foot says what is pressed before a name is
 // typed; on a line of numbers or words of a list it does not.
 func TestTheFootSaysHowANameIsTyped(t *testing.T) {
-	for script, foot := range map[string]string{"v down": "enter retype", "t": "enter retype", "v": "enter change", "v down down": "enter change", "v down down down": "enter change", "d": "enter change"} {
+	for script, foot := range map[string]string{"v down": "enter retype", "t": "enter retype", "v": "enter change", "v down down": "enter change", "v down down down": "enter change", "d": "enter retype", "d down": "enter change"} {
 		p := play(t, ours(t), script)
 		assert.Contains(t, p.Seen(), foot, script)
 		assert.Contains(t, p.Seen(), "W wash day", "all that was at the foot is there still")

@@ -61,8 +61,12 @@ func (m Model) key(msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 	switch {
 	case !bound && m.edit != nil:
 		return m.typed(msg), nil
-	case !bound && (msg.Paste || form.Begins(f, msg)) && m.picker == nil && m.question == nil && !m.refused:
+	case !bound && (m.picker != nil || m.question != nil || m.refused):
+		return m, nil
+	case !bound && msg.Paste:
 		return m.startEdit("").typed(msg), nil
+	case !bound && form.IsLetter(msg):
+		return m.say(form.NoKey(f, msg)), nil
 	case !bound:
 		return m, nil
 	case b.Blocked != "":

@@ -43,6 +43,10 @@ func TestTheFootSaysHowANameIsTyped(t *testing.T) {
 	o, _ := ours()
 	p := play(t, o, "enter")
 	assert.Contains(t, p.Seen(), "enter retype")
+	was := p.M.now.Rig.Vehicles[0].Name
+	p.Keys("'z'")
+	assert.Contains(t, p.Says(), "z is no key here: enter, then type.")
+	assert.Equal(t, was, p.M.now.Rig.Vehicles[0].Name)
 	p.Keys("down down")
 	assert.Contains(t, p.Seen(), "enter change")
 }

@@ -38,8 +38,12 @@ func (m Model) key(msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 	switch {
 	case !bound && m.typing != nil:
 		return m.typed(msg), nil
-	case !bound && m.picker == nil && m.ask == nil && !m.refused && ok && (msg.Paste && len(f.Choices) == 0 && f.Refers == "" || form.Begins(f, msg)):
+	case !bound && (m.picker != nil || m.ask != nil || m.refused || !ok):
+		return m, nil
+	case !bound && msg.Paste && len(f.Choices) == 0 && f.Refers == "":
 		return m.overtyped(msg), nil
+	case !bound && form.IsLetter(msg):
+		return m.say(form.NoKey(f, msg)), nil
 	case !bound:
 		return m, nil
 	case b.Blocked != "":

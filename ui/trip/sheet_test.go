@@ -86,6 +86,17 @@ func TestANumberBelowZeroIsRefusedAndSaid(t *testing.T) {
 	assert.Equal(t, was, k.trips[0].Lead)
 }
 
+// A letter by itself begins no text on a line of a sheet either.
+func TestALetterThatIsNoKeyBeginsNoText(t *testing.T) {
+	o, k := ours()
+	was := k.trips[0].Name
+	p := play(t, o, "enter 'o'")
+	assert.Contains(t, p.Says(), "o is no key here: enter, then type.")
+	assert.Nil(t, p.M.edit)
+	p.Keys("enter")
+	assert.Equal(t, was, k.trips[0].Name)
+}
+
 func TestATargetThatChangesNothingIsTold(t *testing.T) {
 	o, _ := ours()
 	p := play(t, o, "enter"+strings.Repeat(" down", 10)+" '100' enter")
