@@ -59,6 +59,12 @@ func (f Field) Exact() string {
 	return f.Text()
 }
 
+// OfPen tells that the field holds what a pen shows: ppm on a scale, or a conductivity.
+func (f Field) OfPen() bool {
+	_, reads := f.value.(*stated[quantity.Reading, penned])
+	return reads
+}
+
 // ReadAs is the text with its decimal commas written as points, where it is a
 // number and has any: what was read of "1,4 gpm".
 func (f Field) ReadAs() (string, bool) {

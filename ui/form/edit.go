@@ -244,12 +244,20 @@ func (e Edit) Ink(th theme.Theme) theme.Ink {
 	return th.Text
 }
 
+// afterOffer is what the text that is offered would be read as, behind it.
+func (e Edit) afterOffer() string {
+	if e.taken == nil || e.taken(e.Offer) == "" {
+		return ""
+	}
+	return "; " + e.taken(e.Offer)
+}
+
 // Says is the line under the form: what is wrong, what would be right, and what
 // stays in force; or how the text was read, where that may surprise.
 func (e Edit) Says() string {
 	switch {
 	case e.Offer != "":
-		return "needs its unit: tab or enter takes it as " + e.Offer
+		return "needs its unit: tab or enter takes it as " + e.Offer + e.afterOffer()
 	case e.Problem == nil:
 		return cmp.Or(e.readAs(), e.Taken())
 	}

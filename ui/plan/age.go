@@ -1,6 +1,8 @@
 package plan
 
 import (
+	"strings"
+
 	"washeve/model/quantity"
 	"washeve/ui/entry"
 	"washeve/ui/keeping"
@@ -31,7 +33,11 @@ func (m Model) toAge() Model {
 	}
 	m.open, m.hand = step, hand
 	none := quantity.Show(quantity.Volume(0), m.sys)
-	return m.done(keeping.Saved + " The answer stands. Bed just filled? " + m.th.Key(
+	said := keeping.Saved
+	if strings.HasSuffix(m.status, said) {
+		said = m.status // with what was read of the text that was taken last
+	}
+	return m.done(said + " The answer stands. Bed just filled? " + m.th.Key(
 		"Type "+none+", else what it has given.",
 		"Say: change bed gallons so far "+none+"; else what it has given."))
 }

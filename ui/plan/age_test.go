@@ -2,12 +2,14 @@ package plan
 
 import (
 	"errors"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 
 	"washeve/model"
 	"washeve/planner"
+	"washeve/planner/tag"
 )
 
 const (
@@ -31,6 +33,19 @@ func TestTheFirstPlanAsksForTheAgeOfTheBed(t *testing.T) {
 		assert.NotContains(t, p.Seen(), offered)
 		assert.Equal(t, "0 gal", o.Keeper.(*book).rig.Beds[0].SoFar.Words())
 	}
+}
+
+// A bare number as the last fact gets no scale that nobody said, and what it counts as is
+// told with the offer.
+func TestTheFirstTDSIsGivenNoScale(t *testing.T) {
+	o := ours(t)
+	o.Example, o.Make = true, planner.Make
+	p := play(t, o, strings.Replace(firstFacts, "210 ppm NaCl", "280", 1))
+	assert.Contains(t, p.Says(), "takes it as 280 ppm; no scale said: counted as NaCl")
+	p.Keys("enter")
+	assert.Contains(t, p.Says(), "no scale said: counted as NaCl. "+offered)
+	assert.Equal(t, "280 ppm", p.M.now.places[0].TDS.Words())
+	assert.Contains(t, p.M.plan.Assumptions, planner.Assumption{Name: "scale of the ppm shown", Words: "NaCl", Source: tag.Source{Tag: tag.Practice, Text: "most pens"}})
 }
 
 // It is an offer: any key acts as ever, and it is not made again.

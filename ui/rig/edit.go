@@ -42,7 +42,9 @@ func (m Model) startTyping(base stock.Stock, r stock.Ref, text string) Model {
 	if !ok {
 		return m
 	}
-	t := typing{Edit: form.Start(text, f.Example).Telling(func(text string) string { return form.Calendar{}.Taken(f, text) }), ref: r, base: base, draft: base, was: f.Text(), from: place{m.at, m.inForm, m.hand}}
+	e := form.Start(text, f.Example).Telling(func(text string) string { return form.Calendar{}.Taken(f, text) })
+	e = e.OnScales(f, form.ScalesOf(f, base))
+	t := typing{Edit: e, ref: r, base: base, draft: base, was: f.Text(), from: place{m.at, m.inForm, m.hand}}
 	t.Good = f.Text()
 	m.typing = &t
 	return m

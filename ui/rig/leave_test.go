@@ -27,6 +27,29 @@ func TestLeavingLeavesOutWhatHasNoNameYet(t *testing.T) {
 	}
 }
 
+// A bare reading is offered the pen's scale, and none where the pen states none.
+func TestABareReadingGetsNoScaleThatNobodySaid(t *testing.T) {
+	for _, pens := range []int{1, 0} {
+		o, kept := ours()
+		o.Stock.Rig.Pens = o.Stock.Rig.Pens[:pens]
+		p := play(t, o, "")
+		p.M.at, p.M.inForm = Spot{"place", 0}, true
+		p.M = p.M.looked()
+		for i, r := range p.M.looks.rows {
+			if r.ref.Key == "tds" {
+				p.M.hand = i
+			}
+		}
+		p.Keys("'280' enter")
+		if pens == 1 {
+			assert.Equal(t, "280 ppm NaCl", (*kept.kept.Places)[0].TDS.Words())
+			continue
+		}
+		assert.Contains(t, p.Says(), "no scale said: counted as NaCl.")
+		assert.Equal(t, "280 ppm", (*kept.kept.Places)[0].TDS.Words())
+	}
+}
+
 // What is typed is taken on leaving where it can be, else leaving says what would be lost.
 func TestLeavingLosesNoTextUnasked(t *testing.T) {
 	o, kept := ours()

@@ -86,6 +86,18 @@ func TestANumberBelowZeroIsRefusedAndSaid(t *testing.T) {
 	assert.Equal(t, was, k.trips[0].Lead)
 }
 
+// A bare limit is offered the pen's scale, and none where the pen states none.
+func TestABareLimitGetsNoScaleThatNobodySaid(t *testing.T) {
+	o, k := ours()
+	limit := "enter" + strings.Repeat(" down", 6) + " '8' enter"
+	play(t, o, limit)
+	assert.Equal(t, "8 ppm NaCl", k.trips[0].Limit.Words())
+	o, k = ours()
+	o.Rig.Pens = nil
+	assert.Contains(t, play(t, o, limit).Says(), "no scale said: counted as NaCl.")
+	assert.Equal(t, "8 ppm", k.trips[0].Limit.Words())
+}
+
 // A letter by itself begins no text on a line of a sheet either.
 func TestALetterThatIsNoKeyBeginsNoText(t *testing.T) {
 	o, k := ours()
