@@ -49,6 +49,8 @@ func (m Model) notKept() error {
 func (m *Model) daySummary() (string, theme.Ink) {
 	d := m.plan.Day
 	switch {
+	case m.planned && d == nil && m.dayLacks() != "":
+		return "needs " + m.dayLacks(), m.th.Text
 	case !m.planned || d == nil:
 		return "not known", m.th.Text
 	case d.Chosen.Given():
@@ -57,6 +59,23 @@ func (m *Model) daySummary() (string, theme.Ink) {
 		return "best from " + d.Start.Label, m.th.Text
 	}
 	return "no start yet", m.th.Text
+}
+
+// dayLacks names the first thing without which no day is told ahead; "" where all is there.
+func (m *Model) dayLacks() string {
+	w := m.shown()
+	i := w.chosen("place")
+	switch {
+	case !w.wash.Date.Given():
+		return "the date"
+	case i < 0:
+		return "the place"
+	case !w.places[i].Latitude.Given() || !w.places[i].Longitude.Given():
+		return "the position"
+	case !w.places[i].Zone.Given():
+		return "the time zone"
+	}
+	return ""
 }
 
 // needs names the first thing that the day is not known without, and the key to it.
@@ -71,6 +90,9 @@ func (m *Model) dayRow(room int) report.Row {
 	row := report.Row{Label: "begin", Value: "?", Note: "day not known: see d"}
 	d := m.plan.Day
 	if d == nil {
+		if lacks := m.dayLacks(); lacks != "" {
+			row.Note = "needs " + lacks + ": d"
+		}
 		return row
 	}
 	switch {
