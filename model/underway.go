@@ -120,6 +120,7 @@ const (
 	Skip     DeedKind = "skip"
 	GoBack   DeedKind = "back"
 	TakeRead DeedKind = "reading"
+	TakeBack DeedKind = "take back" // of the last reading that stands: it was a slip
 	Measure  DeedKind = "flow"
 	TakeWay  DeedKind = "way"
 	Accept   DeedKind = "accept" // a reading over the limit is taken as good enough
@@ -142,7 +143,7 @@ type Deed struct {
 
 // Fields lists what the file holds of a deed.
 func (d *Deed) Fields() []Field {
-	kinds := []DeedKind{WaterOn, WaterOff, GoOn, Skip, GoBack, TakeRead, Measure, TakeWay, Accept, EndEarly, Finish, Seen}
+	kinds := []DeedKind{WaterOn, WaterOff, GoOn, Skip, GoBack, TakeRead, TakeBack, Measure, TakeWay, Accept, EndEarly, Finish, Seen}
 	return []Field{
 		choice("does", "deed", "what was done", kinds, &d.Does).required(),
 		instantField("at", "when", "moment of it", &d.At).required(),

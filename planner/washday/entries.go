@@ -12,7 +12,8 @@ import (
 
 // Lacks is what a log does not hold yet of a wash: each step that water ran in or
 // that was gone on from, each reading, and the wash itself when it is over. What
-// came out otherwise after it was gone back to is struck out and written anew. The
+// came out otherwise after it was gone back to is struck out and written anew, and a
+// reading that was taken back is struck out. The
 // identifiers follow from the wash's and from what is written, so that what was
 // appended before the program was killed is found again and not appended twice. A
 // rehearsal has none.
@@ -87,14 +88,19 @@ func Fed(u *model.Underway) model.Answer {
 }
 
 func (w *writing) readings() {
+	gone := forgotten(w.u.Deeds)
 	for n := range w.u.Deeds {
-		d := &w.u.Deeds[n]
+		d, id := &w.u.Deeds[n], w.id("reading "+strconv.Itoa(n))
 		if d.Does != model.TakeRead {
+			continue
+		}
+		if gone[n] {
+			w.strike(id, "taken back")
 			continue
 		}
 		part := *w.u
 		part.Deeds = w.u.Deeds[:n+1]
-		w.add(model.Entry{ID: w.id("reading " + strconv.Itoa(n)), At: StandAtLast(&part).Now(), Body: &model.Sample{
+		w.add(model.Entry{ID: id, At: StandAtLast(&part).Now(), Body: &model.Sample{
 			Point: model.AfterBed, Reading: d.Reading, Place: w.u.Plan.Place, Bed: w.u.Plan.Bed, Pen: d.Pen,
 			Flushed: cmp.Or(d.Flushed, model.Yes), Flow: Loggable(d.Flow.Or(0)), SoFar: d.SoFar,
 			Feed: Fed(w.u),
@@ -142,15 +148,19 @@ func (w *writing) stage(s *model.DayStep, done Done) *model.StageDone {
 // strikes takes back what the log says of steps that came out otherwise.
 func (w *writing) strikes() {
 	for _, id := range w.held.stages {
-		if w.wanted[id] || w.held.struck[id] {
-			continue
+		if !w.wanted[id] {
+			w.strike(id, "gone back to")
 		}
-		w.held.struck[id] = true
-		w.add(model.Entry{
-			ID: w.id("strike " + id), At: w.state.Now(), Note: "gone back to",
-			Body: &model.Correction{Of: id, Strike: model.Yes},
-		})
 	}
+}
+
+// strike takes back an entry that the log holds and lets count.
+func (w *writing) strike(id, why string) {
+	if !w.held.ids[id] || w.held.struck[id] {
+		return
+	}
+	w.held.struck[id] = true
+	w.add(model.Entry{ID: w.id("strike " + id), At: w.state.Now(), Note: why, Body: &model.Correction{Of: id, Strike: model.Yes}})
 }
 
 // wash is the whole as it was done. The minutes stand only where every step was timed:

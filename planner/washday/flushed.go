@@ -21,17 +21,18 @@ const StandsAfter = 15 * quantity.Minute
 type rest struct {
 	ran    bool              // DI water ran at all
 	from   quantity.Duration // when it last ran, since the wash began
+	read   bool              // the pen was read since then
 	before quantity.Volume   // the DI water of the wash that ran before the bed last stood for long
 }
 
 // runs notes that DI water ran up to now.
-func (f *folding) runs() { f.rest.ran, f.rest.from = true, f.Took }
+func (f *folding) runs() { f.rest.ran, f.rest.from, f.rest.read = true, f.Took, false }
 
 // stand notes that the bed has stood for long, when it comes to that in the time that has
 // just passed: what ran before flushes it no more, and what was said of it is past.
 func (f *folding) stand(passed quantity.Duration) {
 	if stood := f.Took - f.rest.from; stood >= StandsAfter && stood-passed < StandsAfter {
-		f.rest.before, f.Vouched = f.Tally().DI, false
+		f.rest.before, f.rest.read, f.Vouched = f.Tally().DI, false, false
 	}
 }
 

@@ -73,7 +73,7 @@ func TestTheLogAddsUp(t *testing.T) {
 }
 
 func drawDeeds(t *rapid.T) []model.Deed {
-	kinds := []model.DeedKind{model.WaterOn, model.WaterOff, model.GoOn, model.GoOn, model.GoOn, model.Skip, model.GoBack, model.TakeRead, model.Accept, model.Measure}
+	kinds := []model.DeedKind{model.WaterOn, model.WaterOff, model.GoOn, model.GoOn, model.GoOn, model.Skip, model.GoBack, model.TakeRead, model.TakeBack, model.Accept, model.Measure}
 	n := rapid.IntRange(0, 60).Draw(t, "deeds")
 	deeds := make([]model.Deed, n)
 	at := 0.0

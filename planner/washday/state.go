@@ -55,7 +55,7 @@ func (s State) moment(since quantity.Duration) model.Moment {
 // moments: nothing is counted, so nothing drifts, and a program that was not there
 // meanwhile misses nothing.
 func Stand(u *model.Underway, now model.Instant) State {
-	f := folding{u: u, State: State{Steps: slices.Clone(u.Steps), Done: make([]Done, len(u.Steps)), Sure: true}}
+	f := folding{u: u, State: State{Steps: slices.Clone(u.Steps), Done: make([]Done, len(u.Steps)), Sure: true}, gone: forgotten(u.Deeds)}
 	for n := range u.Deeds {
 		if u.Deeds[n].Does == model.Seen {
 			continue // nobody did anything
@@ -81,8 +81,9 @@ func StandAtLast(u *model.Underway) State {
 // folding is a state on its way through the deeds.
 type folding struct {
 	State
-	u  *model.Underway
-	at model.Instant // up to which it is worked out
+	u    *model.Underway
+	gone map[int]bool  // what no longer counts, see [forgotten]
+	at   model.Instant // up to which it is worked out
 }
 
 // pass lets time pass: while the water is on it is spent on the step at hand.
@@ -98,7 +99,7 @@ func (f *folding) pass(now model.Instant) {
 		f.stand(spent)
 		return
 	}
-	if f.Steps[f.At].Water == model.DI {
+	if f.drawsDI() {
 		f.runs()
 	}
 	f.stand(spent)
@@ -122,17 +123,14 @@ func (f *folding) deed(n int) {
 	case model.GoBack:
 		f.back()
 	case model.TakeRead:
-		f.Reading, f.Accepted, f.FirstCup = d.Reading, false, d.Flushed == model.No
-		f.Vouched = f.Vouched || d.Flushed == model.Yes
-		if !f.FirstCup {
-			f.runs() // the pen is in the stream
-		}
+		f.read(d, n)
 	case model.Measure:
+		f.rest.read = f.rest.read && !f.drawsDI()
 		f.Steps = measured(f.u.Steps, f.State, n, d.Flow.Or(0))
 	case model.TakeWay:
-		f.way(d)
+		f.way(d, n)
 	case model.Accept:
-		f.Accepted = true
+		f.Accepted = f.Accepted || !f.gone[n]
 	case model.EndEarly, model.Finish:
 		f.Running, f.Over, f.Early = false, true, d.Does == model.EndEarly
 		if f.step() != nil {
@@ -160,7 +158,7 @@ func (f *folding) leave(skipped bool) {
 	done.Passed, done.Skipped, done.Left = true, skipped, f.Took
 	if done.Spent == 0 && !skipped && s.Flow.Given() {
 		done.Used = s.Volume.Or(0)
-		if s.Water == model.DI {
+		if s.Water == model.DI && done.Used > 0 {
 			f.runs()
 		}
 	}
@@ -189,6 +187,22 @@ func (f *folding) back() {
 	f.unread()
 }
 
+// read takes a reading that was not taken back.
+func (f *folding) read(d *model.Deed, n int) {
+	if f.gone[n] {
+		return
+	}
+	f.Reading, f.Accepted, f.FirstCup = d.Reading, false, d.Flushed == model.No
+	f.Vouched = f.Vouched || d.Flushed == model.Yes
+	if !f.FirstCup {
+		f.runs() // the pen is in the stream
+	}
+	f.rest.read = true
+}
+
+// drawsDI tells whether DI water runs in the step at hand.
+func (f *folding) drawsDI() bool { s := f.step(); return s != nil && s.Water == model.DI }
+
 // unread forgets the reading: the water is another from here on. At a flush so is the
 // water that stands.
 func (f *folding) unread() {
@@ -200,12 +214,13 @@ func (f *folding) unread() {
 
 // way takes a way out. One that makes the bed read lower asks for a new reading;
 // any other lives with the one there is.
-func (f *folding) way(d *model.Deed) {
+func (f *folding) way(d *model.Deed, n int) {
 	if asksAgain(d.Way) {
 		f.unread()
+		f.rest.read = false
 		return
 	}
-	f.Accepted = true
+	f.Accepted = f.Accepted || !f.gone[n]
 }
 
 // Seconds is a duration for a clock to show, whole seconds rounded down.
