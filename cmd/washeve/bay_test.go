@@ -85,7 +85,8 @@ func (b *bay) deeds() int {
 }
 
 // hand presses what comes next in a wash that is done to the end: every step's time is
-// taken, the pen is over the limit, and the second way out is taken. When a deed is
+// taken, a slip at the pen is taken back, the pen is over the limit, and the second way out
+// is taken. When a deed is
 // done hangs on nothing but how many were done before it.
 func (b *bay) hand(n int, u *model.Underway) {
 	b.clock.set(b.t, instantAt(time.Duration(n)*97*time.Second))
@@ -99,7 +100,7 @@ func (b *bay) hand(n int, u *model.Underway) {
 	case washday.AskPen:
 		b.s.press("r")
 		b.s.sees("The pen shows:")
-		b.s.press("14 ppm NaCl", "enter")
+		b.s.press(typed(u), "enter")
 		if state.Stands() {
 			b.s.sees("y it was flushed")
 			b.s.press("y")
@@ -110,7 +111,10 @@ func (b *bay) hand(n int, u *model.Underway) {
 		b.s.sees("NO-GO", "glass and paint only")
 		b.s.press("1")
 		return
-	case washday.Go, washday.GoAlong, washday.NoGate, washday.Cup:
+	case washday.Go:
+		b.s.press("u")
+		return
+	case washday.GoAlong, washday.NoGate, washday.Cup:
 	}
 	timed := step.Timed() && step.Kind != model.LetDry
 	if timed && !state.Running && state.Done[state.At].Spent == 0 {
@@ -118,6 +122,14 @@ func (b *bay) hand(n int, u *model.Underway) {
 		return
 	}
 	b.s.press("enter")
+}
+
+// typed is what is typed at the pen: a slip first.
+func typed(u *model.Underway) string {
+	if slices.ContainsFunc(u.Deeds, func(d model.Deed) bool { return d.Does == model.TakeBack }) {
+		return "14 ppm NaCl"
+	}
+	return "1.4 ppm NaCl"
 }
 
 // done waits until deed n is written.

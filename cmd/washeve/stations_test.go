@@ -126,6 +126,8 @@ func stations() []station {
 		{"washday", "wash day, ways out", false, []hop{step, {"w", "none of them"}}},
 		{"washday", "wash day, DI water", false, []hop{step, {di, "step 31 of"}}},
 		{"washday", "wash day, asks whether it was flushed", false, []hop{step, {di, "step 31 of"}, {"r", "The pen shows:"}, {"1 enter", "y it was flushed"}}},
+		{"washday", "wash day, within the limit", false, []hop{step, {di, "step 31 of"}, {"r", "The pen shows:"}, {"4 enter", "y it was flushed"}, {"y", "GO"}}},
+		{"washday", "wash day, asks whether a reading takes the place", false, []hop{step, {di, "step 31 of"}, {"r", "The pen shows:"}, {"4 enter", "y it was flushed"}, {"y r 5 enter", "y in its place"}}},
 		{"washday", "wash day, asks about a reading over the feed", false, []hop{step, {di, "step 31 of"}, {"r", "The pen shows:"}, {"9 0 0 enter", "y it reads so"}}},
 		{"washday", "wash day, over the limit", false, []hop{step, {di, "step 31 of"}, {"r", "The pen shows:"}, {"1 4 enter", "y it was flushed"}, {"y", "OVER THE LIMIT"}}},
 		{"washday", "wash day, begun before", true, []hop{{left, "goes on where it was"}}},

@@ -204,11 +204,11 @@ func (f *folding) read(d *model.Deed, n int) {
 func (f *folding) drawsDI() bool { s := f.step(); return s != nil && s.Water == model.DI }
 
 // unread forgets the reading: the water is another from here on. At a flush so is the
-// water that stands.
+// water that stands, and what is read after it is another reading.
 func (f *folding) unread() {
 	f.Reading, f.Accepted, f.FirstCup = quantity.Opt[quantity.Reading]{}, false, false
 	if s := f.step(); s != nil && s.Kind == model.Flush {
-		f.Vouched = false
+		f.Vouched, f.rest.read = false, false
 	}
 }
 

@@ -98,7 +98,7 @@ func TestTheWaterIsTheSameUntilItRuns(t *testing.T) {
 		{"taken back", []model.Deed{takenBack(3)}, false},
 		{"the one before stands again", []model.Deed{reads(4, 3, ""), takenBack(3)}, true},
 		{"water at the pen", []model.Deed{on, off}, false},
-		{"the flush again", []model.Deed{back, next}, false},
+		{"back to the flush", []model.Deed{back, {Does: model.Skip, At: after(4)}}, false},
 		{"a slower flow", []model.Deed{{Does: model.TakeWay, Way: "slower", At: after(3)}}, false},
 		{"a flow measured", []model.Deed{{Does: model.Measure, Flow: quantity.Some(quantity.GPM), At: after(3)}}, false},
 		{"stood", []model.Deed{{Does: model.Accept, At: after(2 + washday.StandsAfter.Seconds())}}, false},

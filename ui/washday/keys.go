@@ -15,6 +15,7 @@ const (
 	before   keys.Action = "before"
 	skip     keys.Action = "skip"
 	read     keys.Action = "reading"
+	undo     keys.Action = "undo"
 	check    keys.Action = "flow check"
 	ways     keys.Action = "ways out"
 	anyway   keys.Action = "all the same"
@@ -40,6 +41,8 @@ func (m Model) Keys() []keys.Binding {
 			keys.New("Answer", sayYes, "y", "end it here", "y", "Y"),
 			keys.New("Answer", sayNo, "n", "go on", "n", "N", "esc"),
 		}
+	case m.again != "":
+		return againKeys()
 	case m.stood != "":
 		return []keys.Binding{
 			keys.New("Answer", sayYes, "y", "it was flushed", "y", "Y").Explained("the standing water is out: the reading counts"),
@@ -89,7 +92,7 @@ func (m Model) stepKeys() []keys.Binding {
 	all := append(m.walkKeys(), m.bedKeys()...)
 	switch gate := m.state.Gate(&m.u); {
 	case gate == washday.NoGo:
-		return led(all, ways, anyway, read)
+		return led(all, ways, anyway, read, undo)
 	case m.state.Exceeds(&m.u):
 		return led(all, ways, anyway)
 	case gate == washday.Cup:
@@ -146,6 +149,7 @@ func (m Model) walkKeys() []keys.Binding {
 		keys.New("Step", before, "b", "back", "b", "backspace", "left").Explained("back to the step before; its time goes on from where it was").Unless(noBack),
 		keys.New("Pen and flow", read, "r", "reading", "r").Explained("write down what the pen shows in the stream").Unless(noRead),
 		keys.New("Pen and flow", check, "f", "flow check", "f").Explained("time a jug or a bucket: the steps that follow go by the flow you measure").Unless(m.noFlow()),
+		keys.New("Pen and flow", undo, "u", "undo reading", "u", "ctrl+z").Explained("take back the last reading of this wash: the log strikes it out").Unless(m.noReading()),
 		keys.New("Step", end, "x", "end early", "x").Explained("end the wash here and keep what was done"),
 		keys.New("Step", skip, "s", "skip", "s").Explained("leave this step out: none of its water is counted"),
 		keys.New("See", units, "m", "units", "m").Explained("US or metric units"),

@@ -66,6 +66,7 @@ type Model struct {
 	ending  bool   // asks whether to end early
 	slip    string // what is odd about the reading that is typed, and is asked about; "" where nothing is
 	stood   string // a reading that waits for the word whether the bed was flushed; "" where none does
+	again   string // a reading that waits for the word whether it takes the last one's place; "" where none does
 
 	odd    bool     // the pen is over the limit, and no bed like this one would show it
 	kept   error    // what could not be written; the next deed tries again

@@ -14,6 +14,8 @@ func (m Model) Spoken() talk.Page {
 	switch {
 	case m.ending:
 		p.Prompt = "End the wash here? yes or no"
+	case m.again != "":
+		p.Prompt = m.askAgain() + " yes, or no where both stand"
 	case m.stood != "":
 		p.Prompt = m.askStood() + " yes, or no for a first cup"
 	case m.slip != "":

@@ -82,7 +82,7 @@ func TestThePersonMaySayThatItWasFlushed(t *testing.T) {
 	p := short(t).keys("r '1 ppm NaCl' enter y")
 	assert.Contains(t, p.seen(), "GO: the pen shows no more than the limit")
 	assert.Equal(t, model.Yes, sampleOf(t, p).Flushed)
-	p.keys("r '2 ppm NaCl' enter")
+	p.keys("r '2 ppm NaCl' enter n")
 	assert.Contains(t, p.seen(), "GO: the pen shows no more than the limit", "said once, it is not asked again")
 	p.keys("b enter r '2 ppm NaCl' enter")
 	assert.Contains(t, p.seen(), "Was the bed", "another flush is another question")

@@ -130,9 +130,20 @@ func (m Model) finishEdit(does keys.Action) Model {
 	return m.typedReading(text)
 }
 
-// typedReading takes what was typed for good, or asks first whether the bed was flushed.
+// typedReading takes what was typed for good, or asks first whether it is another reading
+// at all.
 func (m Model) typedReading(text string) Model {
 	m.edit = nil
+	if m.state.SameWater() {
+		m.again = text
+		return m
+	}
+	return m.takeAnother(text)
+}
+
+// takeAnother takes a reading of other water than the last, or asks first whether the bed
+// was flushed.
+func (m Model) takeAnother(text string) Model {
 	if m.state.Stands() {
 		m.stood = text
 		return m
@@ -140,14 +151,15 @@ func (m Model) typedReading(text string) Model {
 	return m.takeReading(text, "")
 }
 
-// takeReading writes a reading down. Where it may be of standing water it is said whether
+// takeReading writes a reading down, with what is done first of all. Where it may be of standing water it is said whether
 // the bed was flushed all the same.
-func (m Model) takeReading(text string, flushed model.Answer) Model {
+func (m Model) takeReading(text string, flushed model.Answer, first ...model.Deed) Model {
 	reading, err := m.readingOf(text)
 	if err != nil {
 		return m.warn(err.Error())
 	}
-	m = m.do(model.Deed{Does: model.TakeRead, Reading: quantity.Some(reading), Flow: m.step().Flow, Pen: m.o.Pen(), Flushed: flushed, SoFar: m.soFar()}).lookAtBed()
+	taken := model.Deed{Does: model.TakeRead, Reading: quantity.Some(reading), Flow: m.step().Flow, Pen: m.o.Pen(), Flushed: flushed, SoFar: m.soFar()}
+	m = m.do(append(first, taken)...).lookAtBed()
 	switch gate := m.state.Gate(&m.u); {
 	case gate == washday.NoGo:
 		return m.listWays()

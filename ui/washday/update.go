@@ -116,6 +116,8 @@ func (m Model) act(does keys.Action, msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 	switch {
 	case m.ending:
 		return m.answer(does), nil
+	case m.again != "":
+		return m.answerAgain(does), nil
 	case m.stood != "":
 		return m.answerStood(does), nil
 	case m.slip != "":
@@ -148,6 +150,8 @@ func (m Model) act(does keys.Action, msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 		return m.leaveStep(model.Skip), nil
 	case read:
 		return m.ask(aReading), nil
+	case undo:
+		return m.takeBack(), nil
 	case check:
 		return m.ask(aFlow), nil
 	case ways:

@@ -32,7 +32,7 @@ func (m Model) View(size layout.Size) string {
 // hints are the keys at the foot: those that are pressed most, then help.
 func (m Model) hints() []keys.Binding {
 	all := m.Keys()
-	if m.edit != nil || m.picker != nil || m.ending || m.stood != "" {
+	if m.edit != nil || m.picker != nil || m.ending || m.stood != "" || m.again != "" {
 		return all
 	}
 	first := min(len(all), 4)
@@ -69,6 +69,8 @@ func (m Model) page(at layout.Rect) []string {
 		return m.wrapped(m.th.Doubt, m.brokenWords(), at.W)
 	case m.ending:
 		return append(lines, m.wrapped(m.th.Doubt, "End the wash here? What was done stays, and goes into the log. y or n", at.W)...)
+	case m.again != "":
+		return append(lines, m.wrapped(m.th.Doubt, m.askAgain()+" y: it does, and that one is struck out. n: both stand.", at.W)...)
 	case m.stood != "":
 		return append(lines, m.wrapped(m.th.Doubt, m.askStood()+" y: it was. n: a first cup, written and not used.", at.W)...)
 	case m.offered:

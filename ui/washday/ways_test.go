@@ -29,7 +29,7 @@ func TestAReadingThatIsNotBelievedIsToldAmongTheWays(t *testing.T) {
 	p.keys("esc")
 	assert.Contains(t, p.seen(), "w ways out   a go all the same   r reading", "the key of the next reading is at the foot")
 	assert.Contains(t, p.seen(), "No bed like this would show that: see to pen, scale and bypass, then r again.")
-	p.keys("r '3 ppm NaCl' enter w")
+	p.keys("r '3 ppm NaCl' enter y w")
 	assert.NotContains(t, p.seen(), "is not believed")
 }
 
@@ -52,7 +52,7 @@ func TestTheReadingDecides(t *testing.T) {
 	assert.Equal(t, model.Yes, sample.Flushed)
 	assert.InDelta(t, 120+p.m.state.Tally().DI.Gallons(), sample.SoFar.Or(0).Gallons(), 0.01, "the flush has run")
 	assert.Equal(t, "yellow pen", sample.Pen)
-	p.keys("r '30 ppm NaCl' enter esc enter")
+	p.keys("r '30 ppm NaCl' enter n esc enter")
 	assert.Contains(t, p.seen(), "Not now: the pen is over the limit")
 	p.keys("a enter")
 	assert.NotEqual(t, model.Read, p.m.step().Kind)
