@@ -26,12 +26,13 @@ type station struct {
 type hop struct{ keys, sees string }
 
 // These stand for a key: an editor changes every file, and takes that back; a wash was left before the
-// program starts, or what is left of its file. And all keys up to the DI water.
+// program starts, or what is left of its file. And all keys up to the pen, and up to the DI water.
 const (
 	editor = "EDITOR"
 	undone = "UNDONE" // by the editor
 	left   = "LEFT"
 	torn   = "TORN"
+	pen    = "s s s s s enter"
 	di     = "s s s s s s s s s s s s s s s s s s s s s s s s s s s s s s"
 )
 
@@ -126,8 +127,14 @@ func stations() []station {
 		{"washday", "wash day, ways out", false, []hop{step, {"w", "none of them"}}},
 		{"washday", "wash day, DI water", false, []hop{step, {di, "step 31 of"}}},
 		{"washday", "wash day, asks whether it was flushed", false, []hop{step, {di, "step 31 of"}, {"r", "The pen shows:"}, {"1 enter", "y it was flushed"}}},
-		{"washday", "wash day, within the limit", false, []hop{step, {di, "step 31 of"}, {"r", "The pen shows:"}, {"4 enter", "y it was flushed"}, {"y", "GO"}}},
-		{"washday", "wash day, asks whether a reading takes the place", false, []hop{step, {di, "step 31 of"}, {"r", "The pen shows:"}, {"4 enter", "y it was flushed"}, {"y r 5 enter", "y in its place"}}},
+		{"washday", "wash day, the pen", false, []hop{step, {pen, "step 7 of"}}},
+		{"washday", "wash day, within the limit", false, []hop{step, {pen, "step 7 of"}, {"r", "The pen shows:"}, {"4 enter", "GO: "}}},
+		{"washday", "wash day, within the limit for now", true, []hop{step, {pen, "step 7 of"}, {"r", "The pen shows:"}, {"7 enter", "GO for now"}}},
+		{"washday", "wash day, a flow that is none", false, []hop{step, {"enter", "step 2 of"}, {"f x y enter", "Not taken"}}},
+		{"washday", "wash day, a no-go", false, []hop{step, {pen, "step 7 of"}, {"r", "The pen shows:"}, {"1 4 enter", "none of them"}, {"esc", "NO-GO: "}}},
+		{"washday", "wash day, a first cup", false, []hop{step, {"s s s s s s", "step 7 of"}, {"r", "The pen shows:"}, {"4 enter", "y it was flushed"}, {"n", "A FIRST CUP"}}},
+		{"washday", "wash day, the flush left out", false, []hop{step, {"s s s s s s", "The flush was left out"}}},
+		{"washday", "wash day, asks whether a reading takes the place", false, []hop{step, {pen, "step 7 of"}, {"r", "The pen shows:"}, {"4 enter", "GO: "}, {"r 5 enter", "y in its place"}}},
 		{"washday", "wash day, asks about a reading over the feed", false, []hop{step, {di, "step 31 of"}, {"r", "The pen shows:"}, {"9 0 0 enter", "y it reads so"}}},
 		{"washday", "wash day, over the limit", false, []hop{step, {di, "step 31 of"}, {"r", "The pen shows:"}, {"1 4 enter", "y it was flushed"}, {"y", "OVER THE LIMIT"}}},
 		{"washday", "wash day, begun before", true, []hop{{left, "goes on where it was"}}},

@@ -20,11 +20,12 @@ func (m Model) View(size layout.Size) string {
 	rest := layout.Whole(size)
 	title, rest := rest.Top(1)
 	hint, rest := rest.Bottom(1)
-	status, rest := rest.Bottom(1)
+	says := m.statusLines(size.W)
+	status, rest := rest.Bottom(len(says))
 	return layout.Compose(size, []layout.Placed{
 		{At: title, Lines: []string{m.titleLine(title.W)}},
 		{At: rest, Lines: m.page(rest)},
-		{At: status, Lines: []string{m.statusLine(status.W)}},
+		{At: status, Lines: says},
 		{At: hint, Lines: []string{keys.Hint(m.hints(), m.th, hint.W)}},
 	})
 }
@@ -103,7 +104,7 @@ func (m Model) editLines(width int) []string {
 		}
 	}
 	if m.slip != "" {
-		return []string{m.th.Strong.On(ask) + m.th.Text.On(cells.Safe(m.typedText())), m.th.Doubt.On(cells.Clip(cells.Safe(m.askSlip()), width, m.th.Marks.More))}
+		return append([]string{m.th.Strong.On(ask) + m.th.Text.On(cells.Safe(m.typedText()))}, m.few(m.th.Doubt, m.askSlip(), width)...)
 	}
 	says := m.edit.Says()
 	switch {
@@ -112,7 +113,7 @@ func (m Model) editLines(width int) []string {
 	case m.edit.Offer != "":
 		says = "enter takes it as " + m.edit.Offer
 	}
-	return []string{m.th.Strong.On(ask) + m.edit.View(m.th, 20), m.th.Muted.On(cells.Clip(cells.Safe(says), width, m.th.Marks.More))}
+	return append([]string{m.th.Strong.On(ask) + m.edit.View(m.th, 20)}, oneAtLeast(m.few(m.th.Muted, says, width))...)
 }
 
 // factLines are the rest of what is to know of the step.
@@ -120,12 +121,10 @@ func (m Model) factLines(width int) []string {
 	var lines []string
 	add := func(ink theme.Ink, text string) {
 		if text != "" {
-			lines = append(lines, ink.On(cells.Clip(cells.Safe(text), width, m.th.Marks.More)))
+			lines = append(lines, m.few(ink, text, width)...)
 		}
 	}
-	for _, line := range cells.WrapMost(cells.Safe(m.task()), width, 2, m.th.Marks.More) {
-		lines = append(lines, m.th.Text.On(line))
-	}
+	add(m.th.Text, m.task())
 	add(m.th.Strong, m.valves())
 	add(m.th.Text, m.tool())
 	add(m.th.Text, m.progress())
@@ -149,7 +148,8 @@ func (m Model) wrapped(ink theme.Ink, text string, width int) []string {
 	return lines
 }
 
-func (m Model) statusLine(width int) string {
+// statusLines are what became of the last key; one line where there is nothing to tell.
+func (m Model) statusLines(width int) []string {
 	text, ink := m.status, m.th.Text
 	switch {
 	case m.alarm:
@@ -159,7 +159,27 @@ func (m Model) statusLine(width int) string {
 	case text == "" && m.state.Running:
 		text, ink = "the time runs", m.th.Accent
 	}
-	return ink.On(cells.Clip(cells.Safe(text), width, m.th.Marks.More))
+	return oneAtLeast(m.few(ink, text, width))
+}
+
+// mostLines is how many lines one thing that is told takes from the others, at most.
+const mostLines = 3
+
+// few is a text in as few lines as it takes.
+func (m Model) few(ink theme.Ink, text string, width int) []string {
+	var lines []string
+	for _, l := range cells.WrapMost(cells.Safe(text), width, mostLines, m.th.Marks.More) {
+		lines = append(lines, ink.On(l))
+	}
+	return lines
+}
+
+// oneAtLeast is lines, or an empty one that keeps their place.
+func oneAtLeast(lines []string) []string {
+	if len(lines) == 0 {
+		return []string{""}
+	}
+	return lines
 }
 
 func (m Model) unsureWords() string {
