@@ -124,6 +124,7 @@ func stations() []station {
 		{"washday", "wash day, the time runs", false, []hop{step, {"enter", "step 2 of"}, {"space", "the time runs"}}},
 		{"washday", "wash day, asks whether to end", false, []hop{step, {"x", "End the wash here?"}}},
 		{"washday", "wash day, a flow typed", false, []hop{step, {"enter", "step 2 of"}, {"f", "enter done"}}},
+		{"washday", "wash day, a flow over the cap", false, []hop{step, {"s s s s s", "step 6 of"}, {"f 5 g p m enter", "OVER THE CAP"}}},
 		{"washday", "wash day, ways out", false, []hop{step, {"w", "none of them"}}},
 		{"washday", "wash day, DI water", false, []hop{step, {di, "step 31 of"}}},
 		{"washday", "wash day, asks whether it was flushed", false, []hop{step, {di, "step 31 of"}, {"r", "The pen shows:"}, {"1 enter", "y it was flushed"}}},

@@ -53,6 +53,9 @@ func (m Model) headLines(at layout.Rect) []string {
 func (m Model) headWords() (what, face, clock string) {
 	s := m.step()
 	what, face, clock = s.Stage, string(s.Face), m.clock()
+	if _, over := m.overCap(); over {
+		what = "over cap"
+	}
 	if s.Kind == model.Read {
 		switch m.state.Gate(&m.u) {
 		case washday.Go, washday.GoAlong:

@@ -148,7 +148,7 @@ func (m Model) walkKeys() []keys.Binding {
 		keys.New("Step", next, "enter", "next", "enter", "right").Explained("this step is done, on to the next").Unless(m.noNext()),
 		keys.New("Step", before, "b", "back", "b", "backspace", "left").Explained("back to the step before; its time goes on from where it was").Unless(noBack),
 		keys.New("Pen and flow", read, "r", "reading", "r").Explained("write down what the pen shows in the stream").Unless(noRead),
-		keys.New("Pen and flow", check, "f", "flow check", "f").Explained("time a jug or a bucket: the steps that follow go by the flow you measure").Unless(m.noFlow()),
+		keys.New("Pen and flow", check, "f", "flow check", "f").Explained("time a jug or a bucket: the steps that follow go by the flow you measure: your hand sets the time, so that stays and the gallons change").Unless(m.noFlow()),
 		keys.New("Pen and flow", undo, "u", "undo reading", "u", "ctrl+z").Explained("take back the last reading of this wash: the log strikes it out").Unless(m.noReading()),
 		keys.New("Step", end, "x", "end early", "x").Explained("end the wash here and keep what was done"),
 		keys.New("Step", skip, "s", "skip", "s").Explained("leave this step out: none of its water is counted"),

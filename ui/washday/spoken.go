@@ -101,6 +101,9 @@ func (m Model) told() []string {
 	if s.Face != "" {
 		head += ", " + string(s.Face)
 	}
+	if _, over := m.overCap(); over {
+		head += ", over the cap"
+	}
 	if clock := m.clock(); clock != "" {
 		head += ", " + clock
 	}

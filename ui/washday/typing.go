@@ -183,13 +183,15 @@ func (m Model) endsOver() bool {
 	return known && limited && m.state.ToRun().DI > 0 && end.Number > limit.Number
 }
 
-// takeFlow makes the steps that follow go by a measured flow: the hand is as fast
-// as before, so the time stays and the water changes.
+// takeFlow makes the steps that follow go by a measured flow.
 func (m Model) takeFlow(text string) Model {
 	flow, err := flowOf(text)
 	if err != nil {
 		return m.warn(err.Error())
 	}
+	before := *m.step()
 	m = m.do(model.Deed{Does: model.Measure, Flow: quantity.Some(flow)}).lookAtBed()
-	return m.say("Measured: " + quantity.Show(flow, m.sys) + ". The steps from here on go by it.")
+	m = m.say(m.measuredWords(before))
+	_, m.alarm = m.overCap()
+	return m
 }

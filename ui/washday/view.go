@@ -124,6 +124,7 @@ func (m Model) factLines(width int) []string {
 			lines = append(lines, m.few(ink, text, width)...)
 		}
 	}
+	add(m.th.Doubt, m.overCapWords())
 	add(m.th.Text, m.task())
 	add(m.th.Strong, m.valves())
 	add(m.th.Text, m.tool())
@@ -137,7 +138,7 @@ func (m Model) factLines(width int) []string {
 
 // factWords are the facts as they are said.
 func (m Model) factWords() []string {
-	return []string{m.task(), m.valves(), m.tool(), m.progress(), m.waters(), m.bedWords(), m.endWords(), m.nextWords()}
+	return []string{m.overCapWords(), m.task(), m.valves(), m.tool(), m.progress(), m.waters(), m.bedWords(), m.endWords(), m.nextWords()}
 }
 
 func (m Model) wrapped(ink theme.Ink, text string, width int) []string {

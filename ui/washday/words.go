@@ -94,7 +94,7 @@ func (m Model) tool() string {
 	if flow, given := s.Flow.Get(); given {
 		words += ", " + quantity.Show(flow, m.sys)
 	}
-	if limit, given := m.u.Outlook.Cap.Get(); given && s.Bed == model.Yes {
+	if limit, given := m.u.Outlook.Cap.Get(); given && s.Bed == model.Yes && m.overCapWords() == "" {
 		if limit > 0 {
 			words += fmt.Sprintf("; cap %s: a gallon jug takes %s or longer", report.Most(limit, m.sys), report.Fills(quantity.Gallon, limit))
 		} else {

@@ -1,0 +1,43 @@
+package washday
+
+import (
+	"washeve/model"
+	"washeve/model/quantity"
+	"washeve/ui/report"
+)
+
+// watch is how far over the cap a measured flow may be and count as at it: nobody stops a
+// watch nearer, and the time of a jug is told rounded. PRACTICE: 1.01.
+const watch = 1.01
+
+// overCap tells whether the step at hand sends more through the bed than it can purify, and
+// what it can. Of a bed that no flow keeps on spec nothing can be throttled.
+func (m Model) overCap() (limit quantity.Flow, over bool) {
+	s := m.step()
+	limit, given := m.u.Outlook.Cap.Get()
+	return limit, given && limit > 0 && s != nil && s.Bed == model.Yes && s.Flow.Or(0) > watch*limit
+}
+
+// overCapWords tell of a flow over the cap what to do about it; "" of any other.
+func (m Model) overCapWords() string {
+	limit, over := m.overCap()
+	if !over {
+		return ""
+	}
+	return "The " + m.step().Stage + " is OVER THE CAP of " + report.Most(limit, m.sys) + ": throttle until a gallon jug takes " + report.Fills(quantity.Gallon, limit) + " or longer, then " + m.th.Key("f", "flow") + " measures again."
+}
+
+// measuredWords tell of a measured flow what follows from it in the step at hand, which
+// was planned so. The hand goes over a face in its own time, so the gallons change; what
+// replaces a film or flushes a bed is gallons, so there the time does.
+func (m Model) measuredWords(planned model.DayStep) string {
+	words := "Measured: " + quantity.Show(m.step().Flow.Or(0), m.sys)
+	if _, over := m.overCap(); over {
+		return words + ", over the cap: throttle."
+	}
+	words += ". The steps from here on go by it: "
+	if m.step().Duration.Or(0) != planned.Duration.Or(0) {
+		return words + "so much water is needed, and the time changes."
+	}
+	return words + "the hand sets the time, and the gallons change."
+}

@@ -1,0 +1,60 @@
+package washday
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"washeve/model"
+	"washeve/ui/theme"
+)
+
+// firstDI is a wash at its first rinse with DI water.
+func firstDI(t *testing.T) *player {
+	return atThePen(t).keys("r '3 ppm NaCl' enter enter").to(model.LetDry).keys("enter")
+}
+
+// A flow that the bed cannot purify is told at once, and stays told in large until it is
+// throttled; the hand is as fast as before, so the time stays and the gallons grow.
+func TestAFlowOverTheCapIsToldUntilItIsThrottled(t *testing.T) {
+	p := firstDI(t)
+	require.Contains(t, p.seen(), "0.0 gal of 9.9 gal")
+	p.keys("f '5 gal in 60 s' enter")
+	assert.Contains(t, p.seen(), "Measured: 5 gpm, over the cap: throttle.")
+	what, _, _ := p.m.headWords()
+	assert.Equal(t, "over cap", what)
+	assert.Contains(t, oneLine(p.seen()), "OVER THE CAP of 2.49 gpm: throttle until a gallon jug takes 24 s or longer, then f measures again.")
+	assert.Contains(t, p.seen(), "This step: 0:00 of 7:36, 0.0 gal of 38.1 gal")
+	p.keys("space 60s")
+	what, _, _ = p.m.headWords()
+	assert.Equal(t, "over cap", what, "as long as it holds")
+	p.keys("f '24 s' enter")
+	what, _, _ = p.m.headWords()
+	assert.Equal(t, "final rinse", what)
+	assert.NotContains(t, p.seen(), "OVER THE CAP")
+	assert.Contains(t, oneLine(p.seen()), "Measured: 2.5 gpm")
+}
+
+// Where no face gets less than what replaces its film, and in a flush, it is the time that
+// changes.
+func TestWhatAMeasuredFlowChanges(t *testing.T) {
+	assert.Contains(t, oneLine(firstDI(t).keys("f '1.5 gpm' enter").seen()), "the hand sets the time, and the gallons change.")
+	assert.Contains(t, oneLine(firstDI(t).keys("f '0.5 gpm' enter").seen()), "so much water is needed, and the time changes.")
+	assert.Contains(t, oneLine(fresh(t, "").to(model.Flush).keys("f '1 gpm' enter").seen()), "so much water is needed, and the time changes.")
+}
+
+// Water that bypasses the bed has no cap.
+func TestNoCapWhereTheBedIsBypassed(t *testing.T) {
+	assert.NotContains(t, fresh(t, "enter f '5 gpm' enter").seen(), "OVER THE CAP")
+}
+
+func TestAFlowOverTheCapByWords(t *testing.T) {
+	b := &bay{}
+	o := b.options()
+	o.Theme = theme.New(theme.Options{Plain: true, Words: true})
+	said := talked(t, o, "next", "next", "next", "next", "next", "flow 5 gpm", "back")
+	assert.Contains(t, said, "Measured: 5 gpm, over the cap: throttle.")
+	assert.Contains(t, said, "flush, over the cap, 1:13")
+	assert.Contains(t, said, "throttle until a gallon jug takes 24 s or longer, then flow measures again.")
+}
