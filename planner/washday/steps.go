@@ -11,9 +11,9 @@ import (
 	"washeve/planner"
 )
 
-// Steps is a plan as one thing to do after the other. Where the plan knows the day
-// each face goes through all its stages before the next one, in the day's order;
-// else each stage goes over all its faces.
+// Steps is a plan as one thing to do after the other. Each face goes through all its
+// stages before the next one, so that no soap dries on it while the others are gone over:
+// in the day's order where the plan knows the day, else as the plan lists them.
 //
 // The flush and its reading come before the first face that gets DI water is wetted at
 // all, and not right before its DI water: a flush takes longer than a face may drip in
@@ -23,10 +23,7 @@ import (
 // with. A new reading of it would be too low: see [State.Stands].
 func Steps(p planner.Plan) []model.DayStep {
 	steps := []model.DayStep{{Kind: model.SetUp, Stage: "set up"}}
-	work := byStage(p)
-	if p.Day != nil && len(p.Day.Start.Turns) > 0 {
-		work = byFace(p)
-	}
+	work := byFace(p)
 	for i := range work {
 		if s := &work[i]; s.Flow.Given() {
 			steps[0].Water, steps[0].Softener, steps[0].Bed = s.Water, s.Softener, s.Bed
@@ -37,24 +34,7 @@ func Steps(p planner.Plan) []model.DayStep {
 	return append(steps, model.DayStep{Kind: model.PackUp, Stage: "drain and pack"})
 }
 
-// byStage goes stage by stage. A drip of its own is worth the wait only before the
-// first face of a final rinse: the others have dripped meanwhile.
-func byStage(p planner.Plan) []model.DayStep {
-	var steps []model.DayStep
-	for i := range p.Stages {
-		s := &p.Stages[i]
-		for n, side := range s.Faces {
-			if use, wets := useOf(s, side); wets {
-				if s.Final && n == 0 {
-					steps = append(steps, drip(p, side)...)
-				}
-				steps = append(steps, stepOf(p, s, use))
-			}
-		}
-	}
-	return dry(p, steps)
-}
-
+// byFace takes each face through all its stages.
 func byFace(p planner.Plan) []model.DayStep {
 	var steps []model.DayStep
 	for _, side := range facesOf(p) {
@@ -71,17 +51,18 @@ func byFace(p planner.Plan) []model.DayStep {
 	return dry(p, steps)
 }
 
-// facesOf lists the faces of the wash in the day's order.
+// facesOf lists the faces of the wash in the day's order, and those it does not know of as
+// the plan does.
 func facesOf(p planner.Plan) []model.Side {
 	var faces []model.Side
-	for _, t := range p.Day.Start.Turns {
-		faces = append(faces, t.Side)
+	if p.Day != nil {
+		for _, t := range p.Day.Start.Turns {
+			faces = append(faces, t.Side)
+		}
 	}
-	for _, s := range p.Stages {
-		for _, side := range s.Faces {
-			if !slices.Contains(faces, side) {
-				faces = append(faces, side)
-			}
+	for i := range p.Faces {
+		if side := p.Faces[i].Name; !slices.Contains(faces, side) {
+			faces = append(faces, side)
 		}
 	}
 	return faces
@@ -177,9 +158,8 @@ func dry(p planner.Plan, steps []model.DayStep) []model.DayStep {
 	return steps
 }
 
-// withFlush puts the flush and its reading before the first face that gets DI
-// water: before its first stage where a face goes through all of them, else before
-// the stage.
+// withFlush puts the flush and its reading before the first stage of the first face that
+// gets DI water.
 func withFlush(p planner.Plan, steps []model.DayStep) []model.DayStep {
 	first := slices.IndexFunc(steps, func(s model.DayStep) bool { return s.Water == model.DI })
 	if first < 0 || p.Flush.Volume <= 0 {

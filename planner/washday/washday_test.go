@@ -77,20 +77,25 @@ func TestStepsHoldThePlan(t *testing.T) {
 	assert.Equal(t, model.PackUp, u.Steps[len(u.Steps)-1].Kind)
 }
 
-func TestWithoutADayTheStagesGoOverAllFaces(t *testing.T) {
+// Where nothing says how fast soap dries no face waits with it for the others.
+func TestWithoutADayEachFaceGoesThroughAllItsStages(t *testing.T) {
 	lib := store.Example()
 	wash := lib.Washes[0].Wash
 	wash.Date = quantity.Opt[model.Date]{}
 	p, err := planner.Make(lib.Rig, lib.Places, wash)
 	require.NoError(t, err)
 	steps := washday.Steps(p)
-	var names []string
+	require.Nil(t, p.Day)
+	var faces []model.Side
 	for _, s := range steps {
-		if len(names) == 0 || names[len(names)-1] != s.Stage {
-			names = append(names, s.Stage)
+		if s.Face != "" && (len(faces) == 0 || faces[len(faces)-1] != s.Face) {
+			faces = append(faces, s.Face)
 		}
 	}
-	assert.Equal(t, []string{"set up", "pre-rinse", "soap", "contact wash", "rinse", "flush", "read the pen", "let it drip", "final rinse", "drain and pack"}, names)
+	assert.Equal(t, model.Sides(), faces, "no face is come back to")
+	read := stepAt(&model.Underway{Steps: steps}, model.Read)
+	assert.Equal(t, model.Left, steps[read+1].Face, "the roof gets no DI water")
+	assert.Equal(t, "pre-rinse", steps[read+1].Stage)
 }
 
 func TestTimeIsADifferenceOfMoments(t *testing.T) {

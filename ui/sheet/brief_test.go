@@ -51,5 +51,5 @@ func TestTheFlushIsDueBeforeTheStepWithDIWater(t *testing.T) {
 		undated(r, p, w)
 		w.Stages[0].Name = w.Stages[2].Name
 	})
-	assert.Contains(t, s.Gate.Flush, "to waste before step 3, final rinse:")
+	assert.Contains(t, s.Gate.Flush, "to waste before any water goes on the left:")
 }

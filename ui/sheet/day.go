@@ -15,7 +15,7 @@ import (
 // dayOf is the order of the day: with times where the day is known, otherwise
 // the faces as the program lists them.
 func dayOf(p planner.Plan, sys quantity.System) Day {
-	d := Day{How: "Each step over all its faces before the next step."}
+	d := Day{How: "One face after the other through all its steps."}
 	if p.Day == nil || len(p.Day.Start.Turns) == 0 {
 		d.Start = "When to begin is not known"
 		if p.DayNote.Code != "" {

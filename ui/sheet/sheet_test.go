@@ -145,7 +145,7 @@ func TestWhatFitsIsNotShortened(t *testing.T) {
 func TestTheFlushNamesWhatItIsDueBefore(t *testing.T) {
 	for due, change := range map[string]func(*model.Rig, model.Places, *model.Wash){
 		"Run 6.13 gal (5 min) through the bed to waste before any water goes on the right: standing water reads low.": asItIs,
-		"Run 6.13 gal (5 min) through the bed to waste before step 3, final rinse: standing water reads low.":         undated,
+		"Run 6.13 gal (5 min) through the bed to waste before any water goes on the left: standing water reads low.":  undated,
 	} {
 		s := example(t, quantity.US, change)
 		for name, form := range forms(s) {
@@ -153,7 +153,7 @@ func TestTheFlushNamesWhatItIsDueBefore(t *testing.T) {
 			assert.Contains(t, form, "To read again after the bed stood 15 min, run 6.13 gal first.", name)
 		}
 	}
-	assert.Contains(t, example(t, quantity.US, undated).Day.How, "Each step over all its faces")
+	assert.Contains(t, example(t, quantity.US, undated).Day.How, "One face after the other through all its steps.")
 }
 
 // What puts the verdict in doubt is part of it, in every form.

@@ -80,20 +80,15 @@ func (s Step) amounts() string {
 	return s.Flow + ", " + s.Volume + ", " + s.Time
 }
 
-// flushDue says before what the flush is due, as the wash day has it: the step behind the reading is the first one
-// through the bed, or the first of all on a face that gets DI water later.
+// flushDue says before what the flush is due, as the wash day has it: the step behind the reading is the first of all
+// on the first face that gets DI water.
 func flushDue(p planner.Plan) string {
 	steps := washday.Steps(p)
 	read := slices.IndexFunc(steps, func(s model.DayStep) bool { return s.Kind == model.Read })
 	if read < 0 {
 		return ""
 	}
-	byFace := p.Day != nil && len(p.Day.Start.Turns) > 0
-	if due := steps[read+1]; byFace || due.Kind == model.Work && due.Water != model.DI {
-		return " before any water goes on the " + string(due.Face)
-	}
-	first := slices.IndexFunc(p.Stages, func(s planner.StagePlan) bool { return s.Water == model.DI && len(s.PerFace) > 0 })
-	return fmt.Sprintf(" before step %d, %s", first+1, cells.Safe(p.Stages[first].Name))
+	return " before any water goes on the " + string(steps[read+1].Face)
 }
 
 // gateOf is the flush and the reading before the first DI water reaches a face.
