@@ -123,6 +123,7 @@ func jobs() map[string][2][]string {
 		"a trip begun, taken back": {lines("trip; later 2; begin; later 2; undo; undo; later 2"), lines("T; home; down; .; b; home; down; .; u; u; home; down; .")},
 		"a trip":                   {lines("trip; take advice; begin; new wash; change date 2026-07-01; back; later 2; drop 3; yes; undo; next trip; back"), lines("T; t; b; n; enter; ctrl+u; =2026-07-01; enter; esc; home; down; .; home; down; down; X; y; u; tab; esc")},
 		"the stop of a wash":       {lines("trip; show 3; change date 2026-06-08; change at the stop Juniper Flats; back"), lines("T; down; down; enter; enter; =2026-06-08; enter; down; enter; 1; esc")},
+		"a slip at the pen":        {lines("wash; skip; skip; skip; skip; skip; skip; reading 5; yes; reading 4; yes; reading 3; no; undo; end; yes; back"), lines("W; s; s; s; s; s; s; r; =5; enter; y; r; =4; enter; y; r; =3; enter; n; u; x; y; esc")},
 		"a wash ended early":       {lines("wash; next; on; off; flow 46 s; end; yes; back"), lines("W; enter; space; space; f; =46 s; enter; x; y; esc")},
 	}
 }
