@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"washeve/model"
+	"washeve/model/quantity"
 )
 
 // Missing says what a plan cannot do without: the section of the rig or the
@@ -31,6 +32,7 @@ type chosen struct {
 	wash     model.Wash
 	vehicle  model.Vehicle
 	bed      model.Bed
+	sized    quantity.Volume // resin that the rig states of the bed's tank
 	place    model.Place
 	softener *model.Softener // nil: none
 	sprayer  *model.Sprayer  // nil: the usual one
@@ -60,7 +62,7 @@ func choose(rig model.Rig, places model.Places, wash model.Wash) (chosen, error)
 	if err != nil {
 		return c, err
 	}
-	c.vehicle, c.bed, c.place = *vehicle, *b, *place
+	c.vehicle, c.bed, c.sized, c.place = *vehicle, *b, b.Resin.Or(0), *place
 	if len(rig.Softeners) > 0 && !strings.EqualFold(wash.Softener, model.NoSoftener) {
 		c.home = homeOf(&rig, places)
 		if c.softener, err = pick("softener", rig.Softeners, func(s model.Softener) string { return s.Name }, wash.Softener, d.Softener); err != nil {

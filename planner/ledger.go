@@ -46,13 +46,6 @@ func take[Q quantity.Quantity](l *ledger, name string, given quantity.Opt[Q], fa
 	return v
 }
 
-// takeResin is [take] for a volume of resin, which must be stated.
-func takeResin(l *ledger, name string, given quantity.Opt[quantity.Volume]) quantity.Volume {
-	v := given.Or(0)
-	l.assume(Assumption{Name: name, Value: v.AsResin(), Source: yours})
-	return v
-}
-
 // takeWords is [take] for what is no quantity.
 func takeWords(l *ledger, name, given, fallback string, source tag.Source) string {
 	if given != "" {

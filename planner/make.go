@@ -103,7 +103,7 @@ func (m *making) decide() {
 	m.faces = measureBody(l, c, m.raw.Temperature)
 	m.feed = c.setting.purified(feedOf(c, m.raw, m.soft))
 	m.aim = decideAims(l, c)
-	m.resin = decideResin(l, c.bed, m.feed, penScale(c.pen))
+	m.resin = decideResin(l, c.bed, c.sized, m.feed, penScale(c.pen))
 	m.resin.behind = c.setting.Behind
 	m.chain = layPlumbing(l, c, m.resin, m.raw.Temperature)
 	m.stages = stagesOf(l, c)

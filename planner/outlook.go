@@ -198,7 +198,7 @@ func (m *making) lookAtSoftener(takes quantity.Volume) *SoftenerOutlook {
 	s := c.softener
 	resin, sized := s.Resin.Get()
 	if sized {
-		takeResin(l, "softener resin volume", s.Resin)
+		l.assume(Assumption{Name: "softener resin volume", Value: s.Resin.Or(0).AsResin(), Source: yours})
 	}
 	capacity, stated := s.Capacity.Get()
 	salt, dosed := s.Salt.Get()

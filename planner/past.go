@@ -26,6 +26,8 @@ type BedPast struct {
 	Fills []FillPast
 	Draws []Draw
 
+	sized quantity.Volume // resin that the rig states of the tank, whatever was filled in
+
 	next func() stand // after a change of the resin, worked out when first asked for
 }
 

@@ -15,7 +15,7 @@ var fromLog = tag.Source{Tag: tag.Yours, Text: "your log"}
 // last changed, and the water through the softener since its last salt.
 func (m *making) remember() {
 	if past := m.past.Bed(m.bed.Name); past != nil {
-		m.bed = past.Bed
+		m.bed, m.sized = past.Bed, past.sized
 	}
 	m.rememberSoftener()
 }
@@ -84,6 +84,7 @@ func (m *making) tellPast() {
 	if past == nil || m.setting.Fresh {
 		return
 	}
+	m.tellOtherFill(past)
 	for _, r := range past.Present().Readings {
 		if r.Suspect == nil {
 			continue
@@ -95,4 +96,17 @@ func (m *making) tellPast() {
 		m.warnWords("unexplained-reading", fmt.Sprintf("The reading of %s on %s fits no bed like this, which would show %s. It is not used. Likely causes, and what to check, follow.", r.Reading, r.At.Date(), expected))
 		m.warnCauses(r.Suspect)
 	}
+}
+
+// FillOfLog is the code of the warning that the log's resin is in the tank, and not the rig's.
+const FillOfLog = "fill-of-log"
+
+// tellOtherFill warns where the rig states another amount of resin than the log says was
+// filled in: the log's counts, whatever is stated of the rig.
+func (m *making) tellOtherFill(past *BedPast) {
+	fill := past.Present()
+	if !fill.Began.Given() || !differ(fill.Resin, past.sized) {
+		return
+	}
+	m.warn(FillOfLog, "In the tank is what the log says was filled in on "+fill.Began.Date().String()+", %s of resin, and not the rig's %s. To change that, log a change of resin, or correct that entry.", fill.Resin.AsResin(), past.sized.AsResin())
 }

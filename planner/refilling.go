@@ -46,9 +46,8 @@ func Refilling(rig model.Rig, places model.Places, wash model.Wash, resin quanti
 	if err != nil {
 		return RefillFigures{}, err
 	}
-	m.bed.Diameter = quantity.Some(m.bed.Diameter.Or(bed.UsualDiameter(m.bed.Resin.Or(0))))
 	m.bed.Resin = quantity.Some(resin)
-	r := decideResin(nil, m.bed, m.feed, penScale(m.pen))
+	r := decideResin(nil, m.bed, m.sized, m.feed, penScale(m.pen))
 	return refillFigures(&r, m.ask, m.bed), nil
 }
 

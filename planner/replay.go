@@ -7,7 +7,6 @@ import (
 
 	"washeve/model"
 	"washeve/model/quantity"
-	"washeve/planner/bed"
 	"washeve/planner/learning"
 	"washeve/planner/water"
 )
@@ -17,6 +16,7 @@ type replay struct {
 	rig    *model.Rig
 	places model.Places
 	bed    model.Bed
+	sized  quantity.Volume             // resin that the rig states of the tank
 	taps   map[string]quantity.Reading // last at the tap, by place
 
 	fills []FillPast
@@ -38,7 +38,7 @@ func (r *replay) run(events []event) *BedPast {
 	if !r.bed.Resin.Given() {
 		return nil
 	}
-	r.flow = usualFlow
+	r.flow, r.sized = usualFlow, r.bed.Resin.Or(0)
 	r.begin(model.Moment{}, nil)
 	touched := false
 	for _, e := range events {
@@ -101,7 +101,7 @@ func (r *replay) begin(at model.Moment, refill *model.Refill) {
 		fill.Lot, fill.Price = refill.Lot, r.bed.Price
 	}
 	fill.Resin, r.within = r.bed.Resin.Or(0), within{}
-	r.resin = decideResin(nil, r.bed, water.Analysis{}, r.penScale())
+	r.resin = decideResin(nil, r.bed, r.sized, water.Analysis{}, r.penScale())
 	if refill == nil {
 		r.fills = append(r.fills, fill)
 		return
@@ -115,8 +115,6 @@ func (r *replay) begin(at model.Moment, refill *model.Refill) {
 // refilled puts what a change of resin states over what the rig states.
 func (r *replay) refilled(f *model.Refill) {
 	if f.Resin.Given() {
-		// The tank stays as wide as it is, whatever is filled in.
-		r.bed.Diameter = quantity.Some(r.bed.Diameter.Or(bed.UsualDiameter(r.bed.Resin.Or(0))))
 		r.bed.Resin = f.Resin
 	}
 	if f.State != "" {
@@ -235,7 +233,7 @@ func (r *replay) learn() *BedPast {
 	f.posterior = learning.After(lessons).Learn(f.fill)
 	f.explain()
 	f.settle()
-	return &BedPast{Bed: r.bed, Fills: r.fills, Draws: r.draws, next: sync.OnceValue(func() stand {
+	return &BedPast{Bed: r.bed, sized: r.sized, Fills: r.fills, Draws: r.draws, next: sync.OnceValue(func() stand {
 		return nextFill(append(lessons[:len(lessons):len(lessons)], learning.Recall(f.fill)))
 	})}
 }

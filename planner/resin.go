@@ -30,13 +30,19 @@ type resin struct {
 // curver draws what is believed of a fill as a curve; see [learning.Curve].
 type curver func(b learning.Belief, units float64, capacities []float64) []learning.Quantiles
 
-// decideResin turns the ways of stating a bed into one.
-func decideResin(l *ledger, b model.Bed, feed water.Analysis, pen quantity.Scale) resin {
-	volume := takeResin(l, "bed resin volume", b.Resin)
+// decideResin turns the ways of stating a bed into one. A tank whose width nobody states is
+// as wide as is usual for so much resin as it is sized for: what the rig states of it, which
+// stays whatever is filled in.
+func decideResin(l *ledger, b model.Bed, sized quantity.Volume, feed water.Analysis, pen quantity.Scale) resin {
+	volume, source, proportions := b.Resin.Or(0), yours, "the proportions of half a cubic foot in 8 in"
+	if differ(volume, sized) {
+		source, proportions = fromLog, proportions+", for the rig's resin volume"
+	}
+	l.assume(Assumption{Name: "bed resin volume", Value: volume.AsResin(), Source: source})
 	r := resin{draws: learning.Curve}.on(feed)
 	r.tank = bed.Tank{
 		Resin:    volume,
-		Diameter: take(l, "bed tank diameter", b.Diameter, bed.UsualDiameter(volume), practice("the proportions of half a cubic foot in 8 in")),
+		Diameter: take(l, "bed tank diameter", b.Diameter, bed.UsualDiameter(sized), practice(proportions)),
 	}
 	r.share = take(l, "bed cation share", b.CationShare, bed.CationShare, tag.Source{Tag: tag.Published, Text: "DOE-HDBK-1015/2-93, Chemistry, module 4: about 2 parts cation to 3 parts anion resin"})
 	r.rated = bed.Rated{
@@ -94,6 +100,15 @@ func (r *resin) fromData(l *ledger, b model.Bed) {
 	r.whole, _ = data.Whole(r.tank.Resin)
 	r.stated = r.rated.Operating(r.whole)
 	r.source = tag.Source{Tag: tag.Yours, Text: "the scarcer of the two resins, less what has not been used when the end point comes"}
+}
+
+// rounding is how far two amounts of resin may differ that are one, written otherwise: half
+// a cubic foot is sold as 14 L. PRACTICE.
+const rounding = 0.02
+
+// differ tells that two amounts of resin differ by more than rounding.
+func differ(a, b quantity.Volume) bool {
+	return math.Abs(float64(a-b)) > rounding*float64(b)
 }
 
 // on is the resin on a feed.

@@ -1,6 +1,7 @@
 package planner_test
 
 import (
+	"slices"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -100,4 +101,36 @@ func TestALogOfAnotherBedIsTold(t *testing.T) {
 	assert.NotContains(t, told("half-foot tank", unsaid), "log-of-another-bed")
 	assert.Contains(t, told("big tank", unsaid), "log-of-another-bed")
 	assert.NotContains(t, told("big tank", quantity.Some(30*quantity.Gallon)), "log-of-another-bed")
+}
+
+// The resin in the tank is that of the log's last change, whatever the rig states of it: that
+// is told, and a width that nobody stated stays an assumption.
+func TestAFillThatIsNotTheRigsIsTold(t *testing.T) {
+	at, err := model.ParseMoment("2026-05-03T09:30:00-06:00", nil)
+	require.NoError(t, err)
+	planned := func(rig, log quantity.Volume) planner.Plan {
+		lib := store.Example()
+		lib.Rig.Beds = lib.Rig.Beds[:1]
+		lib.Rig.Beds[0].Resin, lib.Rig.Beds[0].Diameter = quantity.Some(rig), quantity.Opt[quantity.Length]{}
+		lib.Rig.Defaults.Bed, lib.Washes[0].Wash.Bed = "", ""
+		entry := model.Entry{ID: "c234567890123456", At: at, Body: &model.Refill{Bed: lib.Rig.Beds[0].Name, Resin: quantity.Some(log)}}
+		memory := planner.Memory{Past: planner.Recall(model.NewLog([]model.Entry{entry}), lib.Rig, lib.Places)}
+		p, err := memory.Make(lib.Rig, lib.Places, lib.Washes[0].Wash)
+		require.NoError(t, err)
+		return p
+	}
+	half := 0.5 * quantity.CubicFoot
+	p := planned(5*quantity.CubicFoot, half)
+	assert.InDelta(t, 0.5, p.Bed.Resin.CubicFeet(), 1e-9)
+	assert.Equal(t, "your log", sourceOf(t, p, "bed resin volume").Text)
+	assert.Equal(t, tag.Source{Tag: tag.Practice, Text: "the proportions of half a cubic foot in 8 in, for the rig's resin volume"}, sourceOf(t, p, "bed tank diameter"))
+	i := slices.IndexFunc(p.Warnings, func(n planner.Note) bool { return n.Code == planner.FillOfLog })
+	require.GreaterOrEqual(t, i, 0)
+	assert.Equal(t, "In the tank is what the log says was filled in on 2026-05-03, 0.5 ft3 of resin, and not the rig's 5 ft3. To change that, log a change of resin, or correct that entry.", p.Warnings[i].Text(quantity.US))
+	for _, log := range []quantity.Volume{half, 14 * quantity.Litre} {
+		p := planned(half, log)
+		assert.NotContains(t, codes(p.Warnings), planner.FillOfLog, "it is half a cubic foot, to rounding")
+		assert.Equal(t, "you stated it", sourceOf(t, p, "bed resin volume").Text)
+		assert.Equal(t, tag.Source{Tag: tag.Practice, Text: "the proportions of half a cubic foot in 8 in"}, sourceOf(t, p, "bed tank diameter"))
+	}
 }
