@@ -11,6 +11,9 @@ import (
 
 var fromLog = tag.Source{Tag: tag.Yours, Text: "your log"}
 
+// FromLog tells that the log alone says something.
+func FromLog(s tag.Source) bool { return s == fromLog }
+
 // remember puts what the log says over what the rig states: the resin as it was
 // last changed, and the water through the softener since its last salt.
 func (m *making) remember() {

@@ -118,7 +118,10 @@ func (m Model) valueTold(r ref, f model.Field) string {
 	if f.Given() {
 		return f.Text()
 	}
-	if value, _ := m.assumed(r, f); value != "" {
+	switch value, founded := m.assumed(r, f); {
+	case founded == form.ByLog:
+		return "by the log " + value
+	case value != "":
 		return "assumed " + value
 	}
 	return ""

@@ -207,8 +207,11 @@ func (m *Model) helpLines(at layout.Rect, rows []row) []string {
 		return nil
 	}
 	text, ink := f.Label+": "+form.Help(f, m.edit != nil), m.th.Muted
-	if value, founded := m.assumed(r, f); !f.Given() && founded != "" {
-		text += "; assumed: " + value + " (" + founded + ")"
+	if told := m.soFarTold(r, f); told != "" {
+		text = f.Label + ": " + told
+	}
+	if value, founded := m.assumed(r, f); !f.Given() {
+		text += form.AssumedHelp(value, founded)
 	}
 	if problem := m.faults[r]; problem != "" && f.Given() {
 		text, ink = f.Label+" "+problem, m.th.Doubt
@@ -253,7 +256,7 @@ func (m *Model) assumed(at ref, f model.Field) (value, founded string) {
 	for _, name := range wanted {
 		for _, a := range m.plan.Assumptions {
 			if sameName(a, name) {
-				return report.Value(a, m.sys), string(a.Source.Tag)
+				return report.Value(a, m.sys), form.Founded(a.Source)
 			}
 		}
 	}

@@ -6,6 +6,7 @@ import (
 	"washeve/model"
 	"washeve/model/stock"
 	"washeve/planner"
+	"washeve/ui/form"
 	"washeve/ui/report"
 )
 
@@ -41,7 +42,7 @@ func (m *Model) assumed(r stock.Ref, f model.Field) (value, founded string) {
 	for _, name := range []string{owner + " " + f.Label, f.Label, owner + " " + strings.ReplaceAll(f.Key, "_", " "), f.Label + " while washing"} {
 		for i := range m.looks.taken {
 			if strings.EqualFold(m.looks.taken[i].Name, name) {
-				return report.Value(m.looks.taken[i], m.sys), string(m.looks.taken[i].Source.Tag)
+				return report.Value(m.looks.taken[i], m.sys), form.Founded(m.looks.taken[i].Source)
 			}
 		}
 	}
