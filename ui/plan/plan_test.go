@@ -235,7 +235,7 @@ func TestNewPlaceNeedsItsTDS(t *testing.T) {
 	assert.Contains(t, p.Seen(), "needs TDS")
 	assert.Contains(t, p.Seen(), "› TDS", "the hand goes where something is needed")
 	p.Keys("'300' enter")
-	assert.Contains(t, p.Seen(), "300 ppm NaCl")
+	assert.Contains(t, p.Seen(), "300 ppm")
 }
 
 func TestWhyAndFull(t *testing.T) {

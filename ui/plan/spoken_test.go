@@ -28,9 +28,9 @@ func TestWordsFromNothing(t *testing.T) {
 	assert.Contains(t, got, "No plan yet. It needs: vehicle length, vehicle height, bed resin volume, place TDS.")
 	assert.Contains(t, got, `Not taken: length "33 yards" has the unit "yards"`)
 	assert.Contains(t, got, "Read as 33 ft.")
-	assert.Contains(t, got, "Read as 210 ppm NaCl.")
+	assert.Contains(t, got, "Read as 210 ppm.")
 	assert.Contains(t, got, "my wash: my coach at home")
-	assert.Contains(t, got, "TDS, now 210 ppm NaCl; a value like 240 ppm NaCl", "what is in force is said, and what is right")
+	assert.Contains(t, got, "TDS, now 210 ppm; a value like 240 ppm NaCl", "what is in force is said, and what is right")
 	assert.Equal(t, "33 ft", o.Keeper.(*book).rig.Vehicles[0].Length.Words())
 	for _, r := range got {
 		assert.Less(t, r, rune(0x7f))
