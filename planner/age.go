@@ -108,15 +108,19 @@ func (r *resin) statedAge(l *ledger, b model.Bed, pen quantity.Scale, flow quant
 
 // What the assumptions call what the fill has given, in all and before the log.
 const (
-	bedSoFar     = "bed gallons so far"
-	bedBeforeLog = "bed age when the log began"
+	bedSoFar      = "bed gallons so far"
+	bedBeforeLog  = "bed age when the log began"
+	bedByReadings = "bed age by its readings"
 )
 
 // TakenAsNew tells that the plan takes the bed as freshly filled since neither the rig nor
 // the log says how old the fill is, and no wash has run water through it since.
 func (p *Plan) TakenAsNew() bool {
-	return p.Bed.SoFar <= 0 && p.assumes(bedSoFar)
+	return p.Bed.SoFar <= 0 && p.assumes(bedSoFar) && !p.AgedByReadings()
 }
+
+// AgedByReadings tells that the readings alone say how old the fill is; see [BedPast.Aged].
+func (p *Plan) AgedByReadings() bool { return p.assumes(bedByReadings) }
 
 // CountedFromLog tells that the plan counts the fill from the first wash of the log on,
 // since nobody said what it had given before.

@@ -15,6 +15,7 @@ type Ahead struct {
 	Pace    Pace
 	Ends    quantity.Opt[Band[model.Date]] // one bed in ten ends before P10
 	OrderBy quantity.Opt[model.Date]       // so that resin is there when the first of ten ends; today where that is past
+	Overdue bool                           // that day is today, or is past
 	Lead    quantity.Duration
 
 	Running RunningOn
@@ -113,9 +114,9 @@ func (a *Ahead) date(left Band[quantity.Volume], today model.Date) {
 	if !known {
 		return
 	}
-	if order := OrderBy(early, a.Lead); order.String() > today.String() {
-		a.OrderBy = quantity.Some(order)
-	} else {
+	order := OrderBy(early, a.Lead)
+	a.Overdue = order.String() <= today.String()
+	if a.OrderBy = quantity.Some(order); a.Overdue {
 		a.OrderBy = quantity.Some(today)
 	}
 	middle, fits := a.Pace.Until(left.P50, today)

@@ -103,6 +103,24 @@ func TestTheSeasonAhead(t *testing.T) {
 	}
 }
 
+// A day to order by is never past: it is today then, and overdue.
+func TestAnOverdueOrderIsForToday(t *testing.T) {
+	rig, places, wash, log := season(t)
+	past := planner.Recall(log, rig, places)
+	soon := ahead(t, rig, places, wash, past, onDay(time.September, 13))
+	order, known := soon.OrderBy.Get()
+	require.True(t, known)
+	assert.False(t, soon.Overdue)
+	assert.Greater(t, order.String(), "2026-09-13")
+	struck := append(model.Log{}, log...)
+	struck = append(struck, model.Entry{ID: "zz", At: onDay(time.September, 12), Body: &model.WashDone{Place: "Juniper Flats", Bed: "half-foot tank", DI: quantity.Some(150 * quantity.Gallon)}})
+	late := ahead(t, rig, places, wash, planner.Recall(model.NewLog(struck), rig, places), onDay(time.September, 13))
+	order, known = late.OrderBy.Get()
+	require.True(t, known)
+	assert.True(t, late.Overdue)
+	assert.Equal(t, "2026-09-13", order.String())
+}
+
 func TestAheadWithoutALog(t *testing.T) {
 	rig, places, wash, _ := season(t)
 	a := ahead(t, rig, places, wash, planner.Recall(nil, rig, places), onDay(time.September, 1))

@@ -23,9 +23,11 @@ func (b *BedPast) High() (PastReading, bool) {
 	}
 	all := b.Present().Readings
 	r := all[len(all)-1]
-	if !r.Counts || r.Suspect != nil || math.IsNaN(r.Expected) || r.Expected > nearZero {
-		return r, false
-	}
+	return r, r.Suspect == nil && r.high(r.Expected)
+}
+
+// high tells that a reading is more than a pen usually errs, where next to nothing was expected.
+func (r *PastReading) high(expected float64) bool {
 	const usual = learning.PenFloor * learning.PenSpread
-	return r, r.PPM-r.Expected > usual
+	return r.Counts && !math.IsNaN(expected) && expected <= nearZero && r.PPM-expected > usual
 }

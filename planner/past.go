@@ -54,8 +54,9 @@ type FillPast struct {
 	fill      learning.Fill
 	given     []quantity.Volume // by the end of each of the fill's uses
 	posterior learning.Posterior
-	stand     stand // of the present fill
-	metered   int   // readings that told what it had given, by a meter or a person
+	stand     stand                               // of the present fill
+	aged      quantity.Opt[Band[quantity.Volume]] // given before the log, by the readings
+	metered   int                                 // readings that told what it had given, by a meter or a person
 }
 
 // PastReading is a reading after the bed, where it stands on the curve.

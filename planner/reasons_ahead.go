@@ -18,7 +18,11 @@ func (a *Ahead) reason(plan Plan) {
 			input("left", plan.Bed.Remaining.P50), Assumption{Name: "one in ten before", Words: ends.P10.String()}, Assumption{Name: "one in ten after", Words: ends.P90.String()}))
 	}
 	if day, known := a.OrderBy.Get(); known {
-		l.explain(wordsReason("order by", day.String(), "the day on which one such bed in ten has ended, less the lead time", practice("10 days until resin is there"), input("lead time", a.Lead)))
+		how := "the day on which one such bed in ten has ended, less the lead time"
+		if a.Overdue {
+			how += "; today, since that is not to come any more"
+		}
+		l.explain(wordsReason("order by", day.String(), how, practice("10 days until resin is there"), input("lead time", a.Lead)))
 	}
 	if run := a.Running; run.Known {
 		l.explain(wordsReason("cost so far", fmt.Sprintf("%s%.2f a gallon", run.Currency, run.PerGallon), "price of this fill / gallons it has given", yours, input("gallons", a.Given)))

@@ -44,7 +44,11 @@ func (m *making) stands(flow quantity.Flow) stand {
 	f := past.Present()
 	m.assume(Assumption{Name: "bed history", Words: f.words(), Source: fromLog})
 	source := f.gallonsFrom(m.bed)
-	if !f.Began.Given() && f.metered == 0 && !m.bed.SoFar.Given() {
+	switch {
+	case f.aged.Given():
+		m.assume(Assumption{Name: bedByReadings, Value: quantity.ValueOf(f.aged.Or(Band[quantity.Volume]{}).P50), Source: practice("by its readings, which are high for a fresh fill: nobody said how old it was")})
+		source = practice("your log, from the age on that the readings show")
+	case !f.ageSaid(m.bed.SoFar):
 		m.assume(Assumption{Name: bedBeforeLog, Words: "freshly filled", Source: practice("the log has no resin entry and nobody said otherwise: state gallons_so_far")})
 		source = practice("your log, from a fresh fill on: nobody said how old it was")
 	}
@@ -88,6 +92,9 @@ func (m *making) tellPast() {
 		return
 	}
 	m.tellOtherFill(past)
+	if before, aged := past.Aged(); aged {
+		m.warn("age-by-readings", "Nobody said how old this fill is, and its readings are high for a fresh one: they fit one that had given %s to %s before the log (8 in 10). State the gallons if you know them.", quantity.ValueOf(before.P10), quantity.ValueOf(before.P90))
+	}
 	for _, r := range past.Present().Readings {
 		if r.Suspect == nil {
 			continue

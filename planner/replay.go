@@ -230,7 +230,9 @@ func (r *replay) learn() *BedPast {
 		lessons = append(lessons, learning.Recall(f.fill))
 	}
 	f := &r.fills[last]
-	f.posterior = learning.After(lessons).Learn(f.fill)
+	from := learning.After(lessons)
+	f.posterior = from.Learn(f.fill)
+	r.judgeAge(f, from)
 	f.explain()
 	f.settle()
 	return &BedPast{Bed: r.bed, sized: r.sized, Fills: r.fills, Draws: r.draws, next: sync.OnceValue(func() stand {

@@ -1,6 +1,7 @@
 package planner
 
 import (
+	"math"
 	"strings"
 
 	"washeve/model"
@@ -46,18 +47,30 @@ func (p *Plan) FeedTDS(softened model.Answer) quantity.Reading {
 // overFeed looks at a reading beside what goes into the bed.
 func (p *Plan) overFeed(rig *model.Rig, s *model.Sample) (tag.Note, bool) {
 	feed := p.FeedTDS(s.Feed)
+	reading := readBy(rig, s)
+	if feed.Number <= 0 || ppmOn(feed.Scale, reading) <= max(aboveFeed*feed.Number, feed.Number+learning.PenError) {
+		return tag.Note{}, false
+	}
+	words := reading.String() + " after the bed is above the " + quantity.Round(feed.Number) + " ppm " + feed.Scale.String() + " of the water that goes into it, and a bed adds nothing. Another water, a slipped digit or point, another pen?"
+	return tag.Note{Code: "reading-over-feed", Format: strings.ReplaceAll(words, "%", "%%")}, true
+}
+
+// readBy is a reading on the scale that it counts on.
+func readBy(rig *model.Rig, s *model.Sample) quantity.Reading {
 	pen := quantity.ScaleUnsaid
 	for _, own := range rig.Pens {
 		if strings.EqualFold(own.Name, s.Pen) {
 			pen = penScale(own)
 		}
 	}
-	reading := s.Reading.Or(quantity.Reading{}).WithScale(pen).WithScale(water.DefaultScale())
-	if feed.Number <= 0 || ppmOn(feed.Scale, reading) <= max(aboveFeed*feed.Number, feed.Number+learning.PenError) {
-		return tag.Note{}, false
-	}
-	words := reading.String() + " after the bed is above the " + quantity.Round(feed.Number) + " ppm " + feed.Scale.String() + " of the water that goes into it, and a bed adds nothing. Another water, a slipped digit or point, another pen?"
-	return tag.Note{Code: "reading-over-feed", Format: strings.ReplaceAll(words, "%", "%%")}, true
+	return s.Reading.Or(quantity.Reading{}).WithScale(pen).WithScale(water.DefaultScale())
+}
+
+// SameWater tells that a reading at the tap is of water such as the plan's place states, as
+// near as two readings of one water are; see [aboveFeed].
+func (p *Plan) SameWater(rig *model.Rig, s *model.Sample) bool {
+	stated := p.Raw.TDS
+	return math.Abs(ppmOn(stated.Scale, readBy(rig, s))-stated.Number) <= (aboveFeed-1)*stated.Number
 }
 
 // overGiven looks at DI water beside what the fill had left: in nine of ten such beds no

@@ -32,7 +32,6 @@ func (p *program) bedCommand() *cobra.Command {
 type bedAnswer struct {
 	plan  planner.Plan
 	ahead planner.Ahead
-	today model.Date
 	past  *planner.BedPast // nil where the log knows nothing of the bed
 }
 
@@ -41,7 +40,7 @@ func (p *program) printBed(lib library, wash model.Wash) error {
 	if err != nil {
 		return err
 	}
-	a := bedAnswer{today: model.MomentOf(p.now()).Date()}
+	var a bedAnswer
 	if a.plan, err = b.plan(lib.Rig, lib.Places, wash); err != nil {
 		return err
 	}
@@ -72,7 +71,7 @@ func (a bedAnswer) lines(sys quantity.System) []string {
 	}
 	if order, known := a.ahead.OrderBy.Get(); known {
 		when := "by " + order.String()
-		if order.String() <= a.today.String() {
+		if a.ahead.Overdue {
 			when = "now"
 		}
 		lines = append(lines, fmt.Sprintf("Order resin %s; it takes %s to come.", when, quantity.Show(a.ahead.Lead, sys)))
@@ -84,10 +83,13 @@ func (a bedAnswer) lines(sys quantity.System) []string {
 	if high := report.High(a.past); high != "" {
 		lines = append(lines, "The last reading: "+high)
 	}
+	if aged := report.Aged(a.past, sys); aged != "" {
+		lines = append(lines, aged)
+	}
 	if a.plan.TakenAsNew() || a.plan.CountedFromLog() {
 		lines = append(lines, "Nobody said how old this fill is: state gallons_so_far of the bed in rig.toml, or --gallons-so-far with a reading.")
 	}
-	if moved := report.Moved(a.ahead, sys); moved != "" {
+	if moved := report.Moved(a.ahead, sys); moved != "" && report.High(a.past) == "" && report.Aged(a.past, sys) == "" {
 		lines = append(lines, moved)
 	}
 	if words := a.ahead.Advice.Note.Text(sys); words != "" {

@@ -85,6 +85,9 @@ func (m Model) titleLine(width int) string {
 			words += ", lot " + fill.Lot
 		}
 		whose = quantity.Show(fill.Gallons, m.sys) + " given"
+		if _, aged := m.past.Aged(); aged {
+			whose = "about " + whose
+		}
 	}
 	words = cells.Clip(cells.Safe(words), width-cells.Width(whose)-2, m.th.Marks.More)
 	return m.th.Strong.On(words) + cells.Blank(width-cells.Width(words)-cells.Width(whose)) + m.th.Muted.On(whose)
@@ -196,7 +199,7 @@ func (m Model) orderRow() report.Row {
 	day, known := m.ahead.OrderBy.Get()
 	days := fmt.Sprintf("%.0f days", float64(m.ahead.Lead/quantity.Day))
 	switch {
-	case known && day.String() <= m.o.Now().Date().String():
+	case m.ahead.Overdue:
 		return report.Row{Label: "order by", Value: "now", Note: "resin takes " + days + ", and one such bed in ten ends before"}
 	case known:
 		return report.Row{Label: "order by", Value: day.String(), Note: days + " before one such bed in ten has ended"}

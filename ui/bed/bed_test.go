@@ -116,6 +116,8 @@ func TestAnyEntryOfAnyDay(t *testing.T) {
 	assert.Contains(t, p.Seen(), "Written. The plan goes on by the 240 ppm NaCl of the place.")
 	p.Keys("n 3 enter 1 '250' enter w")
 	assert.NotContains(t, p.Seen(), "goes on by", "near enough to be the same water")
+	p.Keys("n 3 enter 1 '240 ppm 442' enter w")
+	assert.Contains(t, p.Seen(), "goes on by", "on another scale it is other water")
 	p.Keys("n esc")
 	assert.Nil(t, p.M.kinds)
 }

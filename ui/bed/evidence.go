@@ -26,6 +26,9 @@ func (m Model) noteLines(width, most int) []string {
 		}
 		lines = append(lines, m.brief(m.th.Bad, text, width, max(most-1, 1))...)
 	}
+	if aged := report.Aged(m.past, m.sys); aged != "" && len(odd) == 0 {
+		lines = append(lines, m.brief(m.th.Doubt, "! "+aged, width, max(most-1, 1))...)
+	}
 	if high := report.High(m.past); high != "" && len(odd) == 0 {
 		lines = append(lines, m.brief(m.th.Doubt, "! "+high, width, max(most-1, 1))...)
 	}
@@ -50,7 +53,11 @@ func (m Model) noteLines(width, most int) []string {
 func (m Model) worthLines(width int) []string {
 	var lines []string
 	for _, o := range m.ahead.Advice.Options {
-		text := cells.Right(report.Percent(o.Told()), 9) + " narrower by " + m.worthWords(o.Code)
+		share := "under 5 %"
+		if told := o.Told(); told > 0 {
+			share = report.Percent(told)
+		}
+		text := cells.Right(share, 9) + " narrower by " + m.worthWords(o.Code)
 		lines = append(lines, m.th.Muted.On(cells.Clip(text, width, m.th.Marks.More)))
 	}
 	return lines
@@ -92,6 +99,9 @@ func (m Model) evidence(width int) []string {
 	}
 	if high != "" {
 		p.text("The last reading: " + high)
+	}
+	if aged := report.Aged(m.past, m.sys); aged != "" {
+		p.text(aged)
 	}
 	p.head("Which reading would teach most")
 	p.text(m.adviceWords(math.MaxInt))
@@ -174,7 +184,7 @@ func (p *page) together() {
 	if a.Used == 1 {
 		readings = "reading"
 	}
-	if moved := report.Moved(a, p.m.sys); moved != "" {
+	if moved := report.Moved(a, p.m.sys); moved != "" && report.Aged(p.m.past, p.m.sys) == "" {
 		p.text(moved)
 	}
 	met := fmt.Sprintf("%s of the resin that it should (8 in 10: %s to %s)", report.Times(a.Contact.P50), report.Times(a.Contact.P10), report.Times(a.Contact.P90))

@@ -60,6 +60,16 @@ func (l list) onto(i int) list {
 	return l
 }
 
+// ontoEntry puts the hand on an entry, where it is shown.
+func (l list) ontoEntry(id string) list {
+	for i := range l.count() {
+		if row, _ := l.row(i); row.Entry.ID == id {
+			return l.onto(i)
+		}
+	}
+	return l
+}
+
 // look changes what is looked for. More letters only narrow what is found.
 func (l list) look(text string) list {
 	narrower := l.search.text != "" && strings.HasPrefix(text, l.search.text)

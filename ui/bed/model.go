@@ -4,7 +4,6 @@ package bed
 
 import (
 	"errors"
-	"math"
 	"strings"
 
 	tea "github.com/charmbracelet/bubbletea"
@@ -134,7 +133,7 @@ func (m Model) warn(text string) Model {
 // write appends entries and shows the new answer. On error what is on the screen
 // stays there.
 func (m Model) write(words string, entries ...model.Entry) Model {
-	_, err := m.o.Write(entries...)
+	ids, err := m.o.Write(entries...)
 	if err != nil {
 		if m.form == nil && m.reading == nil {
 			return m.warn("Not written: " + err.Error())
@@ -144,7 +143,11 @@ func (m Model) write(words string, entries ...model.Entry) Model {
 	}
 	m.kept, m.form, m.reading = nil, nil, nil
 	m.wrote = &wrote{words, m.plan.Bed.Remaining.P50, m.given(), entries[0]}
-	return m.renewed().say(words).followed()
+	m = m.renewed()
+	if entries[0].Kind() != model.CorrectionKind {
+		m.list = m.list.ontoEntry(ids[0])
+	}
+	return m.say(words).followed()
 }
 
 // followed says what the last entry did to the answer, once the answer is by it.
@@ -177,9 +180,6 @@ func (m Model) given() quantity.Volume {
 	return m.past.Present().Gallons
 }
 
-// nearReading is how near two readings of one water are, as a part. PRACTICE.
-const nearReading = 0.05
-
 // counted says how a wash counts that adds nothing to what the fill has given, since what was
 // stated after it holds its water; and that a reading at the tap leaves the plan's water.
 func (m Model) counted(w wrote) string {
@@ -195,7 +195,7 @@ func (m Model) counted(w wrote) string {
 		}
 	case *model.Sample:
 		stated := m.plan.Raw.TDS
-		if r, given := b.Reading.Get(); given && b.Point == model.AtTap && strings.EqualFold(b.Place, m.plan.Place) && math.Abs(r.Number-stated.Number) > nearReading*stated.Number {
+		if b.Reading.Given() && b.Point == model.AtTap && strings.EqualFold(b.Place, m.plan.Place) && !m.plan.SameWater(&m.o.Rig, b) {
 			return " The plan goes on by the " + stated.String() + " of the place."
 		}
 	}

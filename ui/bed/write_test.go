@@ -197,6 +197,8 @@ func TestAWashWithinWhatWasStatedLater(t *testing.T) {
 	o.Clock = func() time.Time { return time.Date(2026, 9, 20, 8, 0, 0, 0, time.UTC) }
 	p := play(t, o, "w '30 gal' enter down '2026-09-12 20:00' enter w")
 	assert.Contains(t, p.Seen(), "Written. Its DI water is within the 300 gal that were stated later.")
+	row, _ := p.M.list.here()
+	assert.Equal(t, "typed0001", row.Entry.ID, "the hand is on what was written")
 	p = play(t, o, "w '30 gal' enter down '2026-09-19 20:00' enter w")
 	assert.NotContains(t, p.Seen(), "stated later")
 	assert.Contains(t, p.Seen(), "330 gal given")

@@ -54,6 +54,7 @@ type Reading struct {
 	edit    form.Edit
 	problem string
 
+	sys   quantity.System
 	slip  func(model.Body) string // what is odd about the reading
 	asked string                  // and is asked about before it is written
 }
@@ -63,7 +64,7 @@ func (d Desk) NewReading(plan planner.Plan, faster quantity.Flow) Reading {
 	r := Reading{
 		sample: model.Sample{Point: model.AfterBed, Place: plan.Place, Bed: plan.BedName, Pen: d.Pen(), Feed: yesOrNo(plan.BedBehind)},
 		flow:   plan.Sprayer.Flow, faster: faster, flush: plan.Flush.Volume, scale: cmp.Or(d.Known().Scale, usualScale()),
-		soFar: plan.Bed.SoFar, isNew: plan.TakenAsNew(), fresh: plan.Bed.OutletNow.P50, slip: d.Slips(&plan),
+		soFar: plan.Bed.SoFar, isNew: plan.TakenAsNew() || plan.AgedByReadings(), fresh: plan.Bed.OutletNow.P50, slip: d.Slips(&plan), sys: d.Units,
 	}
 	return r.asks(theNumber, "")
 }
@@ -85,9 +86,9 @@ func (r Reading) asks(at wants, text string) Reading {
 	case theNumber:
 		r.edit = form.Start(text, Bare("6", r.scale)).Telling(r.scaleTaken)
 	case theAmount:
-		r.edit = form.Start(text, quantity.Show(r.flush, quantity.US)).Telling(r.shortOf)
+		r.edit = form.Start(text, quantity.Show(r.flush, r.sys)).Telling(r.shortOf)
 	case theAge:
-		r.edit = form.Start(text, "120 gal")
+		r.edit = form.Start(text, r.anAge())
 	}
 	return r
 }
@@ -179,6 +180,9 @@ func (r Reading) check(text string) error {
 	return sampleField(&s, "reading").Set(text)
 }
 
+// anAge is an age of a fill for example.
+func (r Reading) anAge() string { return quantity.Show(120*quantity.Gallon, r.sys) }
+
 // unknown is the word for an age that nobody knows; an empty line says so as well.
 const unknown = "unknown"
 
@@ -211,7 +215,7 @@ func (r Reading) scaleTaken(text string) string {
 // shortOf says of an amount that does for no flush what it makes of the reading.
 func (r Reading) shortOf(text string) string {
 	if amount, err := quantity.Parse[quantity.Volume](text); err == nil && !washday.Flushes(amount, r.flush) {
-		return "short of the " + quantity.Show(r.flush, quantity.US) + " that stand in it and behind: a first cup, shown and not used"
+		return "short of the " + quantity.Show(r.flush, r.sys) + " that stand in it and behind: a first cup, shown and not used"
 	}
 	return ""
 }
@@ -221,6 +225,7 @@ func (r Reading) taken() (Reading, keys.Action) {
 	e := r.edit.Offered(r.check)
 	text := strings.TrimSpace(e.Text())
 	if r.at == theAge && nobodyKnows(text) {
+		r.sample.SoFar = quantity.Opt[quantity.Volume]{}
 		return r.finished()
 	}
 	if err := r.check(text); text == "" || err != nil {
@@ -248,16 +253,16 @@ func (r Reading) taken() (Reading, keys.Action) {
 func (r Reading) wanted() string {
 	switch r.at {
 	case theAmount:
-		return "An amount is needed, like " + quantity.Show(r.flush, quantity.US) + "."
+		return "An amount is needed, like " + quantity.Show(r.flush, r.sys) + "."
 	case theAge:
-		return "An amount is needed, like 120 gal, or " + unknown + "."
+		return "An amount is needed, like " + r.anAge() + ", or " + unknown + "."
 	}
 	return "A number is needed, like " + Bare("6", r.scale) + "."
 }
 
 // ran settles what was run out for the reading, and goes on to the age where nobody said it.
 func (r Reading) ran(answer model.Answer, amount quantity.Volume) (Reading, keys.Action) {
-	r.sample.Flushed, r.sample.FlushWater = answer, quantity.Opt[quantity.Volume]{}
+	r.sample.Flushed, r.sample.FlushWater, r.sample.SoFar = answer, quantity.Opt[quantity.Volume]{}, quantity.Opt[quantity.Volume]{}
 	if amount > 0 {
 		r.sample.FlushWater = Stated(amount, quantity.US)
 	}

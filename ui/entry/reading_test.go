@@ -148,6 +148,14 @@ func TestAReadingAsksTheAgeThatNobodySaid(t *testing.T) {
 		require.Equal(t, Write, does, script)
 		assert.Equal(t, want, r.Sample().SoFar.Words(), script)
 	}
+	// What was stated of the age is not kept where it is taken back.
+	plan.Raw.TDS = quantity.PPM(240, quantity.ScaleNaCl)
+	r, does = press("9 0 0 enter y '120 gal' enter n ctrl+u 3 enter y enter")
+	assert.Equal(t, Write, does)
+	assert.Empty(t, r.Sample().SoFar.Words())
+	r, does = press("9 0 0 enter y '120 gal' enter n ctrl+u 3 enter n")
+	assert.Equal(t, Write, does)
+	assert.Empty(t, r.Sample().SoFar.Words())
 	_, does = press("2 enter n")
 	assert.Equal(t, Write, does, "a first cup is not used, whatever the age")
 	r, does = press("2 enter y 'soon' enter")

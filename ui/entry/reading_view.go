@@ -82,7 +82,7 @@ func (r Reading) Lines(th theme.Theme, sys quantity.System, width int) []string 
 	case theAge:
 		add(th.Text, r.ageWords(), 3)
 		typed("It had given ")
-		add(th.Muted, "like 120 gal; 0 gal where it was just filled; empty where nobody knows", 2)
+		add(th.Muted, "like "+r.anAge()+"; "+quantity.Show(quantity.Volume(0), sys)+" where it was just filled; empty where nobody knows", 2)
 	case theDoubt:
 		add(th.Text, "It reads "+r.sample.Reading.Words(), 1)
 		add(th.Doubt, allTheSame(r.asked, th.YesOrNo()), 4)

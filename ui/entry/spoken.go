@@ -69,7 +69,7 @@ func (r Reading) Spoken(th theme.Theme, sys quantity.System) talk.Page {
 		p.Asks = &talk.Question{Ask: "Run out for it", Like: quantity.Show(r.flush, sys), Edit: &r.edit}
 	case theAge:
 		p.Asks = &talk.Question{
-			Ask: "It had given before", Like: "120 gal, 0 gal where it was just filled, or " + unknown, Edit: &r.edit, More: []string{r.ageWords()},
+			Ask: "It had given before", Like: r.anAge() + ", " + quantity.Show(quantity.Volume(0), sys) + " where it was just filled, or " + unknown, Edit: &r.edit, More: []string{r.ageWords()},
 		}
 	case theFlush:
 		p.Prompt, p.Words = "Was the standing water out? yes, ran 5 gal, already, no, faster, back, or help", r.words(sys)

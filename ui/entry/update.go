@@ -1,6 +1,8 @@
 package entry
 
 import (
+	"strings"
+
 	tea "github.com/charmbracelet/bubbletea"
 
 	"washeve/model"
@@ -33,13 +35,16 @@ func (f Form) act(does keys.Action, msg tea.KeyMsg) (Form, keys.Action) {
 // odd says what looks like a slip: a moment that is still to come, or what is odd about the
 // rest; "" for nothing.
 func (f Form) odd() string {
-	switch {
-	case f.known.Clock != nil && f.entry.At.Compare(model.MomentOf(f.known.Clock())) > 0:
-		return f.entry.At.Full() + " is still to come, and the log holds what was done."
-	case f.slip == nil:
-		return ""
+	var all []string
+	if f.known.Clock != nil && f.entry.At.Compare(model.MomentOf(f.known.Clock())) > 0 {
+		all = append(all, f.entry.At.Full()+" is still to come, and the log holds what was done.")
 	}
-	return f.slip(f.entry.Body)
+	if f.slip != nil {
+		if slip := f.slip(f.entry.Body); slip != "" {
+			all = append(all, slip)
+		}
+	}
+	return strings.Join(all, " ")
 }
 
 // answered takes the answer to what was asked about the entry.

@@ -76,7 +76,7 @@ func TestFromNothingByTheScreenAlone(t *testing.T) {
 	assert.Contains(t, seen, "Saved.")
 	kept := o.Keeper.(*book)
 	assert.Equal(t, "33 ft", kept.rig.Vehicles[0].Length.Words())
-	assert.Equal(t, "210 ppm NaCl", kept.places[0].TDS.Words())
+	assert.Equal(t, "210 ppm", kept.places[0].TDS.Words(), "nobody said its scale")
 	assert.NoError(t, p.M.Leave())
 	p.Keys("u u u u u")
 	assert.Contains(t, p.Seen(), "built-in example", "starting empty can be undone too")

@@ -11,7 +11,7 @@ import (
 // it, and how to tell; "" where none is. See [planner.BedPast.High].
 func High(past *planner.BedPast) string {
 	r, high := past.High()
-	if !high {
+	if _, aged := past.Aged(); !high || aged {
 		return ""
 	}
 	behind := "the fill is older than said, or its resins are badly mixed"
@@ -19,6 +19,16 @@ func High(past *planner.BedPast) string {
 		behind = "the resins are badly mixed, or water gets past them"
 	}
 	return PPM(r.PPM) + ", where " + PPM(r.Expected) + " was expected. A pen may err so near zero: try it in distilled water. If it shows none there, " + behind + "."
+}
+
+// Aged says how old a fill is by its readings, where nobody said it; "" elsewhere. See
+// [planner.BedPast.Aged].
+func Aged(past *planner.BedPast, sys quantity.System) string {
+	before, aged := past.Aged()
+	if !aged {
+		return ""
+	}
+	return "Nobody said how old this fill is. By its readings it had given " + quantity.Show(before.P10, sys) + " to " + quantity.Show(before.P90, sys) + " before the log (8 in 10); state the gallons if you know them."
 }
 
 // Moved says what the last reading did to the answer, and why; "" where that is little.
@@ -45,7 +55,7 @@ func Moved(a planner.Ahead, sys quantity.System) string {
 func movedWhy(m planner.Moved) string {
 	switch {
 	case m.Factor.Falls() && m.Factor.After < 1:
-		return "this fill is likely to hold less than stated, about " + Percent(quantity.Fraction(m.Factor.After))
+		return "this fill is likely to hold less than its rating, about " + Percent(quantity.Fraction(m.Factor.After))
 	case m.Factor.Falls():
 		return "this fill is likely to hold less than was thought"
 	case m.Contact.Falls():
