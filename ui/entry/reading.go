@@ -44,8 +44,9 @@ type Reading struct {
 	faster  quantity.Flow // that teaches
 	flush   quantity.Volume
 	soFar   quantity.Volume // the fill has given, by what is known
-	isNew   bool            // nobody said so: it is taken as freshly filled
-	fresh   float64         // ppm that a fresh fill would show
+	isNew   bool            // nobody said so
+	aged    bool            // its readings alone say how old it is
+	fresh   float64         // ppm that it shows, where it is taken as fresh
 	scale   string          // of a number that is typed bare
 	quick   bool
 	ahead   bool // the number was told ahead of all else
@@ -64,7 +65,7 @@ func (d Desk) NewReading(plan planner.Plan, faster quantity.Flow) Reading {
 	r := Reading{
 		sample: model.Sample{Point: model.AfterBed, Place: plan.Place, Bed: plan.BedName, Pen: d.Pen(), Feed: yesOrNo(plan.BedBehind)},
 		flow:   plan.Sprayer.Flow, faster: faster, flush: plan.Flush.Volume, scale: cmp.Or(d.Known().Scale, usualScale()),
-		soFar: plan.Bed.SoFar, isNew: plan.TakenAsNew() || plan.AgedByReadings(), fresh: plan.Bed.OutletNow.P50, slip: d.Slips(&plan), sys: d.Units,
+		soFar: plan.Bed.SoFar, isNew: plan.TakenAsNew() || plan.AgedByReadings(), aged: plan.AgedByReadings(), fresh: plan.Bed.OutletNow.P50, slip: d.Slips(&plan), sys: d.Units,
 	}
 	return r.asks(theNumber, "")
 }

@@ -123,7 +123,11 @@ func (r Reading) isItOut(sys quantity.System, th theme.Theme) string {
 
 // ageWords say why the age of the fill is asked.
 func (r Reading) ageWords() string {
-	return "Nobody said how much DI water this fill had given before, and the reading means little without it: just filled, it would show " + report.PPM(r.fresh) + " here."
+	words := "Nobody said how much DI water this fill had given before, and the reading means little without it"
+	if r.aged {
+		return words + "."
+	}
+	return words + ": just filled, it would show " + report.PPM(r.fresh) + " here."
 }
 
 // given says at how many gallons the reading counts, before its flush.
