@@ -3,7 +3,6 @@
 package washday
 
 import (
-	"errors"
 	"time"
 
 	tea "github.com/charmbracelet/bubbletea"
@@ -215,14 +214,6 @@ func (m Model) Init() tea.Cmd { return m.tick() }
 
 // Typing tells that letters are text just now.
 func (m Model) Typing() bool { return m.edit != nil && m.slip == "" }
-
-// Leave tells of a deed that is not written.
-func (m Model) Leave() error {
-	if m.kept != nil {
-		return errors.New("the last thing done is not written: " + m.kept.Error())
-	}
-	return nil
-}
 
 // look works out where the wash stands now.
 func (m Model) look() Model {
