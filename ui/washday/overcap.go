@@ -24,7 +24,16 @@ func (m Model) overCapWords() string {
 	if !over {
 		return ""
 	}
-	return "The " + m.step().Stage + " is OVER THE CAP of " + report.Most(limit, m.sys) + ": throttle until a gallon jug takes " + report.Fills(quantity.Gallon, limit) + " or longer, then " + m.th.Key("f", "flow") + " measures again."
+	return "This flow is OVER THE CAP of " + report.Most(limit, m.sys) + ": throttle until " + m.jugWords(limit) + ", then " + m.th.Key("f", "flow") + " measures again."
+}
+
+// jugWords say how a cap is kept to by a vessel and a watch.
+func (m Model) jugWords(limit quantity.Flow) string {
+	vessel, name := quantity.Volume(quantity.Gallon), "a gallon jug takes "
+	if m.sys == quantity.Metric {
+		vessel, name = 10*quantity.Litre, "10 L takes "
+	}
+	return name + report.Fills(vessel, limit) + " or longer"
 }
 
 // measuredWords tell of a measured flow what follows from it in the step at hand, which
@@ -38,6 +47,9 @@ func (m Model) measuredWords(planned model.DayStep) string {
 	words += ". The steps from here on go by it: "
 	if m.step().Duration.Or(0) != planned.Duration.Or(0) {
 		return words + "so much water is needed, and the time changes."
+	}
+	if m.sys == quantity.Metric {
+		return words + "the hand sets the time, and the litres change."
 	}
 	return words + "the hand sets the time, and the gallons change."
 }

@@ -24,7 +24,7 @@ func TestAFlowOverTheCapIsToldUntilItIsThrottled(t *testing.T) {
 	assert.Contains(t, p.seen(), "Measured: 5 gpm, over the cap: throttle.")
 	what, _, _ := p.m.headWords()
 	assert.Equal(t, "over cap", what)
-	assert.Contains(t, oneLine(p.seen()), "OVER THE CAP of 2.49 gpm: throttle until a gallon jug takes 24 s or longer, then f measures again.")
+	assert.Contains(t, oneLine(p.seen()), "This flow is OVER THE CAP of 2.49 gpm: throttle until a gallon jug takes 24 s or longer, then f measures again.")
 	assert.Contains(t, p.seen(), "This step: 0:00 of 7:36, 0.0 gal of 38.1 gal")
 	p.keys("space 60s")
 	what, _, _ = p.m.headWords()
@@ -34,6 +34,20 @@ func TestAFlowOverTheCapIsToldUntilItIsThrottled(t *testing.T) {
 	assert.Equal(t, "final rinse", what)
 	assert.NotContains(t, p.seen(), "OVER THE CAP")
 	assert.Contains(t, oneLine(p.seen()), "Measured: 2.5 gpm")
+}
+
+// At the reading it is the flow that is over the cap, no pen; and in litres the jug is one
+// of litres, as on the plan.
+func TestAFlowOverTheCapAtTheReadingAndInLitres(t *testing.T) {
+	p := fresh(t, "").to(model.Read).keys("f '5 gpm' enter")
+	require.Equal(t, model.Read, p.m.step().Kind)
+	assert.Contains(t, oneLine(p.seen()), "This flow is OVER THE CAP of 2.49 gpm: throttle until a gallon jug takes 24 s or longer")
+	p.keys("m")
+	assert.Contains(t, oneLine(p.seen()), "This flow is OVER THE CAP of 9.43 L/min: throttle until 10 L takes 64 s or longer, then f measures again.")
+	assert.NotContains(t, p.keys("f").seen(), "46 s", "the example is of litres")
+	p = firstDI(t).keys("m")
+	assert.Contains(t, oneLine(p.seen()), "cap 9.43 L/min: 10 L takes 64 s or longer")
+	assert.Contains(t, oneLine(p.keys("f '6 L/min' enter").seen()), "and the litres change.")
 }
 
 // Where no face gets less than what replaces its film, and in a flush, it is the time that

@@ -36,7 +36,10 @@ func (m Model) ask(what asking) Model {
 }
 
 func (m Model) exampleOf(what asking) string {
-	if what == aFlow {
+	switch {
+	case what == aFlow && m.sys == quantity.Metric:
+		return "10 L in 120 s"
+	case what == aFlow:
 		return "46 s"
 	}
 	return entry.Bare("6", m.o.Known().Scale)

@@ -96,7 +96,7 @@ func (m Model) tool() string {
 	}
 	if limit, given := m.u.Outlook.Cap.Get(); given && s.Bed == model.Yes && m.overCapWords() == "" {
 		if limit > 0 {
-			words += fmt.Sprintf("; cap %s: a gallon jug takes %s or longer", report.Most(limit, m.sys), report.Fills(quantity.Gallon, limit))
+			words += fmt.Sprintf("; cap %s: %s", report.Most(limit, m.sys), m.jugWords(limit))
 		} else {
 			words += "; no flow keeps this bed on spec"
 		}
