@@ -16,6 +16,7 @@ func (m Model) learned() Model {
 	again := New(m.o)
 	again.ticks, again.size, again.status, again.alarm = m.ticks, m.size, m.status, m.alarm
 	again.edit, again.asks, again.slip, again.stood, again.ending = m.edit, m.asks, m.slip, m.stood, m.ending
+	again.refused, again.behind = m.refused, m.behind
 	if m.picker == nil || again.err != nil {
 		return again
 	}

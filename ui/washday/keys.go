@@ -36,6 +36,8 @@ const (
 func (m Model) Keys() []keys.Binding {
 	leave := keys.New("See", back, "esc", "the plan", "esc").Explained("back to the plan; the wash goes on, and W comes back to it")
 	switch {
+	case m.refused:
+		return m.refusedKeys()
 	case m.ending:
 		return []keys.Binding{
 			keys.New("Answer", sayYes, "y", "end it here", "y", "Y"),
@@ -80,6 +82,8 @@ func (m Model) Keys() []keys.Binding {
 			keys.New("Go on", wasOff, "o", "it was off", "o").Explained("the water was turned off when the program ended: go on without the time since then").Unless(ran),
 			keys.New("Go on", end, "x", "end it", "x").Explained("end it as it stands: what was done goes into the log"),
 			leave,
+			readKey().Unless(goOnFirst),
+			undoKey().Unless(goOnFirst),
 		}
 	case m.err != nil || m.state.Over:
 		return []keys.Binding{leave, keys.New("See", units, "m", "units", "m").Explained("US or metric units")}
@@ -92,11 +96,11 @@ func (m Model) stepKeys() []keys.Binding {
 	all := append(m.walkKeys(), m.bedKeys()...)
 	switch gate := m.state.Gate(&m.u); {
 	case gate == washday.NoGo:
-		return led(all, ways, anyway, read, undo)
+		return led(all, undo, ways, anyway, read)
 	case m.state.Exceeds(&m.u):
-		return led(all, ways, anyway)
+		return led(all, undo, ways, read, run)
 	case gate == washday.Cup:
-		return led(all, before, read, anyway)
+		return led(all, before, read, anyway, undo)
 	case gate == washday.AskPen && m.state.Stands():
 		return led(all, read, before)
 	case gate == washday.AskPen:
@@ -133,27 +137,33 @@ func (m Model) bedKeys() []keys.Binding {
 }
 
 func (m Model) walkKeys() []keys.Binding {
-	noBack, noRead, onOff := "", "", "start"
+	noBack, noRead := "", ""
 	if m.state.At == 0 {
 		noBack = "this is the first step"
 	}
 	if !m.drawsDI() {
 		noRead = "no DI water runs in this step"
 	}
-	if m.state.Running {
-		onOff = "stop"
-	}
 	return []keys.Binding{
-		keys.New("Step", run, "space", onOff, " ").Explained("the water is on, or off: the time runs or stands").Unless(m.noTime()),
+		m.runKey(),
 		keys.New("Step", next, "enter", "next", "enter", "right").Explained("this step is done, on to the next").Unless(m.noNext()),
 		keys.New("Step", before, "b", "back", "b", "backspace", "left").Explained("back to the step before; its time goes on from where it was").Unless(noBack),
-		keys.New("Pen and flow", read, "r", "reading", "r").Explained("write down what the pen shows in the stream").Unless(noRead),
+		readKey().Unless(noRead),
 		keys.New("Pen and flow", check, "f", "flow check", "f").Explained("time a jug or a bucket: the steps that follow go by the flow you measure: your hand sets the time, so that stays and the gallons change").Unless(m.noFlow()),
-		keys.New("Pen and flow", undo, "u", "undo reading", "u", "ctrl+z").Explained("take back the last reading of this wash: the log strikes it out").Unless(m.noReading()),
+		undoKey().Unless(m.noReading()),
 		keys.New("Step", end, "x", "end early", "x").Explained("end the wash here and keep what was done"),
 		keys.New("Step", skip, "s", "skip", "s").Explained("leave this step out: none of its water is counted"),
 		keys.New("See", units, "m", "units", "m").Explained("US or metric units"),
 	}
+}
+
+// runKey turns the water on and off.
+func (m Model) runKey() keys.Binding {
+	onOff := "start"
+	if m.state.Running {
+		onOff = "stop"
+	}
+	return keys.New("Step", run, "space", onOff, " ").Explained("the water is on, or off: the time runs or stands").Unless(m.noTime())
 }
 
 // noTime says why no time can be taken.
@@ -175,6 +185,17 @@ func (m Model) noNext() string {
 		return "there is no reading yet: " + m.th.Key("r", "reading") + " writes it down, " + m.th.Key("s", "skip") + " goes on without one"
 	}
 	return ""
+}
+
+// goOnFirst is why a step's key does nothing while a wash that was left is offered.
+const goOnFirst = "go on with the wash first"
+
+func readKey() keys.Binding {
+	return keys.New("Pen and flow", read, "r", "reading", "r").Explained("write down what the pen shows in the stream")
+}
+
+func undoKey() keys.Binding {
+	return keys.New("Pen and flow", undo, "u", "undo reading", "u", "ctrl+z").Explained("take back the last reading of this wash: the log strikes it out")
 }
 
 // drawsDI tells whether DI water runs in the step at hand.

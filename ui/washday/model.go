@@ -67,6 +67,9 @@ type Model struct {
 	stood   string // a reading that waits for the word whether the bed was flushed; "" where none does
 	again   string // a reading that waits for the word whether it takes the last one's place; "" where none does
 
+	refused bool // a reading or a flow was: the text that is typed behind it is let go by
+	behind  bool // some of that text was
+
 	odd    bool     // the pen is over the limit, and no bed like this one would show it
 	kept   error    // what could not be written; the next deed tries again
 	rung   int      // the step whose bell has rung, -1 for none
@@ -213,7 +216,7 @@ func (m Model) Title() string { return "Wash day" }
 func (m Model) Init() tea.Cmd { return m.tick() }
 
 // Typing tells that letters are text just now.
-func (m Model) Typing() bool { return m.edit != nil && m.slip == "" }
+func (m Model) Typing() bool { return m.edit != nil && m.slip == "" || m.refused }
 
 // look works out where the wash stands now.
 func (m Model) look() Model {

@@ -1,6 +1,7 @@
 package washday
 
 import (
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -93,4 +94,33 @@ func TestARehearsalTakesBackTooAndWritesNothing(t *testing.T) {
 	assert.Contains(t, p.seen(), "Taken back: 4 ppm NaCl.")
 	assert.NotContains(t, p.seen(), "struck")
 	assert.Empty(t, b.log)
+}
+
+// Where a reading is over the limit it may be a slip: what takes it back is at the foot, at
+// the pen and while the water runs.
+func TestTakingBackIsAtTheFootWhereAReadingIsOverTheLimit(t *testing.T) {
+	foot := func(p *player) string { return lastLine(p.seen()) }
+	assert.Regexp(t, `^u undo reading   w ways out   a go all the same   r reading `, foot(atThePen(t).keys("r '14' enter esc")))
+	p := fresh(t, "").to(model.Flush).keys("space 30s r '200 ppm' enter y")
+	assert.Contains(t, p.seen(), "OVER THE LIMIT: 200 ppm")
+	assert.Regexp(t, `^u undo reading   w ways out   r reading   space stop `, foot(p))
+	p.keys("u")
+	assert.Contains(t, p.seen(), "Taken back: 200 ppm")
+	assert.NotRegexp(t, "^u ", foot(p))
+	assert.Contains(t, foot(short(t).keys("r '1 ppm NaCl' enter n")), "u undo reading", "a first cup is no go either")
+}
+
+// While a wash that was left is offered, nothing of it changes, and that is said.
+func TestNothingIsTakenBackBeforeTheWashIsGoneOnWith(t *testing.T) {
+	p := atThePen(t).keys("r '4' enter")
+	again := play(t, p.b, p.b.options(), "")
+	assert.Contains(t, again.keys("u").seen(), "Not now: go on with the wash first.")
+	assert.Contains(t, again.keys("r '6 ppm' enter").seen(), "It stands at step 7 of 32", "what is typed behind it is no command")
+	assert.Equal(t, []string{"4 ppm NaCl"}, readingsOf(p.b.log.Effective()))
+	assert.Contains(t, again.keys("enter u").seen(), "Taken back: 4 ppm NaCl")
+}
+
+func lastLine(frame string) string {
+	lines := strings.Split(frame, "\n")
+	return lines[len(lines)-1]
 }

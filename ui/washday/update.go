@@ -8,6 +8,7 @@ import (
 	"washeve/model"
 	"washeve/planner/washday"
 	"washeve/ui/entry"
+	"washeve/ui/form"
 	"washeve/ui/keys"
 	"washeve/ui/layout"
 	"washeve/ui/screen"
@@ -100,16 +101,19 @@ func (m Model) ring() (Model, tea.Cmd) {
 func (m Model) key(msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 	b, bound := keys.Find(m.Keys(), msg)
 	switch {
+	case !bound && m.refused:
+		m.behind = true
+		return m, nil
 	case !bound && m.Typing():
 		return m.typed(msg), nil
 	case !bound:
 		return m, nil
 	case b.Blocked != "":
-		return m.warn(b.NotNow()), nil
+		return m.refuse(b), nil
 	case b.Does == back:
 		return m, func() tea.Msg { return screen.Back{With: entry.Written{}} }
 	}
-	return m.say("").act(b.Does, msg)
+	return m.heeded().say("").act(b.Does, msg)
 }
 
 func (m Model) act(does keys.Action, msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
@@ -128,6 +132,7 @@ func (m Model) act(does keys.Action, msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 		return m.pick(does, msg)
 	}
 	switch does {
+	case form.Heed:
 	case resume:
 		m.offered = false
 		if m.step() == nil {

@@ -33,7 +33,7 @@ func (m Model) View(size layout.Size) string {
 // hints are the keys at the foot: those that are pressed most, then help.
 func (m Model) hints() []keys.Binding {
 	all := m.Keys()
-	if m.edit != nil || m.picker != nil || m.ending || m.stood != "" || m.again != "" {
+	if m.edit != nil || m.picker != nil || m.ending || m.stood != "" || m.again != "" || m.refused {
 		return all
 	}
 	first := min(len(all), 4)
