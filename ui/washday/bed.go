@@ -3,7 +3,6 @@ package washday
 import (
 	"washeve/model"
 	"washeve/model/quantity"
-	"washeve/planner/washday"
 )
 
 // lookAtBed asks the planner what the bed still gives, by the log as it stands and
@@ -20,15 +19,8 @@ func (m Model) lookAtBed() Model {
 	before := m.u.Outlook.SoFar
 	m.u.Outlook = outlookOf(plan, tally.DI)
 	m.u.Outlook.SoFar = before
-	m.odd = m.overLimit() && plan.Bed.OutletNow.P90 <= plan.Limit.Number
+	m.odd = m.oddIn(&plan)
 	return m.catchUp()
-}
-
-// overLimit tells whether the last reading at this step is over the limit.
-func (m Model) overLimit() bool {
-	s := m.state
-	s.Accepted = false
-	return s.Gate(&m.u) == washday.NoGo
 }
 
 // unlogged is the DI water that has run and is not in the log yet: of the step at hand.

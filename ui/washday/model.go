@@ -70,7 +70,7 @@ type Model struct {
 	refused bool // a reading or a flow was: the text that is typed behind it is let go by
 	behind  bool // some of that text was
 
-	odd    bool     // the pen is over the limit, and no bed like this one would show it
+	odd    bool     // the last reading is over the limit, and no bed like this one would show it
 	kept   error    // what could not be written; the next deed tries again
 	rung   int      // the step whose bell has rung, -1 for none
 	after  []string // what was learned and what is next, once the wash is over
@@ -121,6 +121,7 @@ func New(o Options) Model {
 	plan, _, err := o.Answer()
 	if err == nil {
 		m.u, err = m.begin(plan)
+		m.odd = plan.InDoubt()
 	}
 	m.err = err
 	return m.look().sayOtherDay()

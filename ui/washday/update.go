@@ -138,7 +138,7 @@ func (m Model) act(does keys.Action, msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 		if m.step() == nil {
 			return m.do(model.Deed{Does: model.Finish}), nil
 		}
-		return m.seen().catchUp(), nil
+		return m.seen().catchUp().lookAtBed(), nil
 	case wasOff:
 		m.offered = false
 		m.now = m.u.Deeds[len(m.u.Deeds)-1].At

@@ -54,6 +54,7 @@ func (m Model) listWays() Model {
 	m = m.offerWay(planner.WayOut{Code: washday.WaySoftened, Name: name, Wash: &towels, Does: planner.Note{
 		Code: washday.WaySoftened, Format: "the bed is bypassed from here on, and each face is dried by hand before it spots",
 	}})
+	m = m.offerReading()
 	var options []form.Option
 	for i := range m.ways {
 		options = append(options, form.Option{Text: m.ways[i].name, Note: m.wayNote(&m.ways[i]), Pick: m.ways[i].code})
@@ -141,9 +142,9 @@ func (m Model) wayLines(width, height int) []string {
 	lines := append(m.picker.Lines(m.th, width, min(len(m.ways)+1, height)), "")
 	add := func(ink theme.Ink, text string) { lines = append(lines, m.wrapped(ink, text, width)...) }
 	if m.odd {
-		add(m.th.Doubt, m.oddWords()+" esc, then r, reads again.")
+		add(m.th.Doubt, m.oddWords())
 	}
-	if i := m.picker.At; i >= 0 && i < len(m.ways) {
+	if i := m.picker.At; i >= 0 && i < len(m.ways) && m.ways[i].code != readAgain {
 		add(m.th.Text, m.wayWords(&m.ways[i]))
 	}
 	if len(m.noWays) > 0 {
@@ -178,6 +179,9 @@ func towelTime(a quantity.Area) quantity.Duration {
 }
 
 func (m Model) wayNote(w *wayOut) string {
+	if w.code == readAgain {
+		return "first: is the bypass shut?"
+	}
 	note := "no DI water"
 	if w.left.DI > 0 {
 		note = fmt.Sprintf("DI %s, %s, chance %s", m.gallons(w.left.DI), report.Time(w.minutes), report.Odds(w.chance))
@@ -202,6 +206,9 @@ func (m Model) pick(does keys.Action, msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 // takeWay puts a way out in force: the steps that follow become those of its plan.
 func (m Model) takeWay(code string) (screen.Screen, tea.Cmd) {
 	m.picker = nil
+	if code == readAgain {
+		return m.ask(aReading), nil
+	}
 	for _, w := range m.ways {
 		if w.code != code {
 			continue

@@ -146,7 +146,7 @@ func (m Model) gallons(v quantity.Volume) string {
 
 func (m Model) bedWords() string {
 	left := m.leftWords()
-	if left == "" {
+	if left == "" || m.odd {
 		return ""
 	}
 	return "Left in the bed: " + left
@@ -155,7 +155,7 @@ func (m Model) bedWords() string {
 // endWords is what the bed will give at the end, if this flow goes on.
 func (m Model) endWords() string {
 	if m.odd {
-		return "No bed like this would show that: see to pen, scale and bypass, then " + m.th.Key("r", "reading") + " again."
+		return m.doubtWords()
 	}
 	end, given := m.u.Outlook.End.Get()
 	if !given || m.state.ToRun().DI <= 0 {
@@ -166,12 +166,6 @@ func (m Model) endWords() string {
 		words += ", limit " + report.PPM(limit.Number)
 	}
 	return words + "; lasts: chance " + m.chanceWords()
-}
-
-// oddWords tell of a reading that no bed like this one would show.
-func (m Model) oddWords() string {
-	reading, _ := m.state.Reading.Get()
-	return reading.String() + " is not believed: no bed like this would show it, and the chances leave it out. See to pen, scale and bypass."
 }
 
 func (m Model) nextWords() string {
@@ -275,6 +269,9 @@ func (m Model) afterwards() []string {
 		return []string{"Written into the log. The bed could not be looked at: " + err.Error()}
 	}
 	told = append(told, m.bedLeftWords(plan))
+	if plan.InDoubt() {
+		told = append(told, "That holds only without the last reading in the log, which fits no bed like this: see to pen, scale and bypass, and read again.")
+	}
 	if ahead.Used > 0 {
 		told = append(told, fmt.Sprintf("Learned from %s of this fill: the bed holds %s.", readings(ahead.Used), report.OfRating(ahead.Factor)))
 	} else {
