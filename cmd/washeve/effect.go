@@ -10,6 +10,7 @@ import (
 
 	"washeve/model"
 	"washeve/model/quantity"
+	"washeve/planner"
 )
 
 // enough refuses an entry of which nothing is stated: it would end a fill, or count
@@ -94,14 +95,24 @@ func bedOf(body model.Body) (model.Wash, bool) {
 	return model.Wash{}, false
 }
 
-// tellSlip tells on stderr what is so odd about an entry that it looks like a slip of the
-// hand. Nobody can be asked: it is written all the same.
-func (p *program) tellSlip(lib library, body model.Body) {
+// tellOdd tells on stderr what is so odd about an entry that it looks like a slip of the
+// hand. Nobody can be asked: it is written all the same. Wrong is the id of the entry whose
+// place it takes, "" where it is a new one.
+func (p *program) tellOdd(lib library, e model.Entry, wrong string) {
+	p.tellSlip(lib, e.Body, wrong)
+	if e.At.Compare(model.MomentOf(p.now())) > 0 {
+		fmt.Fprintf(p.errs, "warning: %s is still to come, and the log holds what was done. It is written all the same.\n", e.At.Full())
+	}
+}
+
+// tellSlip tells where a bed can hardly have shown or given what an entry says. The entry
+// whose place it takes is left out of what is known of the bed.
+func (p *program) tellSlip(lib library, body model.Body, wrong string) {
 	wash, about := bedOf(body)
 	if !about {
 		return
 	}
-	plan, err := p.makePlan(lib, wash)
+	plan, err := p.planWithout(wrong, lib, wash)
 	if err != nil {
 		return
 	}
@@ -112,6 +123,17 @@ func (p *program) tellSlip(lib library, body model.Body) {
 	if note, odd := plan.Slip(&lib.Rig, body); odd {
 		fmt.Fprintf(p.errs, "warning: %s It is written all the same.\n", note.Text(sys))
 	}
+}
+
+// planWithout plans a wash as if an entry had not been written; "" leaves none out.
+func (p *program) planWithout(id string, lib library, wash model.Wash) (planner.Plan, error) {
+	b, err := p.openBook()
+	if err != nil {
+		return planner.Plan{}, err
+	}
+	b.example = lib.example
+	b.log = slices.DeleteFunc(slices.Clone(b.log), func(e model.Entry) bool { return e.ID == id })
+	return b.plan(lib.Rig, lib.Places, wash)
 }
 
 // left is what the bed of an entry has left by the log as it stands; not given where

@@ -109,10 +109,7 @@ func (p *program) writeEntry(kind model.Kind, stated statedBy) error {
 	if err := p.complete(&entry, lib, stated); err != nil {
 		return err
 	}
-	p.tellSlip(lib, entry.Body)
-	if entry.At.Compare(model.MomentOf(p.now())) > 0 {
-		fmt.Fprintf(p.errs, "warning: %s is still to come, and the log holds what was done. It is written all the same.\n", entry.At.Full())
-	}
+	p.tellOdd(lib, entry, "")
 	before := p.left(lib, entry.Body)
 	faults, err := p.journal().Append(entry)
 	p.tell(faults)

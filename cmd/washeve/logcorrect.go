@@ -65,13 +65,15 @@ func (p *program) correct(id string, stated statedBy) error {
 	if e.ID, err = model.NewID(e.At, rand.Reader); err != nil {
 		return err
 	}
-	if err := fits(log, e, stated); err != nil {
+	now, err := fits(log, e, stated)
+	if err != nil {
 		return err
 	}
 	if err := named(&e, lib); err != nil {
 		return err
 	}
-	before := p.left(lib, wrong.Body)
+	p.tellOdd(lib, now, wrong.ID)
+	before := p.left(lib, now.Body)
 	faults, err := p.journal().Append(e)
 	p.tell(faults)
 	if err != nil {
@@ -80,16 +82,16 @@ func (p *program) correct(id string, stated statedBy) error {
 	if err := p.wrote(e); err != nil {
 		return err
 	}
-	return p.tellEffect(lib, model.Entry{ID: e.ID, Body: wrong.Body}, before)
+	return p.tellEffect(lib, model.Entry{ID: e.ID, Body: now.Body}, before)
 }
 
 // fits checks that a correction goes with the entry that it is about, and leaves nothing in
-// it that cannot be.
-func fits(log model.Log, correction model.Entry, stated statedBy) error {
+// it that cannot be. It gives the entry as it then counts.
+func fits(log model.Log, correction model.Entry, stated statedBy) (now model.Entry, err error) {
 	all := model.Merge(log, model.Log{correction})
 	for _, f := range all.Faults() {
 		if f.ID == correction.ID {
-			return wrongf("nothing was written: it %s", f.Problem)
+			return now, wrongf("nothing was written: it %s", f.Problem)
 		}
 	}
 	of := correction.Body.(*model.Correction).Of
@@ -97,12 +99,12 @@ func fits(log model.Log, correction model.Entry, stated statedBy) error {
 		switch {
 		case row.Entry.ID != of:
 		case row.Standing == model.Struck:
-			return wrongf("nothing was written: the entry %s is struck out", of)
+			return now, wrongf("nothing was written: the entry %s is struck out", of)
 		default:
-			if faults := row.Now.Faults(); len(faults) > 0 {
-				return stated.lacksOrErrs(&row.Now, faults[0])
+			if now = row.Now; len(now.Faults()) > 0 {
+				return now, stated.lacksOrErrs(&now, now.Faults()[0])
 			}
 		}
 	}
-	return nil
+	return now, nil
 }

@@ -76,12 +76,7 @@ func (p *program) wash(lib library, args []string) (model.Wash, error) {
 
 // makePlan plans a wash with what the log teaches.
 func (p *program) makePlan(lib library, wash model.Wash) (planner.Plan, error) {
-	b, err := p.openBook()
-	if err != nil {
-		return planner.Plan{}, err
-	}
-	b.example = lib.example
-	return b.plan(lib.Rig, lib.Places, wash)
+	return p.planWithout("", lib, wash)
 }
 
 // shortenedPlan is a plan that also says which other washes the bed is to give water to
