@@ -25,29 +25,29 @@ type dayForm struct{ year, month, day int } // the year is 0 where none is said
 // formOf reads "06-12", "jun 12", "12 June" and "June 12, 2026", in small letters.
 func formOf(word string) (dayForm, bool) {
 	if p := monthFirst.FindStringSubmatch(word); p != nil {
-		return dayForm{month: number10(p[1]), day: number10(p[2])}, true
+		return dayForm{month: numberOf(p[1]), day: numberOf(p[2])}, true
 	}
 	p := monthNamed.FindStringSubmatch(strings.Join(strings.Fields(word), " "))
 	if p == nil {
 		return dayForm{}, false
 	}
 	month := monthOf(p[1] + p[4])
-	return dayForm{number10(p[5]), month, number10(p[2] + p[3])}, month > 0
+	return dayForm{numberOf(p[5]), month, numberOf(p[2] + p[3])}, month > 0
 }
 
 // monthOf is the number of a month by its name, or by three letters of it and more; 0 of
 // any other word.
 func monthOf(word string) int {
 	for m := time.January; m <= time.December; m++ {
-		if len(word) >= 3 && strings.HasPrefix(strings.ToLower(m.String()), word) || m == time.September && word == "sept" {
+		if len(word) >= 3 && strings.HasPrefix(strings.ToLower(m.String()), word) {
 			return int(m)
 		}
 	}
 	return 0
 }
 
-// number10 is a number of a few digits, 0 where there are none.
-func number10(digits string) int {
+// numberOf is the number of a few digits, 0 where there are none.
+func numberOf(digits string) int {
 	n, _ := strconv.Atoi(digits)
 	return n
 }
@@ -77,13 +77,13 @@ func slashedDay(word string) (reason, write string, whole bool) {
 	p, q := yearFirst.FindStringSubmatch(word), slashed.FindStringSubmatch(word)
 	switch {
 	case p != nil:
-		a = dayForm{number10(p[1]), number10(p[2]), number10(p[3])}
+		a = dayForm{numberOf(p[1]), numberOf(p[2]), numberOf(p[3])}
 	case q != nil:
-		year := number10(q[3])
+		year := numberOf(q[3])
 		if len(q[3]) == len("26") {
 			year += 2000
 		}
-		a = dayForm{year, number10(q[1]), number10(q[2])}
+		a = dayForm{year, numberOf(q[1]), numberOf(q[2])}
 		b = dayForm{year, a.day, a.month}
 	default:
 		return "", "", false

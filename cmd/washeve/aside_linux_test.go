@@ -58,6 +58,8 @@ func TestWhatCanBeKeptAsideIs(t *testing.T) {
 	require.Equal(t, []string{"washes/other.toml.bak-1"}, copies)
 	assert.Contains(t, read(t, filepath.Join(work.keep.Dir(), copies[0])), `name = "another"`)
 	told := notAside(copies, lost).Error()
+	assert.Contains(t, told, "since not all of it could be kept in copies: ")
+	assert.Contains(t, notAside(nil, lost).Error(), "since no copy of it could be kept: ")
 	assert.True(t, strings.HasSuffix(told, "; what could be kept is in washes/other.toml.bak-1"), told)
 
 	copies, lost = k.aside()

@@ -122,11 +122,11 @@ func (k *keeper) aside() (copies []string, lost error) {
 // notAside says why nothing is read anew: of what is here no copy could be kept, or not of
 // all of it.
 func notAside(copies []string, lost error) error {
-	kept := ""
-	if len(copies) > 0 {
-		kept = "; what could be kept is in " + someOf(copies)
+	const stays = "nothing was read anew, and what is here stays, since "
+	if len(copies) == 0 {
+		return fmt.Errorf(stays+"no copy of it could be kept: %w", lost)
 	}
-	return fmt.Errorf("nothing was read anew, and what is here stays, since no copy of it could be kept: %w%s", lost, kept)
+	return fmt.Errorf(stays+"not all of it could be kept in copies: %w; what could be kept is in %s", lost, someOf(copies))
 }
 
 // asideTo saves every trip in a store of copies.
