@@ -33,7 +33,7 @@ func (p *Plan) WarnOfOthers(rig model.Rig, places model.Places, wash model.Wash,
 			continue
 		}
 		c.past = past
-		m := undated(c, p.stood)
+		m := undated(c, p.stood) // on another bed too, as if this bed's stand were its: only its hours are used
 		name := strings.ReplaceAll(cmp.Or(o.Name, "a wash"), "%", "%%")
 		if theirs := m.hours(); on == wash.Date.Or(today) && mine.overlap(theirs) {
 			atOnce = append(atOnce, name+", "+theirs.String())
@@ -51,8 +51,9 @@ func (p *Plan) WarnOfOthers(rig model.Rig, places model.Places, wash model.Wash,
 	}
 }
 
-// hours are from when to when a wash is at work, since its day began. The zero value is
-// of one that states no start: it overlaps with none.
+// hours are from when to when a wash is at work, since its day began: those past midnight
+// are not looked at beside the next day's. The zero value is of one that states no start:
+// it overlaps with none.
 type hours struct{ from, to quantity.Duration }
 
 func hoursFrom(start quantity.Opt[model.TimeOfDay], takes quantity.Duration) hours {
