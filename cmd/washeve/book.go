@@ -32,6 +32,7 @@ type book struct {
 	read     bool          // log holds what the file does
 	stamp    journal.Stamp // of the file when it was last read
 	there    bool          // the file was, at some reading
+	lost     bool          // nothing of the file could be read last
 	faults   []fault.Fault
 	heard    []fault.Fault // of them, what cannot be read and was told
 	told     bool          // that the log cannot be used

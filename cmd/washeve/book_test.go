@@ -209,18 +209,22 @@ func TestALogThatBecomesUnreadableIsToldWhenItIsFound(t *testing.T) {
 	b.load()
 	entries := len(b.Log())
 	newer := bytes.Replace(whole, []byte("format = 1\n"), []byte("format = 9\n"), 1)
+	const before = "The log cannot be read any more; the answer is by what was read before: log.toml:"
 	for _, c := range []struct {
 		spoil func() error
+		lacks string
 		told  string
 		held  int
 	}{
-		{func() error { return os.WriteFile(path, newer, 0o600) }, "format = 9", entries},
-		{func() error { return os.WriteFile(path, append(bytes.Clone(whole), "nonsense\n"...), 0o600) }, "cannot be read", entries - 1},
-		{func() error { return os.Remove(path) }, "was here, and is gone", entries},
+		{func() error { return os.WriteFile(path, newer, 0o600) }, before, "format = 9", entries},
+		{func() error { return os.WriteFile(path, append(bytes.Clone(whole), "nonsense\n"...), 0o600) }, "Not all of the log can be read; the answer is by what could be. Mend this line: log.toml:", "cannot be read", entries - 1},
+		{func() error { return os.Remove(path) }, before, "was here, and is gone", entries},
 	} {
 		require.NoError(t, c.spoil())
 		assert.Nil(t, b.fresh(), "nothing new is learned")
-		assert.Contains(t, b.unheard(), c.told)
+		told := b.unheard()
+		assert.True(t, strings.HasPrefix(told, c.lacks), told)
+		assert.Contains(t, told, c.told)
 		assert.Len(t, b.Log(), entries)
 		assert.Nil(t, b.fresh())
 		assert.Empty(t, b.unheard(), "once")
@@ -258,6 +262,8 @@ func TestALogThatCannotBeUsedIsToldOnce(t *testing.T) {
 	b.past(lib.Rig, lib.Places)
 	told := b.learn()().(entry.Learned)
 	require.ErrorContains(t, told.Err, "log.toml:1")
+	b.renew()
+	assert.Contains(t, b.unheard(), "The log cannot be read, and the answer is without it. Mend this line: log.toml:1")
 	b.past(lib.Rig, lib.Places)
 	for cmd := b.learn(); cmd != nil; cmd = b.learn() {
 		assert.NoError(t, cmd().(entry.Learned).Err)

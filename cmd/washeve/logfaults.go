@@ -22,6 +22,7 @@ func (b *book) meets(r reading) {
 	} else if b.there {
 		faults = append(faults, fault.Fault{File: logFile, Severity: fault.Error, Problem: "was here, and is gone; put it back, or what is written from now on begins a new log"})
 	}
+	b.lost = unusable(r.log, faults)
 	stays := func(f fault.Fault) bool { return f.Severity == fault.Notice && !slices.Contains(faults, f) }
 	b.faults = append(only(b.faults, stays), faults...)
 }
@@ -63,7 +64,19 @@ func (b *book) unheard() string {
 	if n := len(broken) - 1; n > 0 {
 		more = fmt.Sprintf(" (and %d more)", n)
 	}
-	return fmt.Sprintf("Not all of the log can be read; the answer is by what could be. Mend this line%s: %s", more, broken[0].Error())
+	return b.lack() + more + ": " + broken[0].Error()
+}
+
+// lack is how much of the log cannot be read, and what the answer is by then. The book is
+// locked.
+func (b *book) lack() string {
+	switch {
+	case !b.lost:
+		return "Not all of the log can be read; the answer is by what could be. Mend this line"
+	case len(b.log) > 0:
+		return "The log cannot be read any more; the answer is by what was read before"
+	}
+	return "The log cannot be read, and the answer is without it. Mend this line"
 }
 
 // tell ends the news of the last work. It gives, once, why the log cannot be
