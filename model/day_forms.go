@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"fmt"
 	"regexp"
+	"slices"
 	"strconv"
 	"strings"
 	"time"
@@ -66,37 +67,43 @@ func (f dayForm) String() string {
 	return fmt.Sprintf("%04d-%02d-%02d", f.year, f.month, f.day)
 }
 
-// named is the form with its day in words: "06-12 (12 June)".
-func (f dayForm) named() string { return fmt.Sprintf("%s (%d %s)", f, f.day, time.Month(f.month)) }
+// offered are forms as they are written right, each with its time of the day and with its
+// day in words: "06-12 8:00 (12 June)"; the clock is "" where none goes with them.
+func offered(forms []dayForm, clock string) string {
+	texts := make([]string, len(forms))
+	for i, f := range forms {
+		texts[i] = fmt.Sprintf("%s (%d %s)", strings.TrimSpace(f.String()+" "+clock), f.day, time.Month(f.month))
+	}
+	return strings.Join(texts, " or ")
+}
 
-// slashedDay tells of a text with slashes or points why it is not read, and how the day is
-// written that it may mean: both where month and day could be either way about, since
-// people differ in which comes first; whole tells that its year is said. "" of any other text.
-func slashedDay(word string) (reason, write string, whole bool) {
-	var a, b dayForm
+// slashedDay tells of a text with slashes or points why it is not read, and which days it
+// may mean: both where month and day could be either way about, since people differ in
+// which comes first; none where two digits may be the year or the day. "" of any other text.
+func slashedDay(word string) (reason string, meant []dayForm) {
+	var ways []dayForm
 	p, q := yearFirst.FindStringSubmatch(word), slashed.FindStringSubmatch(word)
 	switch {
 	case p != nil:
-		a = dayForm{numberOf(p[1]), numberOf(p[2]), numberOf(p[3])}
-	case q != nil:
-		year := numberOf(q[3])
-		if len(q[3]) == len("26") {
-			year += 2000
-		}
-		a = dayForm{year, numberOf(q[1]), numberOf(q[2])}
-		b = dayForm{year, a.day, a.month}
+		ways = []dayForm{{numberOf(p[1]), numberOf(p[2]), numberOf(p[3])}}
+	case q == nil:
+		return "", nil
+	case len(q[3]) == len("26"):
+		return "has a year of two digits", nil
 	default:
-		return "", "", false
+		year, a, b := numberOf(q[3]), numberOf(q[1]), numberOf(q[2])
+		ways = []dayForm{{year, a, b}, {year, b, a}}
 	}
-	whole = a.year > 0
-	const unread = "is not read with slashes or points"
-	switch {
-	case a != b && a.real() && b.real():
-		return "may be either of two days", a.named() + " or " + b.named(), whole
-	case a.real():
-		return unread, a.named(), whole
-	case b.real():
-		return unread, b.named(), whole
+	for _, f := range ways {
+		if f.real() && !slices.Contains(meant, f) {
+			meant = append(meant, f)
+		}
 	}
-	return "", "", false
+	switch len(meant) {
+	case 0:
+		return "", nil
+	case 1:
+		return "is not read with slashes or points", meant
+	}
+	return "may be either of two days", meant
 }

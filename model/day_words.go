@@ -1,6 +1,7 @@
 package model
 
 import (
+	"cmp"
 	"errors"
 	"strings"
 	"time"
@@ -81,8 +82,8 @@ func dayInWords(text string, r dayRule) (Date, error) {
 	if d, err := ParseDate(text); err == nil {
 		return d, nil
 	}
-	if reason, write, _ := slashedDay(word); reason != "" {
-		r.like = write
+	if reason, meant := slashedDay(word); reason != "" {
+		r.like = cmp.Or(offered(meant, ""), r.like)
 		return wrong(reason)
 	}
 	return wrong(noDay)
@@ -140,8 +141,12 @@ func PastMoment(text string, now time.Time) (Moment, error) {
 		}
 	case errors.As(err, &wrong) && wrong.Reason != noDay:
 		wrong.What = "moment"
-		if wrong.Example == pastDays {
+		switch {
+		case wrong.Example == pastDays:
 			wrong.Example = PastMoments
+		case clockReads(clock): // behind a day that is offered in other signs
+			_, meant := slashedDay(word)
+			wrong.Example = offered(meant, clock)
 		}
 		return Moment{}, wrong
 	}
@@ -150,6 +155,11 @@ func PastMoment(text string, now time.Time) (Moment, error) {
 		wrong.Example = PastMoments
 	}
 	return m, err
+}
+
+func clockReads(text string) bool {
+	_, err := ParseTimeOfDay(text)
+	return err == nil
 }
 
 // dayAndClock parts a moment behind its day, which may be of up to three words.

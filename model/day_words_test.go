@@ -34,7 +34,7 @@ func TestADayToComeIsTypedInWords(t *testing.T) {
 	}
 	for text, want := range map[string]string{
 		"11/30": `"11/30" is not read with slashes or points; write the date like 11-30 (30 November)`, "30/11": "write the date like 11-30 (30 November)", "30.11.": "write the date like 11-30 (30 November)",
-		"11/30/26": "write the date like 2026-11-30 (30 November)", "2026/11/03": "write the date like 2026-11-03 (3 November)", "4/4": "write the date like 04-04 (4 April)", "2/29": "write the date like 02-29 (29 February)",
+		"26/6/12": `"26/6/12" has a year of two digits; write the date like 2026-06-12, 06-12, tomorrow or fri`, "11/30/26": "has a year of two digits; write the date like 2026-06-12, ", "2026/11/03": "write the date like 2026-11-03 (3 November)", "4/4": "write the date like 04-04 (4 April)", "2/29": "write the date like 02-29 (29 February)",
 		"03/04": `"03/04" may be either of two days; write the date like 03-04 (4 March) or 04-03 (3 April)`, "3/4/2027": "write the date like 2027-03-04 (4 March) or 2027-04-03 (3 April)",
 	} {
 		_, err := ComingDay(text, saturday, saturday)
@@ -103,9 +103,12 @@ func TestAPastMomentIsTypedInWords(t *testing.T) {
 	require.NoError(t, err)
 	assert.Equal(t, "Sat 2026-11-28 12:00", m.Full(), "noon, once it is past")
 	for text, want := range map[string]string{
-		"tomorrow 8:00": `"tomorrow" is still to come; write the moment like 2026-06-12 08:15, yesterday 19:30 or fri`,
-		"fri noonish":   `"fri noonish" is no moment; write the moment like 2026-06-12 08:15, yesterday 19:30 or fri`,
-		"11/27 8:00":    `"11/27" is not read with slashes or points; write the moment like 11-27 (27 November)`,
+		"tomorrow 8:00":    `"tomorrow" is still to come; write the moment like 2026-06-12 08:15, yesterday 19:30 or fri`,
+		"fri noonish":      `"fri noonish" is no moment; write the moment like 2026-06-12 08:15, yesterday 19:30 or fri`,
+		"11/27 8:00":       `"11/27" is not read with slashes or points; write the moment like 11-27 8:00 (27 November)`,
+		"2026/06/12 14:00": "write the moment like 2026-06-12 14:00 (12 June)", "3/4/2026 2 pm": "write the moment like 2026-03-04 2 pm (4 March) or 2026-04-03 2 pm (3 April)",
+		"11/27": "write the moment like 11-27 (27 November)", "11/27 25:00": "write the moment like 11-27 (27 November)",
+		"26/6/12 14:00": `"26/6/12" has a year of two digits; write the moment like 2026-06-12 08:15, yesterday 19:30 or fri`,
 		"fri 25:00":     "is no moment", "": "is no moment", "1890-01-01 08:00": "is no",
 	} {
 		_, err := PastMoment(text, morning)

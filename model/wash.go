@@ -50,10 +50,11 @@ func ParseDate(text string) (Date, error) {
 	t, err := time.Parse(time.DateOnly, strings.TrimSpace(text))
 	if err != nil || t.Year() < 1990 || t.Year() > 2200 {
 		wrong := &quantity.ParseError{What: "date", Text: text, Reason: noDay, Example: "2026-06-12"}
-		if reason, write, whole := slashedDay(strings.TrimSpace(text)); whole {
-			wrong.Reason, wrong.Example = reason, write
-		} else if reason != "" {
+		if reason, meant := slashedDay(strings.TrimSpace(text)); reason != "" {
 			wrong.Reason = reason
+			if len(meant) > 0 && meant[0].year > 0 {
+				wrong.Example = offered(meant, "")
+			}
 		}
 		return Date{}, wrong
 	}
