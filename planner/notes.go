@@ -55,7 +55,7 @@ func (p *Plan) tellBed(l *ledger, c chosen, r resin, a asked) {
 
 func (p *Plan) tellFlow(l *ledger, c chosen, chain plumbing, at flow.Operating) {
 	if held := p.Cap.Held(); p.Sprayer.OpenHose > held.Flow {
-		l.warn("open-hose", "An open hose would push %s through the bed, over the cap of %s: never fill buckets from it wide open.", quantity.ValueOf(p.Sprayer.OpenHose), quantity.AtMost(held.Flow))
+		l.warn("open-hose", "Over the cap of %s: an open hose pushes %s through the bed. Never fill buckets so.", quantity.AtMost(held.Flow), quantity.ValueOf(p.Sprayer.OpenHose))
 	}
 	if !p.Sprayer.Enough {
 		l.warnings = append(l.warnings, at.Why)

@@ -41,7 +41,7 @@ func Plan() planner.Plan {
 		Claim: &planner.Claim{Stated: 1500 * quantity.Gallon, Implied: quantity.HardnessOf(57), Here: 285 * quantity.Gallon},
 		Limit: ppm(10), Target: ppm(10), Drip: planner.Drip{Pause: 60, Longer: 120, Saves: 5 * quantity.Gallon},
 		Warnings: []planner.Note{
-			{Code: "open-hose", Format: "An open hose would push %s through the bed: never fill buckets from it.", Values: []quantity.Value{quantity.ValueOf(9 * quantity.GPM)}},
+			{Code: "open-hose", Format: "Over the cap of %s: an open hose pushes %s through the bed. Never fill buckets so.", Values: []quantity.Value{quantity.ValueOf(2.5 * quantity.GPM), quantity.ValueOf(9 * quantity.GPM)}},
 			{Code: "silica", Format: "Silica bites glass."},
 		},
 		Cautions:    []planner.Note{{Code: "estimate", Format: "The pen in the stream decides."}, {Code: "frost", Format: "Drain before frost."}},
