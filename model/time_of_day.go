@@ -28,7 +28,7 @@ func (t TimeOfDay) String() string {
 // Minutes since the clock showed 00:00.
 func (t TimeOfDay) Minutes() int { return 60*t.Hour + t.Minute }
 
-// ParseTimeOfDay reads "7:30", "07:30", "7:30 pm", "7 am", "noon" or
+// ParseTimeOfDay reads "7:30", "07:30", "7.30", "7:30 pm", "7 am", "noon" or
 // "midnight". Errors are of type [*quantity.ParseError].
 func ParseTimeOfDay(text string) (TimeOfDay, error) {
 	fail := func(reason string) (TimeOfDay, error) {
@@ -44,7 +44,7 @@ func ParseTimeOfDay(text string) (TimeOfDay, error) {
 		return TimeOfDay{}, nil
 	}
 	rest, half := cutHalf(rest)
-	hourText, minuteText, colon := strings.Cut(rest, ":")
+	hourText, minuteText, colon := strings.Cut(strings.Replace(rest, ".", ":", 1), ":")
 	if !colon && half == "" {
 		return fail("has neither minutes nor am or pm")
 	}

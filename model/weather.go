@@ -72,7 +72,7 @@ func (w *Wash) dayFields() []Field {
 		measure("low", "low of the day", "lowest temperature of the air, from the forecast", "58 F", "-60 F", "130 F", &w.Low),
 		measure("high", "high of the day", "highest temperature of the air, from the forecast", "86 F", "-60 F", "130 F", &w.High),
 		measure("humidity", "humidity", "relative humidity, from the forecast; the day's mean where its hour is left out", "35 %", "1 %", "100 %", &w.Humidity),
-		field("humidity_at", "hour of the humidity", "when the air is so humid", "15:00", &w.HumidityAt, ParseTimeOfDay, TimeOfDay.String),
+		field("humidity_at", "hour of humidity", "when the air is so humid", "15:00", &w.HumidityAt, ParseTimeOfDay, TimeOfDay.String),
 		measure("dew_point", "dew point", "from the forecast; taken before the humidity", "45 F", "-60 F", "100 F", &w.DewPoint),
 		measure("wind", "wind", "from the forecast, which is for 10 m above open ground", "6 mph", "0 mph", "60 mph", &w.Wind),
 		choice("sky", "sky", "cloud: few is up to 2 eighths, scattered 3 to 4, broken 5 to 7", Skies(), &w.Sky),

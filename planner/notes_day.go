@@ -24,7 +24,7 @@ func assumeDay(l *ledger, c chosen) {
 	if !w.DewPoint.Given() {
 		stated(l, "humidity", w.Humidity)
 		if w.Humidity.Given() {
-			takeWords(l, "hour of the humidity", hourWords(w.HumidityAt), "mean of the day", practice("forecasts give it for the day"))
+			takeWords(l, "hour of humidity", hourWords(w.HumidityAt), "day's mean", practice("forecasts give it for the day"))
 		}
 	}
 	stated(l, "wind", w.Wind)

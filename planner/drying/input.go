@@ -201,7 +201,7 @@ func (in Input) assumed() []string {
 	take(slices.ContainsFunc(in.Faces, func(f Face) bool { return f.Colour == "" }), "colour (mid)")
 	take(w.Sky == "", "sky (clear)")
 	take(!in.Elevation.Given(), "elevation (sea level)")
-	take(!w.DewPoint.Given() && w.Humidity.Given() && !w.HumidityAt.Given(), "hour of the humidity (day's mean)")
+	take(!w.DewPoint.Given() && w.Humidity.Given() && !w.HumidityAt.Given(), "hour of humidity (day's mean)")
 	return words
 }
 

@@ -152,6 +152,23 @@ func TestTypingIsChecked(t *testing.T) {
 	assert.Empty(t, p.start())
 }
 
+// Why a text is not taken is told whole, with what would be right, also where the line of
+// the text has no room for it.
+func TestWhyATextIsNotTakenIsToldWhole(t *testing.T) {
+	p := play(t, ours(), "s ctrl+u '25:70' enter")
+	assert.Contains(t, flat(p.Seen()), `Not taken: is past the end of the day; write it like "7:30", "7:30 pm" or "19:30".`)
+	assert.Contains(t, p.Seen(), "start 25:70_\n")
+	p.Keys("ctrl+u '7.30' enter")
+	assert.Contains(t, p.Seen(), "› 07:30 to ")
+	p.Keys("n ctrl+u 'nowhere'")
+	assert.Regexp(t, `heading nowhere_  is neither a compass word nor degrees\.\n`, p.Seen(), "a whole clause while it is typed")
+	p.Keys("enter")
+	assert.Contains(t, flat(p.Seen()), `heading nowhere_ Not taken: is neither a compass word nor degrees; write it like "north-east", "NE", "45 deg" or "nose to the north-east"; east stays.`)
+}
+
+// flat is a screen as one line.
+func flat(seen string) string { return strings.Join(strings.Fields(seen), " ") }
+
 func TestUndoAndRedo(t *testing.T) {
 	p := play(t, ours(), "u")
 	assert.Contains(t, p.Seen(), "Not now: there is nothing to undo.")

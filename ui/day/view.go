@@ -20,7 +20,7 @@ func (m Model) View(size layout.Size) string {
 		{At: r.Title, Lines: []string{m.titleLine(r.Title.W)}},
 		{At: r.Weather, Lines: []string{m.weatherLine(r.Weather.W)}},
 		{At: r.Answer, Lines: m.answerLines(r.Answer)},
-		{At: r.Status, Lines: []string{m.statusLine(r.Status.W)}},
+		{At: r.Status, Lines: m.statusLines(r.Status.W)},
 		{At: r.Hint, Lines: []string{keys.Hint(m.hints(), m.th, r.Hint.W)}},
 	}
 	if d := m.day(); d != nil {
@@ -38,7 +38,13 @@ func (m Model) rects() layout.DayRects {
 	if m.day() != nil {
 		lines = m.strip().Height()
 	}
-	return layout.Day(m.size, lines)
+	r := layout.Day(m.size, lines)
+	more := min(len(m.statusLines(r.Status.W)), r.Answer.H) - 1
+	if more > 0 {
+		r.Status.Y, r.Status.H = r.Status.Y-more, r.Status.H+more
+		r.Answer.H, r.Compass.H = r.Answer.H-more, max(r.Compass.H-more, 0)
+	}
+	return r
 }
 
 // strip is the picture of the day; there must be one.
@@ -95,9 +101,9 @@ func (m Model) hints() []keys.Binding {
 	return append(hints, m.keepKeys()[:2]...)
 }
 
-func (m Model) statusLine(width int) string {
+func (m Model) statusLines(width int) []string {
 	if m.edit != nil {
-		return m.editLine(width)
+		return m.editLines(width)
 	}
 	text, ink := m.status, m.th.Text
 	if m.alarm {
@@ -115,7 +121,7 @@ func (m Model) statusLine(width int) string {
 	if text == "" && m.day() != nil {
 		text, ink = "Date, weather and place are stated under Day in the plan: "+m.toFill()+".", m.th.Muted
 	}
-	return ink.On(strings.Join(cells.Clauses(cells.Safe(text), width, 1, m.th.Marks.More), ""))
+	return []string{ink.On(strings.Join(cells.Clauses(cells.Safe(text), width, 1, m.th.Marks.More), ""))}
 }
 
 // pastWords say that the day of the wash is over, and what to do; "" where it is not.
@@ -128,8 +134,9 @@ func (m Model) pastWords() string {
 	return ""
 }
 
-// editLine is what is being typed, and what is wrong with it.
-func (m Model) editLine(width int) string {
+// editLines are what is being typed, and what is wrong with it: while it is typed behind it,
+// and whole where it was not taken, with lines of its own where it has no room there.
+func (m Model) editLines(width int) []string {
 	f := fieldOf(&m.first, m.editAt)
 	head := f.Label + " "
 	room := min(width-cells.Width(head), 28)
@@ -141,9 +148,13 @@ func (m Model) editLine(width int) string {
 	case m.edit.Says() != "":
 		says, ink = m.edit.Says(), m.edit.Ink(m.th)
 	}
-	used := cells.Width(line)
-	if rest := width - used - 2; rest > 0 {
-		line += "  " + ink.On(cells.Clip(cells.Safe(says), rest, m.th.Marks.More))
+	says = cells.Safe(says)
+	rest := width - cells.Width(line) - 2
+	if m.alarm && cells.Width(says) > rest {
+		return append([]string{line}, m.wrapped(says, ink, width)...)
 	}
-	return line
+	if rest > 0 {
+		line += "  " + ink.On(strings.Join(cells.Clauses(says, rest, 1, m.th.Marks.More), ""))
+	}
+	return []string{line}
 }
