@@ -290,7 +290,7 @@ func TestWhatIsPastIsSaidFirst(t *testing.T) {
 
 // What a person stated is told as stated, and where.
 func TestWhatIsStatedIsToldAsStated(t *testing.T) {
-	said := saidIn(t, t.TempDir(), "fresh", "walk needed", "33 ft", "12 ft", "0.5 ft3", "210", "why scale of the ppm shown", "full", "list pushed")
+	said := saidIn(t, t.TempDir(), "fresh", "walk needed", "33 ft", "12 ft", "0.5 ft3", "210 ppm NaCl", "why scale of the ppm shown", "full", "list pushed")
 	assert.Contains(t, said, "YOURS     scale of the ppm shown: NaCl. you stated it")
 	assert.Regexp(t, `YOURS +scale of the ppm shown: NaCl`, said[strings.Index(said, "What this rests on"):])
 	assert.Contains(t, said, "slide-outs pushed: assumed in")
