@@ -43,6 +43,9 @@ func unsaved(t *testing.T) (k *keeper, work library, others []*stock.Kept) {
 // What waits for a save that failed is kept aside as well, and where one copy cannot be
 // made, the others are, and all is told.
 func TestWhatCanBeKeptAsideIs(t *testing.T) {
+	if !disktest.InChild(t) {
+		return
+	}
 	k, work, others := unsaved(t)
 	rig := filepath.Join(work.keep.Dir(), "rig.toml")
 	text, err := os.ReadFile(rig)

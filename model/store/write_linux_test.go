@@ -70,6 +70,9 @@ func TestNoRightToRead(t *testing.T) {
 
 // TestFullDisk meets a real limit in the middle of a write.
 func TestFullDisk(t *testing.T) {
+	if !disktest.InChild(t) {
+		return
+	}
 	s, lib := written(t)
 	before := text(t, s, "rig.toml")
 	setField(t, lib.Rig.Vehicles[0].Fields(), "length", "38 ft")

@@ -2,6 +2,7 @@ package disktest
 
 import (
 	"os"
+	"os/exec"
 	"os/signal"
 	"path/filepath"
 	"runtime"
@@ -41,8 +42,23 @@ func OpenFor(t *testing.T, dir string, mode os.FileMode) {
 	t.Cleanup(func() { _ = os.Chmod(dir, 0o700) })
 }
 
+// InChild runs a test once more in a process of its own, and tells whether this is that
+// one: [WithRoom] limits all files of a process, the test runner's own among them.
+func InChild(t *testing.T) bool {
+	t.Helper()
+	const mark = "DISKTEST_IN_CHILD"
+	if os.Getenv(mark) == t.Name() {
+		return true
+	}
+	cmd := exec.Command(os.Args[0], "-test.run=^"+t.Name()+"$")
+	cmd.Env = append(os.Environ(), mark+"="+t.Name())
+	out, err := cmd.CombinedOutput()
+	require.NoError(t, err, string(out))
+	return false
+}
+
 // WithRoom runs do where no file may grow over a number of bytes: a full disk.
-// The limit holds for all of the process.
+// The limit holds for all of the process, so a test asks [InChild] first.
 func WithRoom(t *testing.T, bytes int, do func()) {
 	t.Helper()
 	signal.Ignore(syscall.SIGXFSZ)

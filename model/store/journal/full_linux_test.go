@@ -2,7 +2,6 @@ package journal
 
 import (
 	"os"
-	"os/exec"
 	"path/filepath"
 	"syscall"
 	"testing"
@@ -15,24 +14,9 @@ import (
 	"washeve/model/store/fault"
 )
 
-// inChild runs the test once more in a process of its own, since a limit on the
-// size of files holds for all of a process, and tells whether this is that one.
-func inChild(t *testing.T) bool {
-	t.Helper()
-	const mark = "JOURNAL_TEST_LIMITED"
-	if os.Getenv(mark) != "" {
-		return true
-	}
-	cmd := exec.Command(os.Args[0], "-test.run=^"+t.Name()+"$")
-	cmd.Env = append(os.Environ(), mark+"=yes")
-	out, err := cmd.CombinedOutput()
-	require.NoError(t, err, string(out))
-	return false
-}
-
 // The disk fills up in the middle of an entry, at several places.
 func TestFullDisk(t *testing.T) {
-	if !inChild(t) {
+	if !disktest.InChild(t) {
 		return
 	}
 	path := newPath(t)
@@ -54,7 +38,7 @@ func TestFullDisk(t *testing.T) {
 }
 
 func TestFullDiskFromTheFirst(t *testing.T) {
-	if !inChild(t) {
+	if !disktest.InChild(t) {
 		return
 	}
 	path := newPath(t)
@@ -67,7 +51,7 @@ func TestFullDiskFromTheFirst(t *testing.T) {
 
 // A torn end that there is no room to set aside stays, and is told.
 func TestFullDiskWithATornEnd(t *testing.T) {
-	if !inChild(t) {
+	if !disktest.InChild(t) {
 		return
 	}
 	path := newPath(t)
