@@ -111,7 +111,9 @@ func TestContinuedInAnotherWindow(t *testing.T) {
 	s.sees("The bed lasts this wash")
 	program := childOf(t, s.cmd.Process.Pid)
 	t.Cleanup(func() { _ = syscall.Kill(program, syscall.SIGKILL) })
-	for _, size := range [][2]int{{60, 10}, {100, 30}, {80, 24}} {
+	// At 62 columns no line of the notice is as wide as the window: such a line is not erased
+	// behind its end, where the emulator's margin may hold what the last window drew.
+	for _, size := range [][2]int{{62, 10}, {100, 30}, {80, 24}} {
 		require.NoError(t, syscall.Kill(program, syscall.SIGTSTP))
 		becomes(t, program, "T")
 		drawn := len(s.output())
