@@ -115,7 +115,7 @@ func (a *Ahead) date(left Band[quantity.Volume], today model.Date) {
 		return
 	}
 	order := OrderBy(early, a.Lead)
-	a.Overdue = order.String() <= today.String()
+	a.Overdue = order.Compare(today) <= 0
 	if a.OrderBy = quantity.Some(order); a.Overdue {
 		a.OrderBy = quantity.Some(today)
 	}

@@ -69,11 +69,7 @@ func (a bedAnswer) lines(sys quantity.System) []string {
 	if ends, known := a.ahead.Ends.Get(); known {
 		lines = append(lines, fmt.Sprintf("At the present pace it ends about %s (%s to %s).", ends.P50, ends.P10, ends.P90))
 	}
-	if order, known := a.ahead.OrderBy.Get(); known {
-		when := "by " + order.String()
-		if a.ahead.Overdue {
-			when = "now"
-		}
+	if when := report.OrderWhen(a.ahead); when != "" {
 		lines = append(lines, fmt.Sprintf("Order resin %s; it takes %s to come.", when, quantity.Show(a.ahead.Lead, sys)))
 	}
 	if text := report.Cost(a.plan, sys); text != "" {

@@ -52,12 +52,12 @@ func (p *program) flushTold(s *model.Sample, lib library) error {
 		return nil
 	}
 	here := ""
-	if plan, err := p.makePlan(lib, model.Wash{Bed: s.Bed, Place: s.Place}); err == nil {
-		sys, err := p.system(lib.Rig)
-		if err != nil {
-			return err
-		}
-		here = fmt.Sprintf(" Here that is %s, %.0f s.", volumeText(plan.Flush.Volume, sys), plan.Flush.Duration.Seconds())
+	volume, takes, err := p.flushOf(s, lib)
+	switch {
+	case err != nil:
+		return err
+	case volume != "":
+		here = fmt.Sprintf(" Here that is %s, %.0f s.", volume, takes.Seconds())
 	}
 	return wrongf("was the standing water run out first?%s Say --flushed yes, or --flushed no for a first cup, which is kept and not used", here)
 }
@@ -69,16 +69,23 @@ func (p *program) noteFlush(e model.Entry, lib library) error {
 	if !is || s.Point != model.AfterBed || s.Flushed != model.Yes || s.FlushWater.Given() || s.SoFar.Given() {
 		return nil
 	}
-	volume := "4 gal"
-	if plan, err := p.makePlan(lib, model.Wash{Bed: s.Bed, Place: s.Place}); err == nil {
-		sys, err := p.system(lib.Rig)
-		if err != nil {
-			return err
-		}
-		volume = volumeText(plan.Flush.Volume, sys)
+	volume, _, err := p.flushOf(s, lib)
+	if err != nil {
+		return err
 	}
-	fmt.Fprintf(p.errs, "note: no gallons are counted for the flush, as where it is part of a wash. Where it was run for this reading alone: washeve log correct %s --flush-water %q\n", e.ID, volume)
+	fmt.Fprintf(p.errs, "note: no gallons are counted for the flush, as where it is part of a wash. Where it was run for this reading alone: washeve log correct %s --flush-water %q\n", e.ID, cmp.Or(volume, "4 gal"))
 	return nil
+}
+
+// flushOf is the water that a reading's flush asks for, in the person's units, and its time;
+// "" where no plan can be made to tell it.
+func (p *program) flushOf(s *model.Sample, lib library) (volume string, takes quantity.Duration, err error) {
+	plan, unplanned := p.makePlan(lib, model.Wash{Bed: s.Bed, Place: s.Place})
+	if unplanned != nil {
+		return "", 0, nil //nolint:nilerr // an entry is written without a plan as well
+	}
+	sys, err := p.system(lib.Rig)
+	return volumeText(plan.Flush.Volume, sys), plan.Flush.Duration, err
 }
 
 // bedOf is the bed that an entry is about and the place of its water, as a wash names

@@ -88,7 +88,7 @@ func (p Posterior) Outset() Outset { return p.outset }
 
 // AtAnyAge gives [EvenStates] states of one weight for a fill of which only a flushed reading
 // is known: every age from fresh to a little past spent is thought equally likely
-// before it, as in [States].
+// before it, as in [ByReading].
 func (o Outset) AtAnyAge(e Evidence) []State {
 	const (
 		tries  = 8 // candidates for each state

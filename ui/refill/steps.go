@@ -96,11 +96,7 @@ func (m Model) waiting() []line {
 		return []line{do("Slowing down does not bring a spent bed back: it reads the feed at any flow.")}
 	}
 	lines := []line{do("A flushed reading settles it better than a date: while it stays under " + m.plan.Limit.String() + " the resin is good.")}
-	if day, known := m.ahead.OrderBy.Get(); known {
-		when := "by " + day.String()
-		if m.ahead.Overdue {
-			when = "now"
-		}
+	if when := report.OrderWhen(m.ahead); when != "" {
 		lines = append(lines, do("Order new resin "+when+", and keep it sealed, cool and out of frost until it is needed."))
 	}
 	return append(lines, do(m.th.Key("Right", "next")+" goes on with the change; "+m.th.Key("esc", "back")+" leaves all as it is."))

@@ -31,6 +31,18 @@ func Aged(past *planner.BedPast, sys quantity.System) string {
 	return "Nobody said how old this fill is. By its readings it had given " + quantity.Show(before.P10, sys) + " to " + quantity.Show(before.P90, sys) + " before the log (8 in 10); state the gallons if you know them."
 }
 
+// OrderWhen says when resin is to be ordered: "now", or "by" a day; "" where no day is known.
+func OrderWhen(a planner.Ahead) string {
+	day, known := a.OrderBy.Get()
+	switch {
+	case !known:
+		return ""
+	case a.Overdue:
+		return "now"
+	}
+	return "by " + day.String()
+}
+
 // Moved says what the last reading did to the answer, and why; "" where that is little.
 func Moved(a planner.Ahead, sys quantity.System) string {
 	m, much := a.Moved.Get()
