@@ -3,21 +3,22 @@ package model
 import (
 	"cmp"
 	"fmt"
-	"regexp"
 	"slices"
 	"strconv"
 	"strings"
 	"time"
+
+	"washeve/model/pattern"
 )
 
 var (
 	// monthFirst is a day without its year, the month first as in a whole date.
-	monthFirst = regexp.MustCompile(`^(\d\d?)-(\d\d?)$`)
+	monthFirst = pattern.Of(`^(\d\d?)-(\d\d?)$`)
 	// monthNamed is a day with the name of its month, before or behind, with or without a year.
-	monthNamed = regexp.MustCompile(`^(?:([a-z]{3,9})\.? (\d\d?)|(\d\d?)\.? ([a-z]{3,9})\.?)(?:,? (\d{4}))?$`)
+	monthNamed = pattern.Of(`^(?:([a-z]{3,9})\.? (\d\d?)|(\d\d?)\.? ([a-z]{3,9})\.?)(?:,? (\d{4}))?$`)
 	// yearFirst and slashed are days with other signs between their numbers than ours.
-	yearFirst = regexp.MustCompile(`^(\d{4})[/.](\d\d?)[/.](\d\d?)$`)
-	slashed   = regexp.MustCompile(`^(\d\d?)[/.](\d\d?)(?:[/.](\d{4}|\d\d)?)?$`)
+	yearFirst = pattern.Of(`^(\d{4})[/.](\d\d?)[/.](\d\d?)$`)
+	slashed   = pattern.Of(`^(\d\d?)[/.](\d\d?)(?:[/.](\d{4}|\d\d)?)?$`)
 )
 
 // A dayForm is what a text says of a day, which may be none of the calendar.
@@ -25,10 +26,10 @@ type dayForm struct{ year, month, day int } // the year is 0 where none is said
 
 // formOf reads "06-12", "jun 12", "12 June" and "June 12, 2026", in small letters.
 func formOf(word string) (dayForm, bool) {
-	if p := monthFirst.FindStringSubmatch(word); p != nil {
+	if p := monthFirst().FindStringSubmatch(word); p != nil {
 		return dayForm{month: numberOf(p[1]), day: numberOf(p[2])}, true
 	}
-	p := monthNamed.FindStringSubmatch(strings.Join(strings.Fields(word), " "))
+	p := monthNamed().FindStringSubmatch(strings.Join(strings.Fields(word), " "))
 	if p == nil {
 		return dayForm{}, false
 	}
@@ -82,7 +83,7 @@ func offered(forms []dayForm, clock string) string {
 // which comes first; none where two digits may be the year or the day. "" of any other text.
 func slashedDay(word string) (reason string, meant []dayForm) {
 	var ways []dayForm
-	p, q := yearFirst.FindStringSubmatch(word), slashed.FindStringSubmatch(word)
+	p, q := yearFirst().FindStringSubmatch(word), slashed().FindStringSubmatch(word)
 	switch {
 	case p != nil:
 		ways = []dayForm{{numberOf(p[1]), numberOf(p[2]), numberOf(p[3])}}

@@ -3,7 +3,6 @@ package model
 import (
 	"fmt"
 	"math"
-	"regexp"
 	"strconv"
 	"strings"
 	"time"
@@ -11,6 +10,7 @@ import (
 	"unicode"
 	"unicode/utf8"
 
+	"washeve/model/pattern"
 	"washeve/model/quantity"
 )
 
@@ -96,7 +96,7 @@ func (a axis) words(angle quantity.Angle) string {
 func hyphened(text string) string { return strings.ReplaceAll(text, "\u2212", "-") }
 
 // plainNumber is a number with or without its sign.
-var plainNumber = regexp.MustCompile(`^[-+]?(\d+\.?\d*|\.\d+)$`)
+var plainNumber = pattern.Of(`^[-+]?(\d+\.?\d*|\.\d+)$`)
 
 // plainDegrees gives the number of degrees without a letter, such as "-38.6" or "-38.6 deg".
 func plainDegrees(text string) (string, bool) {
@@ -108,7 +108,7 @@ func plainDegrees(text string) (string, bool) {
 			break
 		}
 	}
-	return number, plainNumber.MatchString(number)
+	return number, plainNumber().MatchString(number)
 }
 
 // WithSide writes degrees without a letter with the letter that their sign means, of sides
@@ -167,7 +167,7 @@ func SplitPosition(text string) (north, east string, ok bool) {
 // geoURI is a position of RFC 5870, section 3.3, in the only reference system that it names,
 // with its height and its parameters left out: a latitude, a comma, a longitude, in degrees
 // with decimal points.
-var geoURI = regexp.MustCompile(`(?i)^geo:(-?\d+(?:\.\d+)?),(-?\d+(?:\.\d+)?)(?:,-?\d+(?:\.\d+)?)?((?:;[^;]*)*)$`)
+var geoURI = pattern.Of(`(?i)^geo:(-?\d+(?:\.\d+)?),(-?\d+(?:\.\d+)?)(?:,-?\d+(?:\.\d+)?)?((?:;[^;]*)*)$`)
 
 // unwrapped is a position without the brackets around it, and one of a geo URI as it is
 // typed; "" where the URI is none, or counts its degrees by another system.
@@ -183,7 +183,7 @@ func unwrapped(text string) string {
 	if !strings.HasPrefix(strings.ToLower(text), "geo:") {
 		return text
 	}
-	parts := geoURI.FindStringSubmatch(text)
+	parts := geoURI().FindStringSubmatch(text)
 	crs := strings.ToLower(text)
 	if parts == nil || strings.Contains(crs, ";crs=") && !strings.Contains(crs+";", ";crs=wgs84;") {
 		return ""

@@ -181,7 +181,7 @@ func (e *entry) rewritten(f model.Field) string {
 			return map[string]string{string(model.Yes): "true", string(model.No): "false"}[text]
 		}
 	case unstable.Integer, unstable.Float:
-		if plainNumber.MatchString(text) {
+		if plainNumber().MatchString(text) {
 			return text
 		}
 	case unstable.LocalDate:

@@ -2,9 +2,10 @@ package store
 
 import (
 	"fmt"
-	"regexp"
 	"strings"
 	"unicode"
+
+	"washeve/model/pattern"
 )
 
 // quote writes text as a TOML string: in double quotes, or in single ones where
@@ -30,7 +31,7 @@ func quote(text string) string {
 	return b.String() + `"`
 }
 
-var plainNumber = regexp.MustCompile(`^-?(0|[1-9][0-9]*)(\.[0-9]+)?$`)
+var plainNumber = pattern.Of(`^-?(0|[1-9][0-9]*)(\.[0-9]+)?$`)
 
 // array writes words as a TOML array of strings.
 func array(words string) string {

@@ -1,10 +1,10 @@
 package store
 
 import (
-	"regexp"
 	"time"
 
 	"washeve/model"
+	"washeve/model/pattern"
 )
 
 // ExampleOn is the day of the example's wash, as it is built in, and as it is written out
@@ -29,8 +29,8 @@ func exampleMoves(today model.Date) int {
 func noon(d model.Date) time.Time { return time.Date(d.Year, d.Month, d.Day, 12, 0, 0, 0, time.UTC) }
 
 var (
-	exampleDay  = regexp.MustCompile(`\b\d{4}-\d\d-\d\d\b`)
-	exampleLoop = regexp.MustCompile(`"June loop"`)
+	exampleDay  = pattern.Of(`\b\d{4}-\d\d-\d\d\b`)
+	exampleLoop = pattern.Of(`"June loop"`)
 )
 
 // moved is a file of the example with its days so many days later. The trip, which is
@@ -40,7 +40,7 @@ func moved(data []byte, days int) []byte {
 		return data
 	}
 	month := ""
-	text := exampleDay.ReplaceAllStringFunc(string(data), func(day string) string {
+	text := exampleDay().ReplaceAllStringFunc(string(data), func(day string) string {
 		d, err := model.ParseDate(day)
 		if err != nil {
 			return day
@@ -52,7 +52,7 @@ func moved(data []byte, days int) []byte {
 		return d.String()
 	})
 	if month != "" {
-		text = exampleLoop.ReplaceAllString(text, `"`+month+` loop"`)
+		text = exampleLoop().ReplaceAllString(text, `"`+month+` loop"`)
 	}
 	return []byte(text)
 }

@@ -78,7 +78,7 @@ func keyLineOf(f model.Field) string {
 	switch {
 	case f.List:
 		text = array(text)
-	case !f.Scalar || !plainNumber.MatchString(text):
+	case !f.Scalar || !plainNumber().MatchString(text):
 		text = quote(text)
 	}
 	return f.Key + " = " + text

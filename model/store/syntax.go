@@ -2,9 +2,9 @@ package store
 
 import (
 	"fmt"
-	"regexp"
 	"strings"
 
+	"washeve/model/pattern"
 	"washeve/model/store/fault"
 )
 
@@ -29,21 +29,21 @@ func (d *document) syntax(at, line int, message string) {
 }
 
 var (
-	keyLine    = regexp.MustCompile(`^([A-Za-z0-9_-]+)\s*=\s*(.*)$`)
-	colonLine  = regexp.MustCompile(`^([A-Za-z0-9_-]+)\s*:\s*(.*)$`)
-	headerLine = regexp.MustCompile(`^\[+\s*([A-Za-z0-9_.-]+)\s*\]*$`)
+	keyLine    = pattern.Of(`^([A-Za-z0-9_-]+)\s*=\s*(.*)$`)
+	colonLine  = pattern.Of(`^([A-Za-z0-9_-]+)\s*:\s*(.*)$`)
+	headerLine = pattern.Of(`^\[+\s*([A-Za-z0-9_.-]+)\s*\]*$`)
 )
 
 // hintFor knows the slips that people make most: a value without quotes, one
 // quote missing, curly quotes, a colon for the equals sign, a bracket missing.
 func hintFor(text string) (key, hint string) {
-	if m := keyLine.FindStringSubmatch(text); m != nil {
+	if m := keyLine().FindStringSubmatch(text); m != nil {
 		return m[1], valueHint(m[1], m[2])
 	}
-	if m := colonLine.FindStringSubmatch(text); m != nil {
+	if m := colonLine().FindStringSubmatch(text); m != nil {
 		return m[1], fmt.Sprintf("has a colon; write an equals sign, as in %s = %s", m[1], quote(bare(m[2])))
 	}
-	if m := headerLine.FindStringSubmatch(text); m != nil {
+	if m := headerLine().FindStringSubmatch(text); m != nil {
 		return "", fmt.Sprintf("%q has brackets missing; write [[%s]]", text, m[1])
 	}
 	return "", ""

@@ -3,8 +3,9 @@ package sheet
 import (
 	"crypto/sha256"
 	"encoding/hex"
-	"regexp"
 	"strings"
+
+	"washeve/model/pattern"
 )
 
 // mark stands in every sheet where its seal goes.
@@ -12,7 +13,7 @@ const mark = "washeve sheet " + unsealed
 
 const unsealed = "000000000000"
 
-var sealPattern = regexp.MustCompile(`washeve sheet ([0-9a-f]{12})`)
+var sealPattern = pattern.Of(`washeve sheet ([0-9a-f]{12})`)
 
 // Seal puts a check over the whole of a sheet into its mark, the last one in it.
 func Seal(sheet string) string {
@@ -27,7 +28,7 @@ func Seal(sheet string) string {
 // Sealed tells whether data is a sheet just as it was written: nobody has put
 // anything into it since.
 func Sealed(data []byte) bool {
-	found := sealPattern.FindAllSubmatchIndex(data, -1)
+	found := sealPattern().FindAllSubmatchIndex(data, -1)
 	if len(found) == 0 {
 		return false
 	}

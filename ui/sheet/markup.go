@@ -2,8 +2,9 @@ package sheet
 
 import (
 	"html"
-	"regexp"
 	"strings"
+
+	"washeve/model/pattern"
 )
 
 // markup is a piece of HTML. Texts in the source become markup by themselves;
@@ -15,10 +16,10 @@ type markup string
 func text(words string) markup { return markup(html.EscapeString(words)) }
 
 // afterNumber is the blank between a number and what it counts.
-var afterNumber = regexp.MustCompile(`([0-9]) ([\pL%])`)
+var afterNumber = pattern.Of(`([0-9]) ([\pL%])`)
 
 // bound is text in which a number and its unit stay on one line.
-func bound(words string) markup { return text(afterNumber.ReplaceAllString(words, "$1\u00a0$2")) }
+func bound(words string) markup { return text(afterNumber().ReplaceAllString(words, "$1\u00a0$2")) }
 
 // each is one piece after another, one for each item.
 func each[T any](items []T, piece func(T) markup) markup {

@@ -1,14 +1,14 @@
 package talk
 
 import (
-	"regexp"
 	"strings"
 
+	"washeve/model/pattern"
 	"washeve/ui/theme"
 )
 
 // wide is the room between two columns of a line.
-var wide = regexp.MustCompile(` {2,}`)
+var wide = pattern.Of(` {2,}`)
 
 // Unmarked takes the marks and the room away that lines of a screen have: what a mark
 // means is in the words behind it.
@@ -18,7 +18,7 @@ func Unmarked(th theme.Theme, lines []string) []string {
 		for _, mark := range []string{th.Marks.Here, th.Marks.Good, th.Marks.Doubt, th.Marks.Bad} {
 			line = strings.TrimPrefix(line, mark+" ")
 		}
-		out[i] = wide.ReplaceAllString(strings.TrimSpace(line), ", ")
+		out[i] = wide().ReplaceAllString(strings.TrimSpace(line), ", ")
 	}
 	return out
 }

@@ -1,11 +1,11 @@
 package journal
 
 import (
-	"regexp"
 	"strconv"
 	"strings"
 
 	"washeve/model"
+	"washeve/model/pattern"
 	"washeve/model/quantity"
 )
 
@@ -78,13 +78,13 @@ func readable() []column {
 		column{name: "reading_us_cm", key: "reading", unit: "uS/cm"})
 }
 
-var plainNumber = regexp.MustCompile(`^[0-9]+(\.[0-9]+)?$`)
+var plainNumber = pattern.Of(`^[0-9]+(\.[0-9]+)?$`)
 
 // inUnit writes a quantity as a bare number of a unit: as it was typed where it
 // was typed in that unit, else with the fewest digits that give back the very
 // same value. Where no number does, it stays as it is, unit and all.
 func inUnit[Q quantity.Quantity](text, unit string) string {
-	if number, found := strings.CutSuffix(text, " "+unit); found && plainNumber.MatchString(number) {
+	if number, found := strings.CutSuffix(text, " "+unit); found && plainNumber().MatchString(number) {
 		return number
 	}
 	q, err := quantity.Parse[Q](text)
