@@ -29,6 +29,9 @@ type program struct {
 func run(args []string, s streams) int {
 	p := &program{streams: s}
 	root := p.root()
+	if len(args) > 0 { // the screens need not wait until all commands have their flags
+		p.addCommands(root)
+	}
 	root.SetArgs(args)
 	root.SetIn(s.in)
 	root.SetOut(s.out)
@@ -65,14 +68,17 @@ the plan. Without a rig of your own it starts on a built-in example.`,
 	flags.StringVar(&p.units, "units", "", "us or metric (else what the rig says, else us)")
 	flags.BoolVar(&p.json, "json", false, "print one JSON object and nothing else")
 	flags.BoolVar(&p.plain, "plain", false, "no colour and no drawing characters; at a terminal everything by words")
-	root.AddCommand(p.sheetCommand())
 	root.SetFlagErrorFunc(func(_ *cobra.Command, err error) error {
 		return wrongf("%w; see washeve --help", err)
 	})
-	root.AddCommand(p.planCommand(), p.bedCommand(), p.tripCommand(), p.compareCommand(), p.logCommand(), p.checkCommand(), p.initCommand(), p.manCommand())
+	return root
+}
+
+// addCommands gives the root its commands and the topics of its help.
+func (p *program) addCommands(root *cobra.Command) {
+	root.AddCommand(p.planCommand(), p.sheetCommand(), p.bedCommand(), p.tripCommand(), p.compareCommand(), p.logCommand(), p.checkCommand(), p.initCommand(), p.manCommand())
 	root.AddCommand(topics()...)
 	knowsTopics(root)
-	return root
 }
 
 // knowsTopics lets help refuse what it knows nothing of.
