@@ -161,5 +161,5 @@ func size(b bench) ([]promise, error) {
 		return nil, err
 	}
 	mb := float64(info.Size()) / (1 << 20)
-	return []promise{{"stripped binary at most 12 MB", fmt.Sprintf("%.1f MB", mb), mb <= most}}, nil
+	return []promise{{"stripped binary at most 12 MB", fmt.Sprintf("%.1f MB (%d bytes)", mb, info.Size()), mb <= most}}, nil
 }

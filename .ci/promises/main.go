@@ -45,7 +45,7 @@ func measure() (kept bool, err error) {
 	defer os.RemoveAll(dir)
 	b := bench{filepath.Join(dir, "washeve"), filepath.Join(dir, "bare"), filepath.Join(dir, "home")}
 	for program, from := range map[string]string{b.washeve: "./cmd/washeve", b.bare: "./.ci/promises/bare"} {
-		if out, err := exec.Command("go", "build", "-trimpath", "-ldflags", "-s -w", "-o", program, from).CombinedOutput(); err != nil {
+		if out, err := build(program, from).CombinedOutput(); err != nil {
 			return false, fmt.Errorf("build %s: %w\n%s", from, err, out)
 		}
 	}
@@ -69,4 +69,12 @@ func measure() (kept bool, err error) {
 		}
 	}
 	return kept, nil
+}
+
+// build makes a program as .goreleaser.yaml makes the one that is shipped: without C, and
+// stripped.
+func build(program, from string) *exec.Cmd {
+	cmd := exec.Command("go", "build", "-trimpath", "-ldflags", "-s -w", "-o", program, from)
+	cmd.Env = append(os.Environ(), "CGO_ENABLED=0")
+	return cmd
 }
