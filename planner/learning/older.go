@@ -52,27 +52,48 @@ func middleOf(all []older) (Posterior, Quantiles) {
 	for _, a := range all {
 		total += math.Exp(a.ln - best)
 	}
-	var states []State
 	var fed Quantiles
 	below, next := 0.0, 0
 	middle := all[0].Posterior
-	for _, a := range all {
-		share := math.Exp(a.ln-best) / total
-		if n := int(math.Round(share * mostStates)); n > 0 {
-			states = append(states, every(a.States, n)...)
-		}
-		below += share
+	ages := make([]age, len(all))
+	for i, a := range all {
+		below += math.Exp(a.ln-best) / total
+		ages[i] = age{below, a.Posterior}
 		for marks := [...]float64{0.1, 0.5, 0.9}; next < len(marks) && below >= marks[next]; next++ {
 			if fed[next] = a.fed; next == 1 {
 				middle = a.Posterior
 			}
 		}
 	}
-	for i := range states {
-		states[i].Weight = 1 / float64(len(states))
-	}
-	middle.States = shareLuck(states)
+	middle.ages = ages
+	middle.States = shareLuck(ofAges(ages, mostStates, func(p Posterior) []State { return p.States }))
 	return middle, fed
+}
+
+// age is what is believed of a fill if it was of one age. Up to it lies that part of what is
+// believed of the age.
+type age struct {
+	upTo float64
+	Posterior
+}
+
+// ofAges takes n states of one weight from those of all ages, of each as many as it is
+// likely, evenly from those that it has.
+func ofAges(ages []age, n int, of func(Posterior) []State) []State {
+	out := make([]State, n)
+	at, taken := 0, -1
+	var states []State
+	for j := range out {
+		for at < len(ages)-1 && ages[at].upTo < (float64(j)+0.5)/float64(n) {
+			at++
+		}
+		if at != taken {
+			states, taken = of(ages[at].Posterior), at
+		}
+		out[j] = states[int(even(j, 0)*float64(len(states)))]
+		out[j].Weight = 1 / float64(n)
+	}
+	return out
 }
 
 // after is a fill with a use before all others.

@@ -20,6 +20,7 @@ type Posterior struct {
 	draws   draws
 	mass    float64 // ln of how well the outset foresaw the readings
 	search  *search // that the draws are from
+	ages    []age   // that the fill may be of, where nobody said it and its readings tell; see [Outset.Older]
 }
 
 // moments are the mean and the variance.

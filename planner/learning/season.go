@@ -14,6 +14,9 @@ func (p Posterior) Many() []State {
 	if p.search == nil {
 		return nil
 	}
+	if len(p.ages) > 0 {
+		return ofAges(p.ages, EvenStates, Posterior.Many)
+	}
 	return p.search.evenly().states(p.fill.course())
 }
 
