@@ -6,10 +6,11 @@ import (
 	"washeve/ui/keys"
 )
 
-// againKeys answer what a second reading of the same water is.
+// againKeys answer what a second reading of the same water is. Enter is none of them: tapped
+// twice behind the number it would answer unread.
 func againKeys() []keys.Binding {
 	return []keys.Binding{
-		keys.New("Answer", sayYes, "y", "in its place", "y", "Y", "enter").Explained("the reading before was a slip: it is struck out, and this one stands"),
+		keys.New("Answer", sayYes, "y", "in its place", "y", "Y").Explained("the reading before was a slip: it is struck out, and this one stands"),
 		keys.New("Answer", sayNo, "n", "both stand", "n", "N").Explained("the water is another by now: both readings count"),
 		keys.New("Answer", abandon, "esc", "write nothing", "esc"),
 	}
