@@ -112,7 +112,7 @@ func TestTheFlushOfAReadingIsCountedOnce(t *testing.T) {
 	r, _ := reads(desk(""), "1 enter")
 	assert.Contains(t, asks(r, 200), "y: yes, and its 4 gal count as given by the bed")
 	for script, want := range map[string]string{
-		"1 enter y": "4 gal", "1 enter enter": "4 gal", "1 enter a": "", "1 enter n": "",
+		"1 enter y": "4 gal", "1 enter enter y": "4 gal", "1 enter a": "", "1 enter n": "",
 		"1 enter o '5 gal' enter": "5 gal", "1 enter 5 enter": "5 gal", "1 enter o 3 . 6 enter": "3.6 gal", "1 enter o 3 enter": "3 gal",
 	} {
 		r, does := reads(desk(""), script)
@@ -120,6 +120,9 @@ func TestTheFlushOfAReadingIsCountedOnce(t *testing.T) {
 		assert.Equal(t, want, r.Sample().FlushWater.Words(), script)
 		assert.Equal(t, !strings.HasSuffix(script, "n") && want != "3 gal", r.Sample().Counts(), script)
 	}
+	r, does := reads(desk(""), "1 enter enter")
+	assert.Empty(t, does, "a second tap of enter answers nothing unread")
+	assert.Contains(t, asks(r, 200), "Was the standing water out?")
 	r, _ = reads(desk(""), "1 enter o '3 gal'")
 	assert.Contains(t, asks(r, 200), "short of the 4 gal that stand in it and behind: a first cup, shown and not used")
 }

@@ -34,7 +34,7 @@ func (r Reading) flushKeys() []keys.Binding {
 		noFaster = "this tank allows no faster flow"
 	}
 	return []keys.Binding{
-		keys.New("Reading", flushed, "y", "yes", "y", "Y", "enter").Explained("it is out, and its water counts"),
+		keys.New("Reading", flushed, "y", "yes", "y", "Y").Explained("it is out, and its water counts"),
 		keys.New("Reading", already, "a", "already, in a wash", "a", "A"),
 		keys.New("Reading", firstCup, "n", "no: a first cup", "n", "N"),
 		keys.New("Reading", otherRun, "o", "other amount", "o", "O"),
