@@ -173,3 +173,13 @@ func TestWithoutAPlan(t *testing.T) {
 	}
 	assert.Contains(t, play(t, o, "right").Seen(), "No figures yet: there is no bed yet")
 }
+
+// A bare number has the unit of the amount that it takes the place of.
+func TestABareAmountHasTheUnitThatStandsThere(t *testing.T) {
+	o := desk(t)
+	o.Units = quantity.Metric
+	p := play(t, o, "right 2 0")
+	assert.Contains(t, p.Seen(), "enter takes it as 20 L")
+	p.Keys("enter")
+	assert.Contains(t, words(p), "to fill 20 L")
+}

@@ -29,11 +29,11 @@ func (m Model) Spoken() talk.Page {
 		p.Words = m.stepWords()
 	}
 	if m.now().amounts {
-		p.Things, p.Like = m.things, "change resin 0.5 ft3, or next"
-		p.Words = append(p.Words, talk.Word{Say: "change", Does: change, Of: "LINE", Takes: "0.5 ft3", Like: "change bag 1 ft3", Help: "state how much"})
+		p.Things, p.Like = m.things, "change resin "+m.resin.text+", or next"
+		p.Words = append(p.Words, talk.Word{Say: "change", Does: change, Of: "LINE", Takes: m.resin.text, Like: "change bag " + m.bag.text, Help: "state how much"})
 	}
 	if m.edit != nil {
-		p.Asks = &talk.Question{Ask: m.things()[m.hand].Name, Like: "0.5 ft3", Edit: m.edit}
+		p.Asks = &talk.Question{Ask: m.things()[m.hand].Name, Like: m.amount().text, Edit: m.edit}
 	}
 	if m.kept != nil {
 		p.Said = "Not written, but still here: " + m.kept.Error()
@@ -91,7 +91,7 @@ func (m Model) things() []talk.Thing {
 	amounts := []amount{m.resin, m.bag}
 	all := make([]talk.Thing, len(amounts))
 	for i, name := range []string{"resin", "bag"} {
-		all[i] = talk.Thing{Name: name, Text: amounts[i].text, Like: "0.5 ft3", On: func() screen.Screen {
+		all[i] = talk.Thing{Name: name, Text: amounts[i].text, Like: amounts[i].text, On: func() screen.Screen {
 			m.hand = i
 			return m
 		}}

@@ -142,7 +142,7 @@ func (m Model) amountLabel() string {
 }
 
 func (m Model) startEdit(text string) Model {
-	e := form.Start(text, "0.5 ft3")
+	e := form.Start(text, m.amount().text) // a bare number is offered the unit that stands there
 	e.Good = m.amount().text
 	m.edit = &e
 	return m

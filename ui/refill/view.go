@@ -141,7 +141,7 @@ func (m Model) statusLine(width int) string {
 	switch {
 	case m.edit == nil || m.alarm:
 	case m.edit.IsWhole():
-		text = m.edit.OverHelp("0.5 ft3")
+		text = m.edit.OverHelp(m.amount().text)
 	case m.edit.Says() != "":
 		text, ink = m.edit.Says(), m.edit.Ink(m.th)
 	}
