@@ -47,7 +47,7 @@ func (m Model) trouble(said string) string {
 
 func (m Model) words() []talk.Word {
 	return []talk.Word{
-		{Say: "reading", Does: add, Takes: "6", With: m.readingTold, Like: "reading " + entry.Bare("6", m.o.Known().Scale)},
+		{Say: "reading", Does: add, Takes: "6", With: m.readingTold, Like: "reading " + m.o.Known().Scales("").Bare("6")},
 		{Say: "wash", Does: wash},
 		{Say: "salt", Does: salt},
 		{Say: "resin", Does: resin},

@@ -11,6 +11,7 @@ import (
 	"pgregory.net/rapid"
 
 	"washeve/model"
+	"washeve/model/quantity"
 	"washeve/model/store"
 	"washeve/model/store/journal"
 	"washeve/planner"
@@ -194,4 +195,20 @@ func TestFormsNeverOverflow(t *testing.T) {
 			}
 		}
 	})
+}
+
+// A bare number in an entry is offered the scale of the pen that the entry names, and none
+// where that states none.
+func TestAnEntrysReadingIsOfferedTheScaleOfItsPen(t *testing.T) {
+	k := known()
+	k.Rig.Pens = []model.Pen{{Name: "yellow", Scale: quantity.Some(quantity.Scale442)}, {Name: "old"}}
+	k.Rig.Defaults.Pen = ""
+	for pen, says := range map[string]string{
+		"": "enter takes it as 6 ppm 442", "yellow": "enter takes it as 6 ppm 442", "old": "enter takes it as 6 ppm; no scale said: counted as NaCl",
+	} {
+		f, _ := press(New("", model.Entry{Body: &model.Sample{Pen: pen}}, k, "reading"), "6")
+		assert.Contains(t, strings.Join(f.Lines(plain(), 78, 20), "\n"), says, pen)
+		f, _ = press(New("", model.Entry{Body: &model.Sample{Pen: "old"}}, k, "reading"), "'6 ppm'")
+		assert.Contains(t, strings.Join(f.Lines(plain(), 78, 20), "\n"), "no scale said: counted as NaCl")
+	}
 }

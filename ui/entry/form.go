@@ -10,6 +10,7 @@ import (
 	tea "github.com/charmbracelet/bubbletea"
 
 	"washeve/model"
+	"washeve/model/stock"
 	"washeve/ui/form"
 	"washeve/ui/keys"
 )
@@ -19,12 +20,12 @@ type Known struct {
 	Names    map[string][]string // by section: "bed", "place", ...
 	Clock    func() time.Time    // what a moment is typed by; nil where none is at hand
 	Currency string              // of the rig's prices; "" where it states none
-	Scale    string              // of the pen, for a reading typed as a bare number
+	Rig      model.Rig           // whose pens say on which scale they show
 }
 
 // KnownOf gathers the names of a rig and its places.
 func KnownOf(rig model.Rig, places model.Places, clock func() time.Time) Known {
-	k := Known{Names: map[string][]string{"place": places.Names()}, Clock: clock}
+	k := Known{Names: map[string][]string{"place": places.Names()}, Clock: clock, Rig: rig}
 	add := func(section string, item model.Item) {
 		k.Names[section] = append(k.Names[section], item.Fields()[0].Text())
 	}
@@ -45,13 +46,13 @@ func KnownOf(rig model.Rig, places model.Places, clock func() time.Time) Known {
 	}
 	for i := range rig.Pens {
 		add("pen", &rig.Pens[i])
-		if p := rig.Pens[i]; rig.Defaults.Pen == "" && i == 0 || p.Name == rig.Defaults.Pen {
-			if scale, given := p.Scale.Get(); given {
-				k.Scale = scale.String()
-			}
-		}
 	}
 	return k
+}
+
+// Scales are those of a reading by the pen of that name, "" for the one in use.
+func (k Known) Scales(pen string) form.Scales {
+	return form.PenScales(stock.Stock{Rig: &k.Rig, Places: &model.Places{}, Wash: &model.Wash{}}, pen)
 }
 
 // Form is the entry as it stands. The zero value is no form.
@@ -155,21 +156,21 @@ func (f Form) shown(field model.Field) string {
 	return field.Text()
 }
 
-// suited puts the pen's own scale into the example, so that a bare number is
-// offered the right unit.
+// suited puts the scale of the entry's own pen into the example, which a bare number is
+// offered.
 func (f Form) suited(field model.Field) model.Field {
-	if field.Key == "reading" {
-		field.Example = Bare("6", f.known.Scale)
+	if field.OfPen() {
+		field.Example = f.scales().Bare("6")
 	}
 	return field
 }
 
-// Bare is a reading that was typed as a bare number, with the pen's scale.
-func Bare(number, scale string) string {
-	if scale == "" {
-		return number + " ppm"
+// scales are those of a reading by the pen of the entry.
+func (f Form) scales() form.Scales {
+	if s, reads := f.entry.Body.(*model.Sample); reads {
+		return f.known.Scales(s.Pen)
 	}
-	return number + " ppm " + scale
+	return f.known.Scales("")
 }
 
 func (f Form) here() (model.Field, bool) {

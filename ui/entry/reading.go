@@ -1,7 +1,6 @@
 package entry
 
 import (
-	"cmp"
 	"strings"
 
 	tea "github.com/charmbracelet/bubbletea"
@@ -47,7 +46,7 @@ type Reading struct {
 	isNew   bool            // nobody said so
 	aged    bool            // its readings alone say how old it is
 	fresh   float64         // ppm that it shows, where it is taken as fresh
-	scale   string          // of a number that is typed bare
+	scales  form.Scales     // of a number that is typed without one
 	quick   bool
 	ahead   bool // the number was told ahead of all else
 	at      wants
@@ -64,7 +63,7 @@ type Reading struct {
 func (d Desk) NewReading(plan planner.Plan, faster quantity.Flow) Reading {
 	r := Reading{
 		sample: model.Sample{Point: model.AfterBed, Place: plan.Place, Bed: plan.BedName, Pen: d.Pen(), Feed: yesOrNo(plan.BedBehind)},
-		flow:   plan.Sprayer.Flow, faster: faster, flush: plan.Flush.Volume, scale: cmp.Or(d.Known().Scale, usualScale()),
+		flow:   plan.Sprayer.Flow, faster: faster, flush: plan.Flush.Volume, scales: d.Known().Scales(d.Pen()),
 		soFar: plan.Bed.SoFar, isNew: plan.TakenAsNew() || plan.AgedByReadings(), aged: plan.AgedByReadings(), fresh: plan.Bed.OutletNow.P50, slip: d.Slips(&plan), sys: d.Units,
 	}
 	return r.asks(theNumber, "")
@@ -77,15 +76,12 @@ func yesOrNo(yes bool) model.Answer {
 	return model.No
 }
 
-// usualScale is that of a number whose pen states none.
-func usualScale() string { return planner.UsualScale().String() }
-
 // asks goes on to what is asked for, with the text that stands there.
 func (r Reading) asks(at wants, text string) Reading {
 	r.at, r.asked = at, ""
 	switch at {
 	case theNumber:
-		r.edit = form.Start(text, Bare("6", r.scale)).Telling(r.scaleTaken)
+		r.edit = form.Start(text, r.scales.Bare("6")).Telling(r.scales.Taken)
 	case theAmount:
 		r.edit = form.Start(text, quantity.Show(r.flush, r.sys)).Telling(r.shortOf)
 	case theAge:
@@ -201,18 +197,6 @@ func sampleField(s *model.Sample, key string) model.Field {
 	return model.Field{}
 }
 
-// scaleTaken says on which scale a number without one is counted.
-func (r Reading) scaleTaken(text string) string {
-	s := r.sample
-	if sampleField(&s, "reading").Set(text) != nil {
-		return ""
-	}
-	if v := s.Reading.Or(quantity.Reading{}); v != v.WithScale(planner.UsualScale()) {
-		return "no scale said: counted as ppm " + r.scale
-	}
-	return ""
-}
-
 // shortOf says of an amount that does for no flush what it makes of the reading.
 func (r Reading) shortOf(text string) string {
 	if amount, err := quantity.Parse[quantity.Volume](text); err == nil && !washday.Flushes(amount, r.flush) {
@@ -258,7 +242,7 @@ func (r Reading) wanted() string {
 	case theAge:
 		return "An amount is needed, like " + r.anAge() + ", or " + unknown + "."
 	}
-	return "A number is needed, like " + Bare("6", r.scale) + "."
+	return "A number is needed, like " + r.scales.Bare("6") + "."
 }
 
 // ran settles what was run out for the reading, and goes on to the age where nobody said it.

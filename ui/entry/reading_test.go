@@ -79,11 +79,13 @@ func TestAReadingWithoutAScaleIsToldHowItCounts(t *testing.T) {
 	d.Rig.Pens = nil
 	d.Rig.Defaults.Pen = ""
 	r, _ := reads(d, "'2 ppm'")
-	assert.Contains(t, asks(r, 78), "no scale said: counted as ppm NaCl")
+	assert.Contains(t, asks(r, 78), "no scale said: counted as NaCl")
 	r, _ = reads(d, "'2 ppm' enter y")
 	assert.Equal(t, "2 ppm", r.Sample().Reading.Words())
 	r, _ = reads(d, "2")
-	assert.Contains(t, asks(r, 78), "enter takes it as 2 ppm NaCl")
+	assert.Contains(t, asks(r, 78), "enter takes it as 2 ppm; no scale said: counted as NaCl")
+	r, _ = reads(d, "2 enter y")
+	assert.Equal(t, "2 ppm", r.Sample().Reading.Words(), "no scale is put into its mouth")
 }
 
 func TestAFirstCupIsNotUsed(t *testing.T) {

@@ -65,7 +65,7 @@ func (r Reading) Lines(th theme.Theme, sys quantity.System, width int) []string 
 		if says := r.edit.Says(); says != "" && r.edit.Text() != "" {
 			add(r.edit.Ink(th), says, 2)
 		} else {
-			add(th.Muted, "like "+Bare("6", r.scale), 1)
+			add(th.Muted, "like "+r.scales.Bare("6"), 1)
 		}
 	case theFlush:
 		add(th.Text, "It reads "+r.sample.Reading.Words()+".", 1)

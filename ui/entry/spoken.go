@@ -64,7 +64,7 @@ func (r Reading) Spoken(th theme.Theme, sys quantity.System) talk.Page {
 	case theDoubt:
 		p.Prompt = allTheSame(r.asked, th.YesOrNo())
 	case theNumber:
-		p.Asks = &talk.Question{Ask: "It reads", Like: Bare("6", r.scale), Edit: &r.edit, More: []string{r.flushFirst(sys)}}
+		p.Asks = &talk.Question{Ask: "It reads", Like: r.scales.Bare("6"), Edit: &r.edit, More: []string{r.flushFirst(sys)}}
 	case theAmount:
 		p.Asks = &talk.Question{Ask: "Run out for it", Like: quantity.Show(r.flush, sys), Edit: &r.edit}
 	case theAge:

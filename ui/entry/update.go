@@ -133,7 +133,7 @@ func (f Form) startEdit(text string) Form {
 		return f
 	}
 	e := form.Start(text, field.Example).Telling(func(text string) string { return f.taken(field, text) })
-	e = e.InCurrency(f.known.Currency)
+	e = e.OnScales(field, f.scales()).InCurrency(f.known.Currency)
 	e.Good = field.Text()
 	f.edit = &e
 	return f

@@ -60,3 +60,18 @@ func TestATargetCountsOnTheFirstLimitThatIsGiven(t *testing.T) {
 	s := form.ScalesOf(model.Field{Key: "target"}, stock.Stock{Rig: &model.Rig{}, Places: &model.Places{}, Wash: wash}, quantity.Some(quantity.PPM(9, quantity.Scale442)))
 	assert.Equal(t, form.Scales{Offered: quantity.ScaleUnsaid, Counted: quantity.Scale442}, s)
 }
+
+// A reading counts by the pen that it names, else by the one in use.
+func TestAReadingIsOfItsOwnPen(t *testing.T) {
+	none, own, other := quantity.ScaleUnsaid, quantity.Scale442, quantity.ScaleKCl
+	rig := model.Rig{Pens: []model.Pen{{Name: "yellow", Scale: quantity.Some(own)}, {Name: "grey", Scale: quantity.Some(other)}, {Name: "old"}}}
+	all := stock.Stock{Rig: &rig, Places: &model.Places{}, Wash: &model.Wash{}}
+	for name, want := range map[string]form.Scales{
+		"": {Offered: own, Counted: own}, "Grey": {Offered: other, Counted: other},
+		"old": {Offered: none, Counted: quantity.ScaleNaCl}, "lent": {Offered: none, Counted: own},
+	} {
+		assert.Equal(t, want, form.PenScales(all, name), name)
+	}
+	rig.Defaults.Pen = "old"
+	assert.Equal(t, form.Scales{Offered: none, Counted: quantity.ScaleNaCl}, form.PenScales(all, ""))
+}

@@ -36,7 +36,7 @@ func TestTheBedIsOneKeyAway(t *testing.T) {
 	for _, k := range hands.Keys("r 1 2 enter y") {
 		page, _ = page.Update(k)
 	}
-	assert.Contains(t, ansi.Strip(page.View(p.S)), "12 ppm NaCl written, 4 gal flushed.")
+	assert.Contains(t, ansi.Strip(page.View(p.S)), "12 ppm written, 4 gal flushed.")
 	assert.Len(t, d.Kept, 1)
 	_, cmd := page.Update(hands.Key("esc"))
 	back := cmd().(screen.Back)

@@ -62,3 +62,14 @@ func readingsOf(log model.Log) []string {
 	}
 	return all
 }
+
+// A bare number is given no scale that nobody said, and it is told which it counts on.
+func TestABareReadingIsGivenNoScaleThatNobodySaid(t *testing.T) {
+	b := &bay{}
+	o := b.options()
+	o.Rig.Pens = nil
+	p := play(t, b, o, "").to(model.Read).keys("r 5")
+	assert.Contains(t, p.seen(), "enter takes it as 5 ppm; no scale said: counted as NaCl")
+	p.keys("enter n")
+	assert.Equal(t, []string{"5 ppm"}, readingsOf(p.b.log))
+}

@@ -8,7 +8,6 @@ import (
 	"washeve/model"
 	"washeve/model/quantity"
 	"washeve/planner/washday"
-	"washeve/ui/entry"
 	"washeve/ui/form"
 	"washeve/ui/keys"
 )
@@ -31,9 +30,15 @@ func (m Model) soFar() quantity.Opt[quantity.Volume] {
 // ask begins to type what the pen shows, or how long a gallon takes.
 func (m Model) ask(what asking) Model {
 	e := form.Start("", m.exampleOf(what))
+	if what == aReading {
+		e = e.Telling(m.scales().Taken)
+	}
 	m.asks, m.edit = what, &e
 	return m
 }
+
+// scales are those of a reading by the pen that is used.
+func (m Model) scales() form.Scales { return m.o.Known().Scales(m.o.Pen()) }
 
 func (m Model) exampleOf(what asking) string {
 	switch {
@@ -42,7 +47,7 @@ func (m Model) exampleOf(what asking) string {
 	case what == aFlow:
 		return "46 s"
 	}
-	return entry.Bare("6", m.o.Known().Scale)
+	return m.scales().Bare("6")
 }
 
 func (m Model) typed(msg tea.KeyMsg) Model {

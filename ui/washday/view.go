@@ -112,6 +112,9 @@ func (m Model) editLines(width int) []string {
 		says = ""
 	case m.edit.Offer != "":
 		says = "enter takes it as " + m.edit.Offer
+		if counts := m.scales().Taken(m.edit.Offer); counts != "" {
+			says += "; " + counts
+		}
 	}
 	return append([]string{m.th.Strong.On(ask) + m.edit.View(m.th, 20)}, oneAtLeast(m.few(m.th.Muted, says, width))...)
 }
