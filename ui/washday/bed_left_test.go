@@ -1,6 +1,7 @@
 package washday
 
 import (
+	"fmt"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -37,4 +38,18 @@ func TestTheWashAgainIsTheWholeOne(t *testing.T) {
 	little.Bed.ChanceLasts, little.DI.Volume, little.Flush.Volume = 0.999, 3*quantity.Gallon, 6*quantity.Gallon
 	assert.Equal(t, "the whole wash again (43.6 gal of DI water): chance 91 %.", m.againWords(little))
 	assert.InDelta(t, 43.6, asked.Gallons(), 1e-9, "which holds its flush")
+}
+
+// Where the day to order is past, or today, it is told so and not as a day that is to come.
+func TestResinThatIsOverdueIsOrderedNow(t *testing.T) {
+	b := &bay{}
+	var washes []model.Entry
+	for i, days := range []int{28, 14, 2} {
+		washes = append(washes, model.Entry{
+			ID: fmt.Sprintf("before%02d", i), At: model.MomentOf(b.instant().Wall.AddDate(0, 0, -days)),
+			Body: &model.WashDone{Bed: "half-foot tank", Place: "Juniper Flats", DI: quantity.Some(90 * quantity.Gallon)},
+		})
+	}
+	b.log = model.NewLog(washes)
+	assert.Contains(t, play(t, b, b.options(), "x y").seen(), "Order resin now.")
 }

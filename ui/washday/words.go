@@ -283,8 +283,8 @@ func (m Model) afterwards() []string {
 	if s := plan.Softener; s != nil && !s.Lasts {
 		told = append(told, fmt.Sprintf("Regenerate the softener before the next wash: it has %s left, and a wash like this sends %s through it.", m.gallons(s.Remaining), m.gallons(s.Takes)))
 	}
-	if day, known := ahead.OrderBy.Get(); known {
-		told = append(told, "Order resin by "+day.String()+".")
+	if when := report.OrderWhen(ahead); when != "" {
+		told = append(told, "Order resin "+when+".")
 	}
 	if low, given := m.o.Wash.Low.Get(); given && low <= quantity.Celsius(0) {
 		told = append(told, "Frost is forecast: drain the tanks, the hoses and the pump now.")
