@@ -3,6 +3,7 @@ package washday
 import (
 	"cmp"
 	"fmt"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -12,7 +13,8 @@ import (
 
 // Lacks is what a log does not hold yet of a wash: each step that water ran in or
 // that was gone on from, each reading, and the wash itself when it is over. What
-// came out otherwise after it was gone back to is struck out and written anew, and a
+// came out otherwise after it was gone back to, or has another name by now, is struck out and
+// written anew, and a
 // reading that was taken back is struck out. The
 // identifiers follow from the wash's and from what is written, so that what was
 // appended before the program was killed is found again and not appended twice. A
@@ -149,9 +151,17 @@ func (w *writing) stage(s *model.DayStep, done Done) *model.StageDone {
 func (w *writing) strikes() {
 	for _, id := range w.held.stages {
 		if !w.wanted[id] {
-			w.strike(id, "gone back to")
+			w.strike(id, w.otherwise())
 		}
 	}
+}
+
+// otherwise is why what was written of a step does not stand any more.
+func (w *writing) otherwise() string {
+	if slices.ContainsFunc(w.u.Deeds, func(d model.Deed) bool { return d.Does == model.GoBack }) {
+		return "gone back to"
+	}
+	return "written anew by another name"
 }
 
 // strike takes back an entry that the log holds and lets count.

@@ -138,6 +138,7 @@ func (m Model) sayOtherDay() Model {
 
 // GoOn offers to go on with a wash that was left.
 func GoOn(o Options, u model.Underway) Model {
+	u = calledAnew(&o, u)
 	for _, name := range []struct {
 		of *string
 		as string

@@ -1,0 +1,58 @@
+package washday
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"washeve/model"
+)
+
+// renamed goes on with the wash of a player on a rig whose vehicle and bed have other names.
+func renamed(t *testing.T, p *player, script string) *player {
+	o := p.b.options()
+	o.Rig.Vehicles, o.Rig.Beds = append([]model.Vehicle(nil), o.Rig.Vehicles...), append([]model.Bed(nil), o.Rig.Beds...)
+	o.Rig.Vehicles[0].Name, o.Rig.Beds[0].Name = "Foxglove", "blue tank"
+	o.Rig.Defaults.Vehicle, o.Rig.Defaults.Bed = "Foxglove", "blue tank"
+	o.Wash.Vehicle, o.Wash.Bed = "Foxglove", "blue tank"
+	return play(t, p.b, o, script)
+}
+
+// A vehicle and a bed that are renamed while a wash is under way are called so from then on,
+// on the screen, in its file and in the log, and the bed can be looked at.
+func TestAWashUnderWayFollowsNewNames(t *testing.T) {
+	p := renamed(t, fresh(t, "enter space 90s enter"), "")
+	assert.Contains(t, p.seen(), "A wash is under way: Foxglove, begun")
+	p.keys("enter")
+	assert.Contains(t, p.seen(), "Wash day: Foxglove at")
+	assert.NotContains(t, p.seen(), "could not be looked at")
+	assert.Equal(t, []string{"Foxglove", "blue tank"}, []string{p.b.kept.Plan.Vehicle, p.b.kept.Plan.Bed})
+	p.keys("x y")
+	stages := 0
+	for _, e := range p.b.log.Effective() {
+		switch b := e.Body.(type) {
+		case *model.StageDone:
+			stages++
+			assert.Equal(t, "Foxglove", b.Vehicle)
+		case *model.WashDone:
+			assert.Equal(t, []string{"Foxglove", "blue tank"}, []string{b.Vehicle, b.Bed})
+		}
+	}
+	assert.Equal(t, 1, stages, "the step that was written by the old name is struck out")
+	var notes []string
+	for i := range p.b.log {
+		if p.b.log[i].Kind() == model.CorrectionKind {
+			notes = append(notes, p.b.log[i].Note)
+		}
+	}
+	assert.Equal(t, []string{"written anew by another name"}, notes)
+}
+
+// Another wash in hand says nothing of what this one's things are called now.
+func TestAnotherWashGivesNoNames(t *testing.T) {
+	p := fresh(t, "enter space 90s enter")
+	p.b.kept.Plan.Plan = "another"
+	assert.Contains(t, renamed(t, p, "").seen(), "A wash is under way: Marigold")
+	require.NotNil(t, p.b.kept)
+}
