@@ -89,10 +89,16 @@ func JugTime(p planner.Plan, sys quantity.System) (least, vessel string) {
 	if !p.Cap.Useful() {
 		return "-", ""
 	}
+	holds, vessel := Vessel(sys)
+	return Fills(holds, p.Cap.Flow), vessel
+}
+
+// Vessel is what a flow is timed by, and what it is called: a gallon, or ten litres.
+func Vessel(sys quantity.System) (holds quantity.Volume, name string) {
 	if sys == quantity.Metric {
-		return Fills(10*quantity.Litre, p.Cap.Flow), "10 L"
+		return 10 * quantity.Litre, "10 L"
 	}
-	return Fills(quantity.Gallon, p.Cap.Flow), "a gallon"
+	return quantity.Gallon, "a gallon"
 }
 
 // Fills is the least time that a vessel must take to fill under a cap.

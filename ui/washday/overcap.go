@@ -29,11 +29,11 @@ func (m Model) overCapWords() string {
 
 // jugWords say how a cap is kept to by a vessel and a watch.
 func (m Model) jugWords(limit quantity.Flow) string {
-	vessel, name := quantity.Volume(quantity.Gallon), "a gallon jug takes "
-	if m.sys == quantity.Metric {
-		vessel, name = 10*quantity.Litre, "10 L takes "
+	vessel, name := report.Vessel(m.sys)
+	if m.sys == quantity.US {
+		name += " jug"
 	}
-	return name + report.Fills(vessel, limit) + " or longer"
+	return name + " takes " + report.Fills(vessel, limit) + " or longer"
 }
 
 // measuredWords tell of a measured flow what follows from it in the step at hand, which

@@ -2,6 +2,7 @@ package washday
 
 import (
 	"fmt"
+	"strings"
 	"time"
 
 	"washeve/ui/talk"
@@ -25,7 +26,7 @@ func (m Model) Spoken() talk.Page {
 	case m.edit != nil:
 		p.Asks = map[asking]*talk.Question{
 			aReading: {Ask: "The pen shows", Like: m.exampleOf(aReading), Edit: m.edit},
-			aFlow:    {Ask: "A gallon takes, or the flow is", Like: "46 s, 5 gal in 230 s, or 1.3 gpm", Edit: m.edit},
+			aFlow:    {Ask: strings.TrimSuffix(m.flowAsk(), ": "), Like: m.exampleOf(aFlow), Edit: m.edit},
 		}[m.asks]
 	case m.broken != nil:
 		p.Like, p.Words = "keep aside", []talk.Word{{Say: "keep aside", Does: setAside}, leaving()}
@@ -65,7 +66,7 @@ func (m Model) stepWords() []talk.Word {
 		{Say: "before", Does: before},
 		{Say: "skip", Does: skip},
 		{Say: "reading", Does: read, Takes: "6", Like: "reading " + m.exampleOf(aReading)},
-		{Say: "flow", Does: check, Takes: "46 s", Like: "flow 46 s"},
+		{Say: "flow", Does: check, Takes: m.exampleOf(aFlow), Like: "flow " + m.exampleOf(aFlow)},
 		{Say: "ways", Does: ways},
 		{Say: "all the same", Does: anyway},
 		{Say: "end", Does: end},

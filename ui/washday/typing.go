@@ -27,25 +27,28 @@ func (m Model) soFar() quantity.Opt[quantity.Volume] {
 	return washday.Hundredths(before + m.state.Tally().DI)
 }
 
-// ask begins to type what the pen shows, or how long a gallon takes.
+// ask begins to type what the pen shows, or how long the vessel takes.
 func (m Model) ask(what asking) Model {
-	e := form.Start("", m.exampleOf(what))
-	if what == aReading {
-		e = e.Telling(m.scales().Taken)
-	}
-	m.asks, m.edit = what, &e
+	m.asks = what
+	e := form.Start("", m.exampleOf(what)).Telling(m.readAs)
+	m.edit = &e
 	return m
+}
+
+// readAs says of a right text what it was read as, where that is more than it says.
+func (m Model) readAs(text string) string {
+	if m.asks == aFlow {
+		return m.timedAs(text)
+	}
+	return m.scales().Taken(text)
 }
 
 // scales are those of a reading by the pen that is used.
 func (m Model) scales() form.Scales { return m.o.Known().Scales(m.o.Pen()) }
 
 func (m Model) exampleOf(what asking) string {
-	switch {
-	case what == aFlow && m.sys == quantity.Metric:
-		return "10 L in 120 s"
-	case what == aFlow:
-		return "46 s"
+	if what == aFlow {
+		return flowExamples(m.sys)[0]
 	}
 	return m.scales().Bare("6")
 }
@@ -62,7 +65,7 @@ func (m Model) check(text string) error {
 		_, err := m.readingOf(text)
 		return err
 	}
-	_, err := flowOf(text)
+	_, err := m.flowOf(text)
 	return err
 }
 
@@ -76,39 +79,6 @@ func (m Model) readingOf(text string) (quantity.Reading, error) {
 		}
 	}
 	return s.Reading.Or(quantity.Reading{}), nil
-}
-
-// flowOf reads a flow, the time that a gallon takes, or "5 gal in 230 s" of a bucket.
-func flowOf(text string) (quantity.Flow, error) {
-	if bucket, time, of := strings.Cut(text, " in "); of {
-		v, err := quantity.Parse[quantity.Volume](bucket)
-		if err != nil {
-			return 0, err
-		}
-		d, err := quantity.Parse[quantity.Duration](time)
-		if err != nil {
-			return 0, err
-		}
-		return bounded(quantity.Flow(float64(v)/float64(d)), text)
-	}
-	if f, err := quantity.Parse[quantity.Flow](text); err == nil {
-		return bounded(f, text)
-	}
-	d, err := quantity.Parse[quantity.Duration](text)
-	if err != nil {
-		return 0, err
-	}
-	if !(d > 0) {
-		return bounded(0, text)
-	}
-	return bounded(quantity.Flow(float64(quantity.Gallon)/float64(d)), text)
-}
-
-func bounded(f quantity.Flow, text string) (quantity.Flow, error) {
-	if !(f >= 0.05*quantity.GPM && f <= 100*quantity.GPM) {
-		return 0, &quantity.ParseError{What: "flow", Text: text, Reason: "is no flow between 0.05 gpm and 100 gpm", Example: "46 s for a gallon, 5 gal in 230 s, or 1.3 gpm"}
-	}
-	return f, nil
 }
 
 // typedText is what is typed, with the unit that is offered for a bare number.
@@ -193,7 +163,7 @@ func (m Model) endsOver() bool {
 
 // takeFlow makes the steps that follow go by a measured flow.
 func (m Model) takeFlow(text string) Model {
-	flow, err := flowOf(text)
+	flow, err := m.flowOf(text)
 	if err != nil {
 		return m.warn(err.Error())
 	}

@@ -98,10 +98,7 @@ func (m Model) stepLines(at layout.Rect) []string {
 func (m Model) editLines(width int) []string {
 	ask := "The pen shows: "
 	if m.asks == aFlow {
-		ask = "A gallon takes (or 5 gal in 230 s, or 1.3 gpm): "
-		if m.sys == quantity.Metric {
-			ask = "The flow is (10 L in 120 s, or 5 L/min): "
-		}
+		ask = m.flowAsk()
 	}
 	if m.slip != "" {
 		return append([]string{m.th.Strong.On(ask) + m.th.Text.On(cells.Safe(m.typedText()))}, m.few(m.th.Doubt, m.askSlip(), width)...)
@@ -112,8 +109,8 @@ func (m Model) editLines(width int) []string {
 		says = ""
 	case m.edit.Offer != "":
 		says = "enter takes it as " + m.edit.Offer
-		if counts := m.scales().Taken(m.edit.Offer); counts != "" {
-			says += "; " + counts
+		if as := m.readAs(m.edit.Offer); as != "" {
+			says += "; " + as
 		}
 	}
 	return append([]string{m.th.Strong.On(ask) + m.edit.View(m.th, 20)}, oneAtLeast(m.few(m.th.Muted, says, width))...)

@@ -143,7 +143,7 @@ func TestAWashWithoutASoftenerSaysSo(t *testing.T) {
 	p := play(t, b, o, "enter space 60s")
 	assert.Contains(t, p.seen(), "So far: DI 0.0 gal, raw 1.3 gal")
 	p.keys("m f")
-	assert.Contains(t, p.seen(), "The flow is (10 L in 120 s, or 5 L/min):")
+	assert.Contains(t, p.seen(), "10 L takes (or 12 L in 144 s, or 5 L/min):")
 	p.keys("'10 L in 120 s' enter")
 	assert.Contains(t, p.seen(), "5 L/min")
 	p.keys("x y")
