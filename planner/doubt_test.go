@@ -80,6 +80,8 @@ func TestEveryDIStageIsHeldToTheCap(t *testing.T) {
 	for _, w := range p.Warnings {
 		if w.Code == "over-cap" {
 			assert.Contains(t, w.Text(quantity.US), "hose-down")
+			assert.Contains(t, w.Text(quantity.US), "Throttle it until a one-gallon jug takes ")
+			assert.Contains(t, w.Text(quantity.Metric), "Throttle it until 10 L takes ")
 		}
 	}
 }

@@ -63,8 +63,13 @@ func (l *ledger) assume(a Assumption) {
 }
 
 func (l *ledger) warn(code, format string, values ...quantity.Value) {
+	l.warnNote(Note{Code: code, Format: format, Values: values})
+}
+
+// warnNote is [ledger.warn] of a note.
+func (l *ledger) warnNote(n Note) {
 	if l != nil {
-		l.warnings = append(l.warnings, Note{Code: code, Format: format, Values: values})
+		l.warnings = append(l.warnings, n)
 	}
 }
 

@@ -82,7 +82,8 @@ func (p *Plan) tellOverCap(l *ledger) {
 	}
 	for _, s := range p.Stages {
 		if s.Water == model.DI && s.Flow > p.Cap.Flow {
-			l.warn("over-cap", s.Name+": %s through the bed, and the cap is %s. Throttle it until a one-gallon jug takes %s or longer.", quantity.ValueOf(s.Flow), quantity.AtMost(p.Cap.Flow), quantity.AtLeast(p.Cap.JugSeconds))
+			l.warnNote(byJug("over-cap", s.Name+": %s through the bed, and the cap is %s. Throttle it until ", "a one-gallon jug", " takes %s or longer.",
+				func(holds quantity.Volume) quantity.Value { return quantity.AtLeast(p.Cap.Flow.Time(holds)) }, quantity.ValueOf(s.Flow), quantity.AtMost(p.Cap.Flow)))
 		}
 	}
 }

@@ -153,7 +153,8 @@ func (w ways) slower() (WayOut, error) {
 		if err != nil {
 			return way, err
 		}
-		one = say(one, "hold the DI water to %s: a gallon jug takes %s", w.slowLoss(), quantity.ValueOf(f), quantity.ValueOf(f.Time(quantity.Gallon)))
+		one = say(one, "", w.slowLoss())
+		one.Does = byJug(way.Code, "hold the DI water to %s: ", "a gallon jug", " takes %s", func(holds quantity.Volume) quantity.Value { return quantity.ValueOf(f.Time(holds)) }, quantity.ValueOf(f))
 		if !found || one.Chance > best.Chance+0.005 {
 			best, found = one, true
 		}

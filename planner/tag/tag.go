@@ -43,10 +43,15 @@ type Note struct {
 	Code   string
 	Format string // one %s for each value
 	Values []quantity.Value
+
+	Metric *Note // what is said in its place in metric units, where another measure is at hand there; nil for the same words
 }
 
 // Text is the note in words, with its quantities in the units of sys.
 func (n Note) Text(sys quantity.System) string {
+	if sys == quantity.Metric && n.Metric != nil {
+		return n.Metric.Text(sys)
+	}
 	shown := make([]any, len(n.Values))
 	for i, v := range n.Values {
 		shown[i] = v.Show(sys)
