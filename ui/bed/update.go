@@ -6,6 +6,7 @@ import (
 	"washeve/model"
 	"washeve/ui/entry"
 	"washeve/ui/form"
+	"washeve/ui/keeping"
 	"washeve/ui/keys"
 	"washeve/ui/layout"
 	"washeve/ui/mouse"
@@ -23,6 +24,9 @@ func (m Model) Update(msg tea.Msg) (screen.Screen, tea.Cmd) {
 		return m.mouse(msg), nil
 	case tea.KeyMsg:
 		return m.key(msg)
+	case screen.Said:
+		m.status, m.alarm = keeping.Told(msg, m.status, m.alarm, m.th)
+		return m, nil
 	case entry.Written:
 		return m.seen(), nil
 	case entry.Learned:
@@ -145,10 +149,16 @@ func (m Model) news() tea.Msg {
 }
 
 func (m Model) walk(does keys.Action) Model {
-	page := max(m.rects().List.H-1, 1)
+	page := m.page()
 	by := map[keys.Action]int{up: -1, down: 1, pageUp: -page, pageDn: page, home: -m.list.count(), end: m.list.count()}[does]
 	m.list = m.list.onto(m.list.hand + by)
 	return m
+}
+
+// page is how many entries are seen while the hand walks through the log.
+func (m Model) page() int {
+	m.list = m.list.onto(max(m.list.hand, 1))
+	return max(m.rects().List.H-1, 1)
 }
 
 func (m Model) answer(does keys.Action) Model {

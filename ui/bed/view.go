@@ -20,13 +20,20 @@ func (m Model) View(size layout.Size) string {
 		{At: r.Title, Lines: []string{m.titleLine(r.Title.W)}},
 		{At: r.Verdict, Lines: []string{m.verdictLine(r.Verdict.W)}},
 		{At: r.Numbers, Lines: m.numberRows(r.Numbers.W)},
-		{At: r.Status, Lines: []string{m.statusLine(r.Status.W)}},
+		{At: r.Status, Lines: m.statusLines(r.Status.W)},
 		{At: r.Hint, Lines: []string{keys.Hint(m.hints(), m.th, r.Hint.W)}},
 	}
 	return layout.Compose(size, append(blocks, m.body(r)...))
 }
 
-func (m Model) rects() layout.BedRects { return layout.Bed(m.size, m.th.Plain) }
+func (m Model) rects() layout.BedRects {
+	return layout.Bed(m.size, layout.BedNow{InWords: m.th.Plain, InLog: m.inLog(), Says: len(m.statusLines(m.size.W))})
+}
+
+// inLog tells that the hand walks through the log, or looks for something in it.
+func (m Model) inLog() bool {
+	return m.list.hand > 0 || m.list.search.typing || m.list.search.text != ""
+}
 
 // body is the pictures, and below them the notes and the log, or what is stated
 // just now.
@@ -92,7 +99,12 @@ func (m Model) hints() []keys.Binding {
 	return append(append(all[:2:2], ends...), all[2:]...)
 }
 
-func (m Model) statusLine(width int) string {
+// mostSays is how many lines of the status are taken from the notes and the log, at most.
+const mostSays = 5
+
+// statusLines are what became of the last key, or what is asked, in as many lines as it
+// takes; one where there is nothing to tell.
+func (m Model) statusLines(width int) []string {
 	text, ink := m.status, m.th.Text
 	if m.alarm {
 		ink = m.th.Doubt
@@ -101,17 +113,14 @@ func (m Model) statusLine(width int) string {
 	case m.ask != nil:
 		text, ink = m.ask.Text, m.th.Doubt
 	case m.list.search.typing:
-		return cells.Clip(m.th.Accent.On("find: "+m.list.search.text)+"_", width, "")
+		return []string{cells.Clip(m.th.Accent.On("find: "+m.list.search.text)+"_", width, "")}
 	case text == "" && m.list.search.text != "":
 		text = fmt.Sprintf("%d entries hold %q; esc shows all", m.list.count(), m.list.search.text)
 	}
 	if text = cells.Safe(text); m.lag == entry.Behind {
 		text = entry.WhileReading(text)
 	}
-	if lines := cells.Clauses(text, width, 1, m.th.Marks.More); m.ask == nil && len(lines) > 0 {
-		text = lines[0]
-	}
-	return ink.On(cells.Clip(text, width, m.th.Marks.More))
+	return m.wrap(ink, text, width, mostSays)
 }
 
 // listLines is the log around the hand, under its heading.

@@ -16,14 +16,25 @@ type BedRects struct {
 	Hint    Rect
 }
 
+// BedNow is how the Bed screen stands, as far as its parts go by it.
+type BedNow struct {
+	InWords bool // the pictures are a few lines
+	InLog   bool // the hand walks through the log
+	Says    int  // lines of the status, one at least: those beyond it are the notes'
+}
+
+// fewEntries are so few lines of the log that the notes make room for more, while the hand
+// walks through it.
+const fewEntries = 10
+
 // Bed divides the Bed screen: the answer above, the log below, or at the right
-// where the screen is wide. In words the pictures are a few lines.
-func Bed(size Size, inWords bool) BedRects {
+// where the screen is wide.
+func Bed(size Size, now BedNow) BedRects {
 	var b BedRects
 	rest := Whole(size)
 	b.Title, rest = rest.Top(1)
 	b.Hint, rest = rest.Bottom(1)
-	b.Status, rest = rest.Bottom(1)
+	b.Status, rest = rest.Bottom(max(now.Says, 1))
 	wide := size.W >= 130
 	if wide {
 		b.List, rest = rest.right(size.W * 2 / 5)
@@ -31,13 +42,17 @@ func Bed(size Size, inWords bool) BedRects {
 	}
 	b.Verdict, rest = rest.Top(1)
 	b.Numbers, rest = rest.Top(4)
-	rest = b.pictures(rest, size, inWords)
+	rest = b.pictures(rest, size, now.InWords)
 	b.Work = rest
 	if wide {
 		b.Notes = rest
 		return b
 	}
-	b.Notes, b.List = rest.Top(3 + max(size.H-24, 0)/5)
+	notes := max(3+max(size.H-24, 0)/5-(b.Status.H-1), 0)
+	if now.InLog && rest.H-notes < fewEntries {
+		notes = 0
+	}
+	b.Notes, b.List = rest.Top(notes)
 	return b
 }
 
