@@ -33,12 +33,15 @@ func (p *Plan) WarnOfOthers(rig model.Rig, places model.Places, wash model.Wash,
 			continue
 		}
 		c.past = past
-		m := undated(c, p.stood) // on another bed too, as if this bed's stand were its: only its hours are used
+		m := undated(c)
 		name := strings.ReplaceAll(cmp.Or(o.Name, "a wash"), "%", "%%")
 		if theirs := m.hours(); on == wash.Date.Or(today) && mine.overlap(theirs) {
 			atOnce = append(atOnce, name+", "+theirs.String())
 		}
-		if strings.EqualFold(m.bed.Name, p.BedName) && m.ask.volume > 0 {
+		if !strings.EqualFold(m.bed.Name, p.BedName) {
+			continue
+		}
+		if m.rinseFrom(p.stood); m.ask.volume > 0 {
 			through += m.ask.volume
 			onBed = append(onBed, name+", "+on.String())
 		}

@@ -169,17 +169,18 @@ func (s *Season) making(rig model.Rig, places model.Places, wash model.Wash) (*m
 		return nil, err
 	}
 	c.past, c.setting, c.home = s.past, s.setting, s.home
-	return undated(c, s.stands), nil
+	m := undated(c)
+	m.rinseFrom(s.stands)
+	return m, nil
 }
 
-// undated is a wash of no day, decided up to its final rinse, on a bed that stands so
-// before it.
-func undated(c chosen, before stand) *making {
+// undated is a wash of no day, decided up to its final rinse, which goes by how its bed
+// stands.
+func undated(c chosen) *making {
 	c.wash.Date = quantity.Opt[model.Date]{}
 	m := &making{chosen: c, foretells: noDay, ages: standAt}
 	m.remember()
 	m.decide()
-	m.rinseFrom(before)
 	return m
 }
 
