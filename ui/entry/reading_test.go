@@ -84,6 +84,8 @@ func TestAReadingWithoutAScaleIsToldHowItCounts(t *testing.T) {
 	assert.Equal(t, "2 ppm", r.Sample().Reading.Words())
 	r, _ = reads(d, "2")
 	assert.Contains(t, asks(r, 78), "enter takes it as 2 ppm; no scale said: counted as NaCl")
+	r, _ = reads(d, "2 enter")
+	assert.Contains(t, asks(r, 78), "It reads 2 ppm, no scale said: counted as NaCl.")
 	r, _ = reads(d, "2 enter y")
 	assert.Equal(t, "2 ppm", r.Sample().Reading.Words(), "no scale is put into its mouth")
 }

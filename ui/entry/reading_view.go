@@ -68,7 +68,7 @@ func (r Reading) Lines(th theme.Theme, sys quantity.System, width int) []string 
 			add(th.Muted, "like "+r.scales.Bare("6"), 1)
 		}
 	case theFlush:
-		add(th.Text, "It reads "+r.sample.Reading.Words()+".", 1)
+		add(th.Text, r.reads(), 1)
 		add(th.Accent, r.isItOut(sys, th), 3)
 		if !r.isNew {
 			add(th.Muted, r.given(sys), 1)
@@ -138,6 +138,15 @@ func (r Reading) given(sys quantity.System) string {
 // counted says what the flush does to the bed.
 func (r Reading) counted(sys quantity.System) string {
 	return "its " + quantity.Show(r.flush, sys) + " count as given by the bed"
+}
+
+// reads is what the pen shows, and what it counts as where nobody said its scale.
+func (r Reading) reads() string {
+	words := "It reads " + r.sample.Reading.Words()
+	if counts := r.scales.Taken(r.number); counts != "" {
+		words += ", " + counts
+	}
+	return words + "."
 }
 
 // seconds tells a flush so that it can be counted.

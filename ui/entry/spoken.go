@@ -80,7 +80,7 @@ func (r Reading) Spoken(th theme.Theme, sys quantity.System) talk.Page {
 
 // told is what there is to know where it is asked whether the standing water is out.
 func (r Reading) told(sys quantity.System) []string {
-	told := []string{"It reads " + r.sample.Reading.Words() + "."}
+	told := []string{r.reads()}
 	if r.ahead {
 		told = append(told, r.flushFirst(sys))
 	}
