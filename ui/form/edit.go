@@ -174,6 +174,12 @@ func (e Edit) Before() string {
 	return e.Good
 }
 
+// WasEmpty tells that the line stated nothing before: enter then goes on behind it.
+func (e Edit) WasEmpty() bool { return blank(e.Before()) }
+
+// Fills tells that what is typed is right, on a line that stated nothing.
+func (e Edit) Fills() bool { return e.WasEmpty() && e.Replaced && !blank(e.Good) }
+
 // withUnit puts a unit behind a bare number: the example's, or the one that goes on
 // after the unit before it, as inches do after feet.
 func (e Edit) withUnit(text string) string {

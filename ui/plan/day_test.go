@@ -85,7 +85,7 @@ func TestShades(t *testing.T) {
 	o := known(t)
 	p := play(t, o, "d n")
 	assert.Contains(t, p.Seen(), "side", "the face is picked from a list")
-	p.Keys("3 down '8:00' enter down '11:30' enter down enter 'the oak' enter")
+	p.Keys("3 down '8:00' enter '11:30' enter enter 'the oak' enter")
 	require.Len(t, p.M.now.wash.Shades, 1)
 	assert.Equal(t, model.Right, p.M.now.wash.Shades[0].Side)
 	assert.Equal(t, "the oak", p.M.now.wash.Shades[0].By)

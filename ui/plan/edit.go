@@ -120,16 +120,6 @@ func (m *Model) calendar() form.Calendar {
 	return form.From(model.MomentOf(m.book.Clock()).Date())
 }
 
-// accepted takes what was typed, and goes to what is to be stated next: of a new item
-// what it needs or what tells it from others, else what the plan lacks.
-func (m Model) accepted() Model {
-	if m.adding == nil || m.adding.wash {
-		return m.finishedAnd(Model.toLacking)
-	}
-	at := m.editAt
-	return m.finishEdit().toTelling(at)
-}
-
 // take puts a text that is right in force, and with it what is new.
 func (m Model) take(text string) Model {
 	w, err := m.with(m.editAt, text)

@@ -48,7 +48,7 @@ func (m Model) Keys() []keys.Binding {
 	case m.picker != nil:
 		return form.PickKeys(m.leaveWords("leave it as it was"))
 	case m.edit != nil:
-		return form.TypeKeys(m.leaveWords("as it was"))
+		return form.TypeKeys(m.adding != nil || m.edit.WasEmpty(), m.leaveWords("as it was"))
 	}
 	return append(m.changeKeys(), append(m.walkKeys(), m.seeKeys()...)...)
 }

@@ -207,49 +207,6 @@ func (m *Model) targetAmong(rows []row) (ref, model.Field, bool) {
 	return rows[m.hand].at, rows[m.hand].field, true
 }
 
-// toFirst puts the hand on the first row that the plan lacks, else on the first
-// of the open step.
-func (m Model) toFirst() Model {
-	if len(m.now.lacking()) > 0 {
-		return m.toLacking()
-	}
-	return m.onto(0, 1)
-}
-
-// toLacking puts the hand on the first row that the plan lacks, if any.
-func (m Model) toLacking() Model {
-	for _, r := range m.now.lacking() {
-		if i, j, ok := m.now.stepOf(r); ok {
-			m.open, m.hand = i, j
-			return m
-		}
-	}
-	return m
-}
-
-// toTelling puts the hand, which is on the name of an item, on what the item needs, else on
-// what tells it from others, else on the next field: what is typed next is no other name.
-func (m Model) toTelling(name ref) Model {
-	telling := -1
-	for i, r := range m.rows() {
-		if !r.isField() || r.at.section != name.section || r.at.index != name.index {
-			continue
-		}
-		if r.field.Required && !r.field.Given() {
-			m.hand = i
-			return m
-		}
-		if r.at.key == stock.Telling(name.section) {
-			telling = i
-		}
-	}
-	if telling >= 0 {
-		m.hand = telling
-		return m
-	}
-	return m.onto(m.hand+1, 1)
-}
-
 // onto puts the hand on a row, or on the next field in a direction.
 func (m Model) onto(hand, by int) Model {
 	rows := m.rows()

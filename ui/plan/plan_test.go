@@ -125,7 +125,7 @@ func TestNoPlanStandsForAWorkThatLacks(t *testing.T) {
 func TestTakeAwayBringsTheAssumptionBack(t *testing.T) {
 	p := play(t, ours(t), "down down down down down '8 ft' enter")
 	assert.NotContains(t, p.Seen(), "(8 ft 6 in)")
-	p.Keys("backspace")
+	p.Keys("up backspace")
 	assert.Contains(t, p.Seen(), "(8 ft 6 in) prac")
 	p.Keys("up backspace")
 	assert.Contains(t, p.Seen(), "height cannot be left out")

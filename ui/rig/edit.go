@@ -98,14 +98,9 @@ func (m Model) types(does keys.Action) Model {
 	if m.typing.Holds(does) {
 		return m.warn(m.typing.NotTaken(m.typing.label()))
 	}
-	fresh := m.typing.fresh
 	switch does {
 	case form.Accept:
-		m = m.offered().finishTyping()
-		if fresh {
-			m = m.toTelling()
-		}
-		return m.toLacking()
+		return m.offered().accepted()
 	case form.AddUnit:
 		if m.typing.Offer != "" {
 			return m.offered()

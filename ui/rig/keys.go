@@ -43,7 +43,7 @@ func (m Model) Keys() []keys.Binding {
 	case m.picker != nil:
 		return form.PickKeys("leave it as it was")
 	case m.typing != nil:
-		return form.TypeKeys("as it was")
+		return form.TypeKeys(m.typing.fresh || m.typing.WasEmpty(), "as it was")
 	}
 	return append(m.itemKeys(), append(m.walkKeys(), append(m.fieldKeys(), m.keepKeys()...)...)...)
 }

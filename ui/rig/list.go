@@ -145,26 +145,3 @@ func (m Model) onto(hand, by int) Model {
 	}
 	return m
 }
-
-// toLacking puts the hand on the first row that is needed and not stated.
-func (m Model) toLacking() Model {
-	for i := range m.looks.rows {
-		if m.looks.rows[i].lacks() {
-			m.hand, m.inForm = i, true
-			return m
-		}
-	}
-	return m
-}
-
-// toTelling puts the hand, which is on the name of an item, on what tells the item from
-// others, else on the next field: what is typed next is no other name.
-func (m Model) toTelling() Model {
-	for i := range m.looks.rows {
-		if m.looks.rows[i].ref.Key == stock.Telling(m.at.Section) {
-			m.hand = i
-			return m
-		}
-	}
-	return m.onto(m.hand+1, 1)
-}

@@ -97,9 +97,9 @@ func TestAPastedPositionFillsBothLines(t *testing.T) {
 // What is typed behind a new name is what the item is, not another name.
 func TestANewItemIsNamedOnce(t *testing.T) {
 	for script, want := range map[string]string{
-		"pgdown pgdown pgdown n 'Mist' enter '1.3' enter":          "flow",
+		"pgdown pgdown pgdown n 'Mist' enter '1.3' enter":          "pressure",
 		"pgdown pgdown pgdown pgdown n 'Red' enter '5/8 in' enter": "length",
-		"pgdown n 'Spare' enter '0.4 ft3' enter":                   "resin volume",
+		"pgdown n 'Spare' enter '0.4 ft3' enter":                   "gallons so far",
 		"c 'Marigold II' enter '24 ft' enter":                      "length",
 		"pgdown pgdown pgdown pgdown pgdown n 'Red' enter 2 enter": "scale",
 	} {
