@@ -35,6 +35,7 @@ type Edit struct {
 	Problem  error  // what is wrong with the text now
 	currency string // that a bare price is offered
 	Offer    string // text that would be right, where a bare number needs a unit
+	unknown  error  // what a word for what nobody knows is answered, where the line takes none; nil for nothing
 	Replaced bool   // a right text was typed: Good differs from the start
 }
 
@@ -155,6 +156,9 @@ func (e Edit) check(try Try) Edit {
 		return e
 	}
 	e.Good, e.Replaced = e.before, false // nothing of a text that is wrong is taken
+	if e.unknown != nil && isUnknown(text) {
+		e.Problem = e.unknown
+	}
 	if offer := e.withUnit(text); offer != "" {
 		if err := try(offer); err != nil {
 			e.Problem = err // the unit is not what is wrong

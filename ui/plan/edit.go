@@ -17,7 +17,7 @@ func (m Model) startEdit(text string) Model {
 		return m
 	}
 	e := form.Start(text, f.Example).Telling(func(text string) string { return m.calendar().Taken(f, text) })
-	e = e.OnScales(f, form.ScalesOf(f, m.ground().stock()))
+	e = e.OnScales(f, form.ScalesOf(f, m.ground().stock())).Unknown(f, m.assumedHelp(r, f))
 	e.Good = f.Text()
 	m.edit, m.editAt, m.draft = &e, r, *m.ground()
 	return m

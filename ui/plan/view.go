@@ -210,9 +210,7 @@ func (m *Model) helpLines(at layout.Rect, rows []row) []string {
 	if told := m.soFarTold(r, f); told != "" {
 		text = f.Label + ": " + told
 	}
-	if value, founded := m.assumed(r, f); !f.Given() {
-		text += form.AssumedHelp(value, founded)
-	}
+	text += m.assumedHelp(r, f)
 	if problem := m.faults[r]; problem != "" && f.Given() {
 		text, ink = f.Label+" "+problem, m.th.Doubt
 	}
@@ -229,6 +227,14 @@ func (m *Model) helpLines(at layout.Rect, rows []row) []string {
 
 func (m *Model) helped(text string, ink theme.Ink, at layout.Rect) []string {
 	return append([]string{""}, inked(ink, cells.Clauses(cells.Safe(text), at.W-1, at.H-1, m.th.Marks.More))...)
+}
+
+// assumedHelp tells what is taken for a field; "" where it is stated.
+func (m *Model) assumedHelp(at ref, f model.Field) string {
+	if f.Given() {
+		return ""
+	}
+	return form.AssumedHelp(m.assumed(at, f))
 }
 
 // assumed finds what the plan took for a field that is not stated: nothing where there is no

@@ -27,6 +27,14 @@ func (m *Model) assumptions() []planner.Assumption {
 	return plan.Assumptions
 }
 
+// assumedHelp tells what is taken for a field; "" where it is stated.
+func (m *Model) assumedHelp(r stock.Ref, f model.Field) string {
+	if f.Given() {
+		return ""
+	}
+	return form.AssumedHelp(m.assumed(r, f))
+}
+
 // assumed finds what is taken for a field that is not stated, and its tag.
 func (m *Model) assumed(r stock.Ref, f model.Field) (value, founded string) {
 	if f.Refers != "" {

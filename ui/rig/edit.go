@@ -43,7 +43,7 @@ func (m Model) startTyping(base stock.Stock, r stock.Ref, text string) Model {
 		return m
 	}
 	e := form.Start(text, f.Example).Telling(func(text string) string { return form.Calendar{}.Taken(f, text) })
-	e = e.OnScales(f, form.ScalesOf(f, base))
+	e = e.OnScales(f, form.ScalesOf(f, base)).Unknown(f, m.assumedHelp(r, f))
 	t := typing{Edit: e, ref: r, base: base, draft: base, was: f.Text(), from: place{m.at, m.inForm, m.hand}}
 	t.Good = f.Text()
 	m.typing = &t

@@ -255,9 +255,7 @@ func (m *Model) help() (string, theme.Ink) {
 		return f.Label + " " + m.looks.faults[r], m.th.Doubt
 	}
 	text := f.Label + ": " + form.Help(f, m.typing != nil)
-	if value, founded := m.assumed(r, f); !f.Given() {
-		text += form.AssumedHelp(value, founded)
-	}
+	text += m.assumedHelp(r, f)
 	if m.typing != nil && m.typing.fresh && m.typing.Text() == "" {
 		text += "; enter takes " + m.typing.Good
 	}
