@@ -210,15 +210,34 @@ func TestAZoneWithoutSummerTimeIsTold(t *testing.T) {
 func TestZones(t *testing.T) {
 	for text, want := range map[string]string{
 		"America/Denver": "America/Denver", " america/new york\t": "America/New_York", "UTC": "UTC", "Pacific/Apia": "Pacific/Apia",
+		"africa/dar es salaam": "Africa/Dar_es_Salaam",
 	} {
 		got, err := ParseZone(text)
 		require.NoError(t, err, text)
 		assert.Equal(t, want, got.String())
 	}
-	for _, text := range []string{"", "Local", "local", "Denver", "../etc/passwd", "/etc/localtime", "America", "a\x00b", "GMT+25"} {
+	for _, text := range []string{"", "Local", "local", "Flagstaff", "../etc/passwd", "/etc/localtime", "America", "a\x00b", "GMT+25"} {
 		_, err := ParseZone(text)
 		assert.ErrorContains(t, err, "America/Denver", text)
 	}
+}
+
+// A city alone is the zone that is named after it, where there is one; where there are
+// several, they are named.
+func TestACityAloneIsItsZone(t *testing.T) {
+	for text, want := range map[string]string{
+		"Phoenix": "America/Phoenix", "los angeles": "America/Los_Angeles", " OSLO ": "Europe/Oslo", "port of spain": "America/Port_of_Spain",
+		"port-au-prince": "America/Port-au-Prince", "Vincennes": "America/Indiana/Vincennes", "indianapolis": "America/Indianapolis",
+		"Honolulu": "Pacific/Honolulu", "america/denver": "America/Denver",
+	} {
+		got, err := ParseZone(text)
+		require.NoError(t, err, text)
+		assert.Equal(t, want, got.String())
+		assert.Equal(t, want, ZoneName(text))
+	}
+	_, err := ParseZone("nicosia")
+	assert.EqualError(t, err, `"nicosia" fits Asia/Nicosia and Europe/Nicosia; write the time zone like Asia/Nicosia`)
+	assert.Equal(t, "nicosia", ZoneName("nicosia"))
 }
 
 func TestShadeCovers(t *testing.T) {
@@ -276,7 +295,7 @@ func FuzzParsePosition(f *testing.F) {
 }
 
 func FuzzParseZone(f *testing.F) {
-	for _, seed := range []string{"America/Denver", "etc/gmt+5", "..", "\x00", "/"} {
+	for _, seed := range []string{"America/Denver", "etc/gmt+5", "oslo", "..", "\x00", "/"} {
 		f.Add(seed)
 	}
 	f.Fuzz(func(t *testing.T, text string) {

@@ -5,8 +5,6 @@ import (
 	"math"
 	"strconv"
 	"strings"
-	"time"
-	_ "time/tzdata" // so that a zone is known on a machine that has no zone files
 	"unicode"
 	"unicode/utf8"
 
@@ -16,7 +14,6 @@ import (
 
 // Keys of a position in a place.
 const (
-	ZoneKey      = "zone"
 	LatitudeKey  = "latitude"
 	LongitudeKey = "longitude"
 )
@@ -241,40 +238,4 @@ func sexagesimal(text string) (quantity.Angle, bool) {
 		unit /= 60
 	}
 	return quantity.Angle(total) * quantity.Degree, true
-}
-
-// ParseZone finds a time zone by its name in the zone data, such as
-// America/Denver; small letters and spaces do too. Errors are of type
-// [*quantity.ParseError].
-func ParseZone(text string) (*time.Location, error) {
-	name := strings.ReplaceAll(tidy(text), " ", "_")
-	for _, spelling := range []string{name, capitals(name)} {
-		// "Local" is this machine's zone, which is not always the place's.
-		if zone, err := time.LoadLocation(spelling); err == nil && spelling != "" && !strings.EqualFold(spelling, "Local") {
-			return zone, nil
-		}
-	}
-	return nil, &quantity.ParseError{What: "time zone", Text: text, Reason: "is no zone of the time zone data", Example: "America/Denver or Europe/Oslo"}
-}
-
-// ZoneNote says of a zone that is an abbreviation, and whose clocks never change, how one
-// with summer time is written: MST is the time of Phoenix, and most who type it mean
-// Denver. "" of any other text.
-func ZoneNote(text string) string {
-	like, known := map[string]string{"EST": "America/New_York", "MST": "America/Denver", "HST": "America/Adak"}[strings.ToUpper(tidy(text))]
-	if !known {
-		return ""
-	}
-	return "no summer time; where clocks change, write one like " + like
-}
-
-// capitals writes "america/new_york" as the zone data does.
-func capitals(name string) string {
-	letters := []byte(strings.ToLower(name))
-	for i := range letters {
-		if (i == 0 || strings.IndexByte("/_-", letters[i-1]) >= 0) && letters[i] >= 'a' && letters[i] <= 'z' {
-			letters[i] -= 'a' - 'A'
-		}
-	}
-	return string(letters)
 }

@@ -20,8 +20,8 @@ type Calendar struct {
 func From(today model.Date) Calendar { return Calendar{Today: today, Since: today} }
 
 // Set states a field of a noun as a person typed it, by what sets a field of that noun by
-// its key as a file holds it: a day in words becomes its date, degrees get their side, and
-// a latitude and a longitude in one text go where each belongs.
+// its key as a file holds it: a day in words becomes its date, degrees get their side, a city
+// becomes its zone, and a latitude and a longitude in one text go where each belongs.
 func (c Calendar) Set(f model.Field, text string, set func(key, text string) error) error {
 	north, east, both := position(f, text)
 	switch {
@@ -32,6 +32,8 @@ func (c Calendar) Set(f model.Field, text string, set func(key, text string) err
 		return set(model.LongitudeKey, model.WithSide(east, eastWest))
 	case f.Sides != "":
 		text = model.WithSide(text, f.Sides)
+	case f.Key == model.ZoneKey:
+		text = model.ZoneName(text)
 	case f.Day && !blank(text):
 		day, err := model.ComingDay(text, c.Today, c.Since)
 		if err != nil {
@@ -67,13 +69,21 @@ func (c Calendar) Taken(f model.Field, text string) string {
 	case f.Sides == northSouth && model.WithSide(text, northSouth) != text:
 		return model.WithSide(text, northSouth)
 	case f.Key == model.ZoneKey:
-		return model.ZoneNote(text)
+		return zone(text)
 	case f.Day && !blank(text):
 		if day, err := model.ComingDay(text, c.Today, c.Since); err == nil {
 			return day.Full()
 		}
 	}
 	return ""
+}
+
+// zone is what is to be said of a time zone: its whole name, where the text is not it.
+func zone(text string) string {
+	if name := model.ZoneName(text); !strings.EqualFold(name, strings.TrimSpace(text)) {
+		return name
+	}
+	return model.ZoneNote(text)
 }
 
 // longitude is a longitude with its side, and how the other side is typed where none was.
