@@ -139,15 +139,12 @@ func (m Model) startEdit(key string) Model {
 	return m
 }
 
-// typed takes a key into the text; the answer follows whenever the text is
-// right.
+// typed takes a key into the text, and the answer follows; where the text is refused, it is
+// that of what stays in its place.
 func (m Model) typed(msg tea.KeyMsg) Model {
 	e := m.edit.Type(msg, m.check)
 	m.edit = &e
-	if m.check(e.Good) == nil && e.Replaced {
-		m = m.replan(m.washShown())
-	}
-	return m.say("")
+	return m.replan(m.washShown()).say("")
 }
 
 func (m Model) check(text string) error {

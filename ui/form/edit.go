@@ -21,8 +21,8 @@ import (
 // Try sets text on a copy of the noun, and tells what is wrong with it.
 type Try func(text string) error
 
-// Edit is a value while it is typed. The answer follows what was right last; a text that
-// is wrong is never taken, and then the value stays that was there before.
+// Edit is a value while it is typed. The answer follows what is right; a text that is
+// wrong is never taken, and then the value stays that was there before.
 type Edit struct {
 	input    textinput.Model
 	example  string
@@ -116,10 +116,14 @@ func (e Edit) Offered(try Try) Edit {
 	return e.With(e.Offer, try)
 }
 
+// Refused tells that the text is wrong, and that nothing that is offered would mend it: the
+// value that was there before stays.
+func (e Edit) Refused() bool { return e.Problem != nil && e.Offer == "" }
+
 // Holds tells that a text which is wrong stays under the hand, whatever key is to end it
 // but esc: what is typed next is meant for it, too.
 func (e Edit) Holds(does keys.Action) bool {
-	return does != Abandon && e.Problem != nil && e.Offer == "" && strings.TrimSpace(e.Text()) != ""
+	return does != Abandon && e.Refused() && strings.TrimSpace(e.Text()) != ""
 }
 
 // NotTaken says of a wrong text on the line of that label what it is, and why it is not

@@ -9,7 +9,7 @@ import (
 // be taken as it stands. It is nil where there is none; a text that lacks its unit is none,
 // since leaving takes it with the one that is offered.
 func (e Edit) Lost(label string) error {
-	if e.Problem == nil || e.Offer != "" || strings.TrimSpace(e.Text()) == "" {
+	if !e.Refused() || strings.TrimSpace(e.Text()) == "" {
 		return nil
 	}
 	return fmt.Errorf("what is typed: %s", e.refusal(label))

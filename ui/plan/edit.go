@@ -33,8 +33,7 @@ func (m Model) check(text string) error {
 	return err
 }
 
-// typed takes a key into the text; the answer follows whenever the text is
-// right.
+// typed takes a key into the text, and the answer follows.
 func (m Model) typed(msg tea.KeyMsg) Model {
 	if m.edit == nil {
 		return m
@@ -43,9 +42,14 @@ func (m Model) typed(msg tea.KeyMsg) Model {
 	return m.withEdit(e)
 }
 
+// withEdit shows what the text says; where it is refused, what stays in its place.
 func (m Model) withEdit(e form.Edit) Model {
 	m.edit = &e
-	if w, err := m.try(e.Good); err == nil && e.Replaced {
+	switch w, err := m.try(e.Good); {
+	case e.Refused():
+		m.draft = *m.ground()
+		m = m.replan(m.draft)
+	case err == nil && e.Replaced:
 		m.draft = w
 		m = m.replan(w)
 	}

@@ -43,3 +43,21 @@ func onKey(t *testing.T, p *player, key string) {
 	}
 	t.Fatalf("no row holds the %s", key)
 }
+
+// What is said to stay is in force all over the screen, whatever was right on the way to a
+// text that is refused.
+func TestARefusedLatitudeLeavesThePositionWhereItWas(t *testing.T) {
+	p := play(t, known(t), "d")
+	onKey(t, p, model.LatitudeKey)
+	was := p.M.now.places[p.M.now.chosen("place")].Latitude.Words()
+	begins := p.M.plan.Day.Start.Label
+	p.Keys("enter ctrl+u")
+	assert.Contains(t, p.Seen(), "needs the position", "while the line is empty")
+	p.Keys("'95'")
+	assert.Contains(t, p.M.edit.Says(), "is past 90 degrees")
+	assert.Contains(t, p.M.edit.Says(), was+" stays")
+	assert.NotContains(t, p.Seen(), "needs the position")
+	p.Keys("ctrl+u '60' '0'")
+	assert.Contains(t, p.M.edit.Says(), was+" stays")
+	assert.Contains(t, p.Seen(), "best from "+begins)
+}

@@ -79,14 +79,14 @@ func (m Model) typed(msg tea.KeyMsg) Model {
 	return m.withEdit(m.typing.Type(msg, m.typing.check)).say("")
 }
 
+// withEdit shows what the text says; where it is refused, what stays in its place.
 func (m Model) withEdit(e form.Edit) Model {
 	t := *m.typing
-	if t.ref.Key == "name" && e.Problem != nil { // half a name is no name
-		e.Good, e.Replaced = t.was, false
-		t.draft = t.base
-	}
 	t.Edit = e
-	if s, err := with(t.base, t.ref, e.Good); err == nil && e.Replaced {
+	switch s, err := with(t.base, t.ref, e.Good); {
+	case e.Refused():
+		t.draft = t.base
+	case err == nil && e.Replaced:
 		t.draft = s
 	}
 	m.typing = &t

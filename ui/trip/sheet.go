@@ -201,10 +201,11 @@ func (m Model) typed(msg tea.KeyMsg) Model { return m.withEdit(m.edit.Type(msg, 
 
 func (m Model) withEdit(e form.Edit) Model {
 	m.edit = &e
-	if e.Replaced && e.Problem == nil {
-		if t, err := m.with(m.sheet.key(), e.Good); err == nil {
-			m = m.replan(t)
-		}
+	switch t, err := m.with(m.sheet.key(), e.Good); {
+	case e.Refused():
+		m = m.replan(m.now)
+	case err == nil && e.Replaced:
+		m = m.replan(t)
 	}
 	return m.say("")
 }
