@@ -19,6 +19,23 @@ type Rig struct {
 	Defaults  Defaults
 }
 
+// Currency is that of the first price that is stated; "" where none is.
+func (r *Rig) Currency() string {
+	var prices []quantity.Opt[quantity.Money]
+	for i := range r.Beds {
+		prices = append(prices, r.Beds[i].Price)
+	}
+	for i := range r.Softeners {
+		prices = append(prices, r.Softeners[i].Price)
+	}
+	for _, price := range append(prices, r.Defaults.DIPrice) {
+		if money, given := price.Get(); given {
+			return money.Currency
+		}
+	}
+	return ""
+}
+
 // Softener is a bed of cation resin in the sodium form.
 type Softener struct {
 	Name     string

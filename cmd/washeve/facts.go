@@ -7,6 +7,7 @@ func environment() [][2]string {
 		{"XDG_DATA_HOME", "where data folders are, where neither of the two names one"},
 		{"NO_COLOR", "where it is set to anything, no colour is sent"},
 		{"TERM", "dumb makes the program print instead of draw"},
+		{"LC_ALL, LC_MONETARY, LANG", "the first that is set names the currency that a bare price is offered, where the rig states none"},
 		{"TZ", "the time zone of the clock, for the log's moments"},
 	}
 }

@@ -258,6 +258,15 @@ func (e Edit) Ink(th theme.Theme) theme.Ink {
 	return th.Text
 }
 
+// lacks is what a bare number is offered.
+func (e Edit) lacks() string {
+	var wrong *quantity.ParseError
+	if errors.As(e.Problem, &wrong) && wrong.Reason == quantity.NoCurrency {
+		return "currency"
+	}
+	return "unit"
+}
+
 // afterOffer is what the text that is offered would be read as, behind it.
 func (e Edit) afterOffer() string {
 	if e.taken == nil || e.taken(e.Offer) == "" {
@@ -271,7 +280,7 @@ func (e Edit) afterOffer() string {
 func (e Edit) Says() string {
 	switch {
 	case e.Offer != "":
-		return "needs its unit: tab or enter takes it as " + e.Offer + e.afterOffer()
+		return "needs its " + e.lacks() + ": tab or enter takes it as " + e.Offer + e.afterOffer()
 	case e.Problem == nil:
 		return cmp.Or(e.readAs(), e.Taken())
 	}

@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"cmp"
 	"strings"
 
 	tea "github.com/charmbracelet/bubbletea"
@@ -18,6 +19,7 @@ func (m Model) startEdit(text string) Model {
 	}
 	e := form.Start(text, f.Example).Telling(func(text string) string { return m.calendar().Taken(f, text) })
 	e = e.OnScales(f, form.ScalesOf(f, m.ground().stock())).Unknown(f, m.assumedHelp(r, f))
+	e = e.InCurrency(cmp.Or(m.ground().rig.Currency(), m.currency))
 	e.Good = f.Text()
 	m.edit, m.editAt, m.draft = &e, r, *m.ground()
 	return m

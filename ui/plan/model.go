@@ -52,7 +52,9 @@ type Options struct {
 	Theme   theme.Theme
 	Units   quantity.System
 	InHand  string // why this wash is, where there are others, such as "the next from today on"
-	Notice  string // said at the start, such as a fault that was found in a file
+	// Currency is offered to a bare price where the rig states none; "" for no offer.
+	Currency string
+	Notice   string // said at the start, such as a fault that was found in a file
 }
 
 // Model is the screen as it stands.
@@ -64,11 +66,12 @@ type Model struct {
 	make   Make
 	book   entry.Book
 
-	sharing Sharing
-	means   washday.Means
-	size    layout.Size
-	trips   trip.Keeper
-	seen    *tripmath.Memory // of the trips planned so far
+	currency string // offered to a price where the rig states none
+	sharing  Sharing
+	means    washday.Means
+	size     layout.Size
+	trips    trip.Keeper
+	seen     *tripmath.Memory // of the trips planned so far
 
 	now     work // what is in force
 	history history.Of[work]
@@ -110,7 +113,7 @@ type addition struct {
 func New(o Options) Model {
 	m := Model{
 		th: o.Theme, sys: o.Units, keeper: o.Keeper, shelf: o.Shelf, make: o.Make, sharing: o.Sharing, means: o.Means, book: o.Book,
-		trips: o.Trips, seen: new(tripmath.Memory), size: layout.Least(),
+		currency: o.Currency, trips: o.Trips, seen: new(tripmath.Memory), size: layout.Least(),
 		now:    work{rig: o.Rig, places: o.Places, wash: o.Wash, others: o.Others, example: o.Example}.clone(),
 		status: o.Notice, alarm: o.Notice != "",
 	}

@@ -27,7 +27,7 @@ func (m Model) keep(s stock.Stock) error {
 func (m Model) openRig(at rig.Spot) tea.Cmd {
 	o := rig.Options{
 		Stock: m.now.stock(), Example: m.now.example, Changed: m.changed, Save: m.keep, History: history.Map(m.history, work.version),
-		Make: new(planner.Memory).Make, Theme: m.th, Units: m.sys, Size: m.size, At: at,
+		Make: new(planner.Memory).Make, Theme: m.th, Units: m.sys, Size: m.size, At: at, Currency: m.currency,
 	}
 	if m.book.Logger != nil {
 		o.Log = m.book.Logger.Log

@@ -1,6 +1,7 @@
 package rig
 
 import (
+	"cmp"
 	"strings"
 
 	tea "github.com/charmbracelet/bubbletea"
@@ -44,6 +45,7 @@ func (m Model) startTyping(base stock.Stock, r stock.Ref, text string) Model {
 	}
 	e := form.Start(text, f.Example).Telling(func(text string) string { return form.Calendar{}.Taken(f, text) })
 	e = e.OnScales(f, form.ScalesOf(f, base)).Unknown(f, m.assumedHelp(r, f))
+	e = e.InCurrency(cmp.Or(base.Rig.Currency(), m.currency))
 	t := typing{Edit: e, ref: r, base: base, draft: base, was: f.Text(), from: place{m.at, m.inForm, m.hand}}
 	t.Good = f.Text()
 	m.typing = &t

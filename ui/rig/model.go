@@ -33,7 +33,9 @@ type Options struct {
 	Theme theme.Theme
 	Units quantity.System
 	Size  layout.Size
-	At    Spot // what is chosen first; the zero value is the first item
+	// Currency is offered to a bare price where the rig states none; "" for no offer.
+	Currency string
+	At       Spot // what is chosen first; the zero value is the first item
 }
 
 // Version is what undo goes back to.
@@ -66,11 +68,12 @@ type Model struct {
 	make func(model.Rig, model.Places, model.Wash) (planner.Plan, error)
 	log  func() model.Log
 
-	example bool
-	changed bool // something was changed since the screen was opened
-	now     stock.Stock
-	history history.Of[Version]
-	unsaved error // why the last save failed
+	currency string // offered to a price where the rig states none
+	example  bool
+	changed  bool // something was changed since the screen was opened
+	now      stock.Stock
+	history  history.Of[Version]
+	unsaved  error // why the last save failed
 
 	at     Spot
 	inForm bool // the hand is in the form, not in the list
@@ -120,7 +123,7 @@ type place struct {
 func New(o Options) Model {
 	m := Model{
 		th: o.Theme, sys: o.Units, size: o.Size, save: o.Save, make: o.Make, log: o.Log,
-		example: o.Example, changed: o.Example && o.Changed, now: o.Stock.Clone(), history: o.History, at: o.At,
+		example: o.Example, changed: o.Example && o.Changed, now: o.Stock.Clone(), history: o.History, at: o.At, currency: o.Currency,
 	}
 	if m.at.Section == "" {
 		m.at = m.spots()[0]

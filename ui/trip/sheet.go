@@ -190,7 +190,7 @@ func (m Model) startEdit(text string) Model {
 		return m
 	}
 	e := form.Start(text, f.Example).Telling(func(text string) string { return m.calendar().Taken(f, text) })
-	e = e.OnScales(f, form.ScalesOf(f, stock.Stock{Rig: &m.rig, Places: &m.places, Wash: &m.wash}, m.now.Limit)).Unknown(f, "")
+	e = e.OnScales(f, form.ScalesOf(f, stock.Stock{Rig: &m.rig, Places: &m.places, Wash: &m.wash}, m.now.Limit)).Unknown(f, "").InCurrency(m.rig.Currency())
 	e.Good = f.Text()
 	m.edit = &e
 	return m
