@@ -35,6 +35,18 @@ func TestTheFirstPlanAsksForTheAgeOfTheBed(t *testing.T) {
 	}
 }
 
+// A shape that nobody chose is told as assumed.
+func TestTheShapeOfAFirstVehicleIsAssumed(t *testing.T) {
+	o := ours(t)
+	o.Example, o.Make = true, planner.Make
+	p := play(t, o, firstFacts+"enter v")
+	assert.Contains(t, p.Seen(), "shape            (coach) PRACTICE")
+	assert.Contains(t, p.M.plan.Assumptions, planner.Assumption{Name: "vehicle shape", Words: "coach", Source: tag.Source{Tag: tag.Practice, Text: "the vehicle this is made for"}})
+	p.Keys("down down right")
+	assert.Contains(t, p.Seen(), "shape            coach ", "the first word of the list is chosen")
+	assert.Equal(t, model.Coach, o.Keeper.(*book).rig.Vehicles[0].Shape)
+}
+
 // A bare number as the last fact gets no scale that nobody said, and what it counts as is
 // told with the offer.
 func TestTheFirstTDSIsGivenNoScale(t *testing.T) {

@@ -12,7 +12,7 @@ import (
 func empty() work {
 	return work{
 		rig: model.Rig{
-			Vehicles: []model.Vehicle{{Name: "my coach", Shape: model.Coach}},
+			Vehicles: []model.Vehicle{{Name: "my coach"}},
 			Beds:     []model.Bed{{Name: "my tank"}},
 		},
 		places: model.Places{{Name: "home"}},
