@@ -4,10 +4,10 @@ import (
 	tea "github.com/charmbracelet/bubbletea"
 
 	"washeve/model"
-	"washeve/model/quantity"
 	"washeve/planner"
 	"washeve/ui/bed"
 	"washeve/ui/entry"
+	"washeve/ui/form"
 	"washeve/ui/refill"
 	"washeve/ui/screen"
 )
@@ -19,22 +19,12 @@ func (m Model) openBed() tea.Cmd {
 	return func() tea.Msg { return screen.Go{To: page} }
 }
 
-// soFarTold is what the stated gallons of the bed are where the log has counted on, and what
-// the fill has given by now; "" on any other line, and while it is typed.
+// soFarTold is [form.SoFarTold] of a line; "" while it is typed.
 func (m *Model) soFarTold(at ref, f model.Field) string {
-	if at.section != "bed" || at.key != "gallons_so_far" || !f.Given() || m.edit != nil || m.book.Past == nil {
+	if at.section != "bed" || m.edit != nil || m.book.Past == nil {
 		return ""
 	}
-	past := m.book.Past(m.now.rig, m.now.places).Bed(m.now.rig.Beds[at.index].Name)
-	if past == nil {
-		return ""
-	}
-	fill := past.Present()
-	given := quantity.Show(fill.Gallons, m.sys)
-	if fill.Began.Given() {
-		return "of the fill before " + fill.Began.Date().String() + ", counts no more; this one has given " + given
-	}
-	return "what the fill had given before the log began; by now it has given " + given
+	return form.SoFarTold(f, m.now.rig.Beds[at.index].Name, m.book.Past(m.now.rig, m.now.places), m.sys)
 }
 
 // desk is what entries of the log are written at.

@@ -66,19 +66,29 @@ func TestTheGallonsOfTheRigBesideTheLog(t *testing.T) {
 		}
 		return play(t, o, "b down down down")
 	}
+	onRig := func(p *player) string {
+		page := p.Send(hands.Key("R")).(screen.Go).To
+		for _, k := range hands.Keys("pgdown enter down down") {
+			page, _ = page.Update(k)
+		}
+		return strings.Join(strings.Fields(ansi.Strip(page.View(layout.Size{W: 160, H: 60}))), " ")
+	}
 	help := func(p *player) string {
 		return strings.TrimSpace(strings.Join(p.M.helpLines(p.M.rects().Help, p.M.rows()), " "))
 	}
 	p := lines("60 gal", wash)
 	assert.Regexp(t, `› gallons so far +60 gal`, p.Seen())
 	assert.Equal(t, "gallons so far: what the fill had given before the log began; by now it has given 98 gal", help(p))
+	assert.Contains(t, onRig(p), "gallons so far: what the fill had given before the log began; by now it has given 98 gal", "the rig says the same")
 	assert.NotContains(t, help(p.Keys("enter")), "before the log began", "while it is typed")
 	p = lines("60 gal", wash, fill)
 	assert.Equal(t, "gallons so far: of the fill before 2026-05-03, counts no more; this one has given 0 gal", help(p))
 	assert.Regexp(t, `tank diameter +\(8 in\) PRAC`, p.Seen(), "what nobody stated is an assumption")
 	p = lines("", wash)
 	assert.Regexp(t, `› gallons so far +\(38 gal\)`, p.Seen())
+	assert.Contains(t, onRig(p), "gallons so far (38 gal)")
 	p = lines("", fill)
+	assert.Contains(t, onRig(p), "gallons so far (0 gal) LOG")
 	assert.Regexp(t, `› gallons so far +\(0 gal\) LOG`, p.Seen())
 	assert.NotRegexp(t, `\) your|\) YOUR`, p.Seen(), "nothing is both assumed and the user's own")
 	assert.NotContains(t, help(p), "assumed")

@@ -25,9 +25,13 @@ func (m Model) keep(s stock.Stock) error {
 
 // openRig shows everything that is owned. It comes back with [rig.Done].
 func (m Model) openRig(at rig.Spot) tea.Cmd {
+	memory := new(planner.Memory)
+	if m.book.Past != nil {
+		memory.Past = m.book.Past(m.now.rig, m.now.places)
+	}
 	o := rig.Options{
 		Stock: m.now.stock(), Example: m.now.example, Changed: m.changed, Save: m.keep, History: history.Map(m.history, work.version),
-		Make: new(planner.Memory).Make, Theme: m.th, Units: m.sys, Size: m.size, At: at, Currency: m.currency,
+		Make: memory.Make, Past: memory.Past, Theme: m.th, Units: m.sys, Size: m.size, At: at, Currency: m.currency,
 	}
 	if m.book.Logger != nil {
 		o.Log = m.book.Logger.Log

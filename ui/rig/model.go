@@ -30,6 +30,7 @@ type Options struct {
 	// Make plans a wash, to see what is assumed of the chosen item.
 	Make  func(model.Rig, model.Places, model.Wash) (planner.Plan, error)
 	Log   func() model.Log // nil where there is none
+	Past  *planner.Past    // what the log says of the beds; nil where it says nothing
 	Theme theme.Theme
 	Units quantity.System
 	Size  layout.Size
@@ -67,6 +68,7 @@ type Model struct {
 	save func(stock.Stock) error
 	make func(model.Rig, model.Places, model.Wash) (planner.Plan, error)
 	log  func() model.Log
+	past *planner.Past
 
 	currency string // offered to a price where the rig states none
 	example  bool
@@ -122,7 +124,7 @@ type place struct {
 // New makes the screen.
 func New(o Options) Model {
 	m := Model{
-		th: o.Theme, sys: o.Units, size: o.Size, save: o.Save, make: o.Make, log: o.Log,
+		th: o.Theme, sys: o.Units, size: o.Size, save: o.Save, make: o.Make, log: o.Log, past: o.Past,
 		example: o.Example, changed: o.Example && o.Changed, now: o.Stock.Clone(), history: o.History, at: o.At, currency: o.Currency,
 	}
 	if m.at.Section == "" {
