@@ -21,19 +21,17 @@ type Rig struct {
 
 // Currency is that of the first price that is stated; "" where none is.
 func (r *Rig) Currency() string {
-	var prices []quantity.Opt[quantity.Money]
 	for i := range r.Beds {
-		prices = append(prices, r.Beds[i].Price)
-	}
-	for i := range r.Softeners {
-		prices = append(prices, r.Softeners[i].Price)
-	}
-	for _, price := range append(prices, r.Defaults.DIPrice) {
-		if money, given := price.Get(); given {
-			return money.Currency
+		if price, given := r.Beds[i].Price.Get(); given {
+			return price.Currency
 		}
 	}
-	return ""
+	for i := range r.Softeners {
+		if price, given := r.Softeners[i].Price.Get(); given {
+			return price.Currency
+		}
+	}
+	return r.Defaults.DIPrice.Or(quantity.Money{}).Currency
 }
 
 // Softener is a bed of cation resin in the sodium form.

@@ -15,18 +15,32 @@ func (p *program) currency() string {
 // currencyOf is the currency of a locale such as "de_AT.UTF-8", by the territory in it (ISO
 // 3166 and ISO 4217).
 func currencyOf(locale string) string {
-	const euro = "AT BE BG CY DE EE ES FI FR GR HR IE IT LT LU LV MT NL PT SI SK"
 	locale, _, _ = strings.Cut(locale, ".")
 	locale, _, _ = strings.Cut(locale, "@")
-	switch _, territory, _ := strings.Cut(locale, "_"); {
-	case len(territory) != len("US") || strings.Contains(territory, " "):
-		return ""
-	case strings.Contains(euro, territory):
+	_, territory, _ := strings.Cut(locale, "_")
+	switch territory {
+	case "US":
+		return "$"
+	case "AT", "BE", "BG", "CY", "DE", "EE", "ES", "FI", "FR", "GR", "HR", "IE", "IT", "LT", "LU", "LV", "MT", "NL", "PT", "SI", "SK":
 		return "EUR"
-	default:
-		return map[string]string{
-			"US": "$", "CA": "CAD", "MX": "MXN", "GB": "GBP", "AU": "AUD", "NZ": "NZD", "CH": "CHF",
-			"DK": "DKK", "NO": "NOK", "SE": "SEK", "PL": "PLN", "CZ": "CZK", "ZA": "ZAR",
-		}[territory]
+	case "CA":
+		return "CAD"
+	case "MX":
+		return "MXN"
+	case "GB":
+		return "GBP"
+	case "AU":
+		return "AUD"
+	case "NZ":
+		return "NZD"
+	case "CH":
+		return "CHF"
+	case "DK":
+		return "DKK"
+	case "NO":
+		return "NOK"
+	case "SE":
+		return "SEK"
 	}
+	return ""
 }

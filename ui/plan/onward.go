@@ -1,6 +1,10 @@
 package plan
 
-import "washeve/model/stock"
+import (
+	"slices"
+
+	"washeve/model/stock"
+)
 
 // accepted takes what was typed. A line that stated nothing is left for what is stated next;
 // on one whose value was changed the hand stays.
@@ -20,7 +24,7 @@ func (m Model) accepted() Model {
 
 // onward goes from a line that was filled to the next one of the form; from one that was
 // needed to the next that is needed, wherever it stands.
-func onward(needed bool, empties map[ref]bool) func(Model) Model {
+func onward(needed bool, empties []ref) func(Model) Model {
 	return func(m Model) Model {
 		if needed && len(m.lacks) > 0 {
 			return m.toLacking()
@@ -30,11 +34,11 @@ func onward(needed bool, empties map[ref]bool) func(Model) Model {
 }
 
 // empties are the lines of a step that state nothing.
-func (w *work) empties(s step) map[ref]bool {
-	empties := map[ref]bool{}
+func (w *work) empties(s step) []ref {
+	var empties []ref
 	for _, r := range w.rows(s) {
 		if r.isField() && !r.field.Given() {
-			empties[r.at] = true
+			empties = append(empties, r.at)
 		}
 	}
 	return empties
@@ -42,10 +46,10 @@ func (w *work) empties(s step) map[ref]bool {
 
 // toNext puts the hand on the next line, but for those that were empty and that the same
 // text has filled, as a position does two.
-func (m Model) toNext(empties map[ref]bool) Model {
+func (m Model) toNext(empties []ref) Model {
 	rows := m.rows()
 	for i := m.hand + 1; i < len(rows); i++ {
-		if r := rows[i]; r.isField() && !(empties[r.at] && r.field.Given()) {
+		if r := rows[i]; r.isField() && !(r.field.Given() && slices.Contains(empties, r.at)) {
 			m.hand = i
 			return m
 		}

@@ -25,12 +25,12 @@ func (m Model) accepted() Model {
 }
 
 // empties are the lines of the form that stated nothing before what is typed.
-func (m *Model) empties() map[stock.Ref]bool {
-	empties := map[stock.Ref]bool{}
+func (m *Model) empties() []stock.Ref {
+	var empties []stock.Ref
 	for i := range m.looks.rows {
 		r := m.looks.rows[i].ref
 		if f, ok := m.typing.base.Field(r); ok && !f.Given() {
-			empties[r] = true
+			empties = append(empties, r)
 		}
 	}
 	return empties
@@ -38,9 +38,9 @@ func (m *Model) empties() map[stock.Ref]bool {
 
 // toNext puts the hand on the next line, but for those that were empty and that the same
 // text has filled, as a position does two.
-func (m Model) toNext(empties map[stock.Ref]bool) Model {
+func (m Model) toNext(empties []stock.Ref) Model {
 	for i := m.hand + 1; i < len(m.looks.rows); i++ {
-		if r := &m.looks.rows[i]; r.heading == "" && !(empties[r.ref] && r.field.Given()) {
+		if r := &m.looks.rows[i]; r.heading == "" && !(r.field.Given() && slices.Contains(empties, r.ref)) {
 			m.hand = i
 			return m
 		}
