@@ -1,0 +1,79 @@
+package model
+
+import (
+	"strings"
+	"testing"
+	"time"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+// The names of the zone data that are abbreviations without summer time are told as such.
+func TestAZoneWithoutSummerTimeIsTold(t *testing.T) {
+	for _, name := range []string{"EST", "MST", " HST "} {
+		zone, err := ParseZone(name)
+		require.NoError(t, err)
+		_, winter := time.Date(2026, 1, 1, 0, 0, 0, 0, zone).Zone()
+		_, summer := time.Date(2026, 7, 1, 0, 0, 0, 0, zone).Zone()
+		assert.Equal(t, winter, summer, name)
+		_, like, _ := strings.Cut(ZoneNote(name), "like ")
+		better, err := ParseZone(like)
+		require.NoError(t, err, like)
+		_, standard := time.Date(2026, 1, 1, 0, 0, 0, 0, better).Zone()
+		_, saving := time.Date(2026, 7, 1, 0, 0, 0, 0, better).Zone()
+		assert.Equal(t, winter, standard, like)
+		assert.Greater(t, saving, standard, like)
+	}
+	for _, name := range []string{"America/Phoenix", "MST7MDT", "UTC", ""} {
+		assert.Empty(t, ZoneNote(name), name)
+	}
+}
+
+func TestZones(t *testing.T) {
+	for text, want := range map[string]string{
+		"America/Denver": "America/Denver", " america/new york\t": "America/New_York", "UTC": "UTC", "Pacific/Apia": "Pacific/Apia",
+		"africa/dar es salaam": "Africa/Dar_es_Salaam",
+	} {
+		got, err := ParseZone(text)
+		require.NoError(t, err, text)
+		assert.Equal(t, want, got.String())
+	}
+	for _, text := range []string{"", "Local", "local", "Flagstaff", "../etc/passwd", "/etc/localtime", "America", "a\x00b", "GMT+25"} {
+		_, err := ParseZone(text)
+		assert.ErrorContains(t, err, "America/Denver", text)
+	}
+}
+
+// A city alone is the zone that is named after it, where there is one; where there are
+// several, they are named.
+func TestACityAloneIsItsZone(t *testing.T) {
+	for text, want := range map[string]string{
+		"Phoenix": "America/Phoenix", "los angeles": "America/Los_Angeles", " OSLO ": "Europe/Oslo", "port of spain": "America/Port_of_Spain",
+		"port-au-prince": "America/Port-au-Prince", "Vincennes": "America/Indiana/Vincennes", "indianapolis": "America/Indianapolis",
+		"Honolulu": "Pacific/Honolulu", "america/denver": "America/Denver",
+	} {
+		got, err := ParseZone(text)
+		require.NoError(t, err, text)
+		assert.Equal(t, want, got.String())
+		assert.Equal(t, want, ZoneName(text))
+	}
+	_, err := ParseZone("nicosia")
+	assert.EqualError(t, err, `"nicosia" fits Asia/Nicosia and Europe/Nicosia; write the time zone like Asia/Nicosia`)
+	assert.Equal(t, "nicosia", ZoneName("nicosia"))
+}
+
+func FuzzParseZone(f *testing.F) {
+	for _, seed := range []string{"America/Denver", "etc/gmt+5", "oslo", "..", "\x00", "/"} {
+		f.Add(seed)
+	}
+	f.Fuzz(func(t *testing.T, text string) {
+		zone, err := ParseZone(text)
+		if err != nil {
+			return
+		}
+		again, err := ParseZone(zone.String())
+		require.NoError(t, err)
+		require.Equal(t, zone.String(), again.String())
+	})
+}
