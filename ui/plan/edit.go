@@ -21,7 +21,7 @@ func (m Model) startEdit(text string) Model {
 	e = e.OnScales(f, form.ScalesOf(f, m.ground().stock())).Unknown(f, m.assumedHelp(r, f))
 	e = e.InCurrency(cmp.Or(m.ground().rig.Currency(), m.currency))
 	e.Good = f.Text()
-	m.edit, m.editAt, m.draft = &e, r, *m.ground()
+	m.edit, m.editAt, m.draft, m.drafted = &e, r, *m.ground(), false
 	return m
 }
 
@@ -49,10 +49,12 @@ func (m Model) withEdit(e form.Edit) Model {
 	m.edit = &e
 	switch w, err := m.try(e.Good); {
 	case e.Refused():
-		m.draft = *m.ground()
-		m = m.replan(m.draft)
+		if m.drafted {
+			m.draft, m.drafted = *m.ground(), false
+			m = m.replan(m.draft)
+		}
 	case err == nil && e.Replaced:
-		m.draft = w
+		m.draft, m.drafted = w, true
 		m = m.replan(w)
 	}
 	return m.say("")

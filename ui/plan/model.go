@@ -84,13 +84,14 @@ type Model struct {
 	lacks   []ref // what the plan cannot do without
 	begins  bool  // no plan of this work has stood yet
 
-	open   int // the step that is open
-	hand   int // the row under the hand, in the open step
-	editAt ref
-	edit   *form.Edit
-	draft  work // what is shown while typing
-	adding *addition
-	picker *form.Picker
+	open    int // the step that is open
+	hand    int // the row under the hand, in the open step
+	editAt  ref
+	edit    *form.Edit
+	draft   work // what is shown while typing
+	drafted bool // the draft is by what is typed, and not what stays in its place
+	adding  *addition
+	picker  *form.Picker
 
 	status   string
 	alarm    bool // the status tells of trouble
