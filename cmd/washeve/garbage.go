@@ -3,7 +3,6 @@ package main
 import (
 	"runtime"
 	"runtime/debug"
-	"runtime/metrics"
 )
 
 // collectSeldom lets garbage lie while there is little of it: a collection costs a
@@ -15,12 +14,11 @@ func collectSeldom() {
 }
 
 // collectAtRest collects what some keys have left, while no key is pressed: the next
-// ones then do not meet a collection.
+// ones then do not meet a collection, which comes when the heap is three times what lives.
 func collectAtRest() {
-	const some = 4 << 20
-	heap := []metrics.Sample{{Name: "/memory/classes/heap/objects:bytes"}, {Name: "/gc/heap/live:bytes"}}
-	metrics.Read(heap)
-	if heap[0].Value.Uint64() > heap[1].Value.Uint64()+some {
+	var m runtime.MemStats
+	runtime.ReadMemStats(&m)
+	if m.HeapAlloc > m.NextGC/5*3 {
 		runtime.GC()
 	}
 }

@@ -50,7 +50,7 @@ func newSearch(o Outset, c course, sights []sight, step float64) *search {
 // those that are likely.
 func (s *search) run(coarse, fine int) {
 	low, high := s.likely(coarse)
-	s.cells = s.cells[:0]
+	s.cells = make([]cell, 0, 2*fine*firstPoints) // what there are without readings
 	step := (high - low) / float64(fine)
 	lines := make([]line, fine)
 	for i := range lines {

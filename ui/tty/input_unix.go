@@ -29,7 +29,7 @@ type input struct {
 // Read waits for something to come, and then a little for the rest of it.
 func (in *input) Read(p []byte) (int, error) {
 	n, err := in.File.Read(p)
-	if in.escaped && n > 0 && n < len(p) && cut.Match(p[:n]) {
+	if in.escaped && n > 0 && n < len(p) && cut().Match(p[:n]) {
 		n = copy(p[1:], p[:n]) + 1
 		p[0] = escape
 	}

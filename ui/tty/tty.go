@@ -5,34 +5,35 @@ package tty
 
 import (
 	"bytes"
-	"regexp"
 	"time"
 	"unicode/utf8"
+
+	"washeve/model/pattern"
 )
 
 // answers are a terminal's answers to what the runtime asks: its background, and where
 // its cursor is. One that was broken off is one, too.
-var answers = regexp.MustCompile(`\x1b\]1[01];` + colour + `(?:\x07|\x1b\\)?|\x1b\[\d+;\d+R`)
+var answers = pattern.Of(`\x1b\]1[01];` + colour + `(?:\x07|\x1b\\)?|\x1b\[\d+;\d+R`)
 
 // colour is what a colour is told in.
 const colour = `[rgba:/\da-fA-F]{0,24}`
 
 // begun is an answer, or a key of many bytes, that has come in part at the end. No hand
 // types it so far.
-var begun = regexp.MustCompile(`\x1b(?:\](?:1(?:[01](?:;` + colour + `\x1b?)?)?)?|\[[<\d][\d;]*)$`)
+var begun = pattern.Of(`\x1b(?:\](?:1(?:[01](?:;` + colour + `\x1b?)?)?)?|\[[<\d][\d;]*)$`)
 
 // held is an Escape that is held down: what has come of it is one.
-var held = regexp.MustCompile(`\x1b{2,}$`)
+var held = pattern.Of(`\x1b{2,}$`)
 
 // cut is what follows an escape that has come alone, was taken for the key and was the
 // start of an answer, or of a key of many bytes.
-var cut = regexp.MustCompile(`^(?:\]1|\[[<\d])`)
+var cut = pattern.Of(`^(?:\]1|\[[<\d])`)
 
 // keys takes the answers out of what came, and what was begun and has not been ended
 // though it was waited for: it would act as letters.
 func keys(came []byte) []byte {
-	came = begun.ReplaceAll(answers.ReplaceAll(came, nil), nil)
-	return held.ReplaceAll(came, []byte{escape})
+	came = begun().ReplaceAll(answers().ReplaceAll(came, nil), nil)
+	return held().ReplaceAll(came, []byte{escape})
 }
 
 const escape = '\x1b'
@@ -41,7 +42,7 @@ const escape = '\x1b'
 // part; 0 where what came is whole. An escape alone is a key, or the start of one.
 func unfinished(came []byte) time.Duration {
 	const alone, rest, answer = 50 * time.Millisecond, 500 * time.Millisecond, 5 * time.Second
-	if begun.Match(came) {
+	if begun().Match(came) {
 		return answer
 	}
 	i := bytes.LastIndexByte(came, escape)
