@@ -91,6 +91,15 @@ func (p *Plan) Through() quantity.Volume {
 	return p.DI.Volume + p.Flush.Volume
 }
 
+// HoldFlow is what the DI water is to be held to by a valve and a jug: the cap, or less where
+// the plan holds it to less.
+func (p Plan) HoldFlow() quantity.Flow {
+	if p.Sprayer.Held() {
+		return min(p.Sprayer.Flow, p.Cap.Flow)
+	}
+	return p.Cap.Flow
+}
+
 // Use is water used and the time it runs.
 type Use struct {
 	Volume   quantity.Volume
@@ -100,13 +109,17 @@ type Use struct {
 // SprayerCheck sets the sprayer against the cap.
 type SprayerCheck struct {
 	Name         string
-	Flow         quantity.Flow
+	Flow         quantity.Flow // of the DI water
+	Draws        quantity.Flow // by itself: more than Flow where the DI water is held to less
 	WithinCap    bool
 	OpenHose     quantity.Flow     // what the hose would push without the sprayer
 	PressureLeft quantity.Pressure // at the sprayer
 	PressureNeed quantity.Pressure
 	Enough       bool // the supply gives the sprayer what it needs
 }
+
+// Held tells that the DI water is held to less than the sprayer draws by itself.
+func (s SprayerCheck) Held() bool { return s.Flow < s.Draws }
 
 // Layers are the parts of a bed's depth, which add up to one: used up, taking
 // ions now, and untouched.

@@ -212,7 +212,7 @@ func (p *plumbing) check(t tool, limit quantity.Flow) (SprayerCheck, quantity.Pr
 	at := flow.Operate(chain)
 	drawn := t.flowOf(model.DI)
 	return SprayerCheck{
-		Name: t.name, Flow: drawn, WithinCap: drawn <= limit && limit > 0,
+		Name: t.name, Flow: drawn, Draws: t.drawn, WithinCap: drawn <= limit && limit > 0,
 		OpenHose: flow.OpenHose(chain), PressureLeft: at.Pressure, PressureNeed: at.Need, Enough: at.Enough,
 	}, p.bed.Drop(drawn, p.temperature), at
 }

@@ -17,7 +17,11 @@ const TowelArea = 60 * quantity.SquareFoot
 func (e *evening) measures() {
 	if e.uses.bed {
 		if e.plan.Cap.Useful() {
-			e.pack(Jug, say("A jug and a watch"), say("%s or longer to a gallon keeps the flow under the cap", quantity.AtLeast(e.plan.Cap.JugSeconds)))
+			keeps := "%s or longer to a gallon keeps the flow under the cap"
+			if e.plan.Sprayer.Held() {
+				keeps = "%s or longer to a gallon holds the DI water as slow as the plan has it"
+			}
+			e.pack(Jug, say("A jug and a watch"), say(keeps, quantity.AtLeast(e.plan.HoldFlow().Time(quantity.Gallon))))
 		}
 		pen := "TDS pen"
 		if e.pen != nil {

@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 
@@ -135,12 +136,13 @@ func (m *Model) numberLines(at layout.Rect) []string {
 // capRow is how fast the bed may be run.
 func (m *Model) capRow() report.Row {
 	if p := m.plan; p.Cap.Useful() {
-		return report.Row{Label: "flow cap", Value: report.Most(p.Cap.Flow, m.sys), Note: "bound by " + report.Bound(p.Cap.BoundBy)}
+		note := cmp.Or(report.HeldTo(p, m.sys), "bound by "+report.Bound(p.Cap.BoundBy))
+		return report.Row{Label: "flow cap", Value: report.Most(p.Cap.Flow, m.sys), Note: note}
 	}
 	return report.Row{Label: "flow cap", Note: report.NoFlow}
 }
 
-// jugRow is how to hold the cap without a meter.
+// jugRow is how the flow is held without a meter.
 func (m *Model) jugRow() report.Row {
 	least, vessel := report.JugTime(m.plan, m.sys)
 	row := report.Row{Label: "jug", Value: least}

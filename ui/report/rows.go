@@ -83,14 +83,23 @@ func EightInTen(b planner.Band[quantity.Volume], sys quantity.System) string {
 // NoFlow says that there is no cap to keep to.
 const NoFlow = "no flow keeps this bed on spec"
 
-// JugTime is how long a vessel must take to fill at the cap, and which: a
+// HeldTo says that the plan holds the DI water to less than the sprayer draws; "" where it
+// does not.
+func HeldTo(p planner.Plan, sys quantity.System) string {
+	if !p.Sprayer.Held() {
+		return ""
+	}
+	return "DI held to " + quantity.Show(p.Sprayer.Flow, sys)
+}
+
+// JugTime is how long a vessel must take to fill at the flow to hold, and which: a
 // gallon, or ten litres. No flow that can be held has none.
 func JugTime(p planner.Plan, sys quantity.System) (least, vessel string) {
 	if !p.Cap.Useful() {
 		return "-", ""
 	}
 	holds, vessel := Vessel(sys)
-	return Fills(holds, p.Cap.Flow), vessel
+	return Fills(holds, p.HoldFlow()), vessel
 }
 
 // Vessel is what a flow is timed by, and what it is called: a gallon, or ten litres.
@@ -109,7 +118,7 @@ func Fills(vessel quantity.Volume, limit quantity.Flow) string {
 // Most is a flow that is a cap, shown no greater than it is.
 func Most(limit quantity.Flow, sys quantity.System) string { return quantity.AtMost(limit).Show(sys) }
 
-// Jug says how to hold the cap without a meter.
+// Jug says how the flow is held without a meter.
 func Jug(p planner.Plan, sys quantity.System) string {
 	if !p.Cap.Useful() {
 		return NoFlow
@@ -124,7 +133,11 @@ func Cap(p planner.Plan, sys quantity.System) string {
 	if !p.Cap.Useful() {
 		return "Cap: " + NoFlow
 	}
-	return "Cap " + Most(p.Cap.Flow, sys) + " (" + Bound(p.Cap.BoundBy) + "): " + Jug(p, sys)
+	held := HeldTo(p, sys)
+	if held != "" {
+		held = ", " + held
+	}
+	return "Cap " + Most(p.Cap.Flow, sys) + " (" + Bound(p.Cap.BoundBy) + ")" + held + ": " + Jug(p, sys)
 }
 
 // SprayerNote says how the sprayer stands against the cap.
@@ -134,6 +147,8 @@ func SprayerNote(p planner.Plan) string {
 		return "slowing down does not help: the bed is used up"
 	case !p.Sprayer.WithinCap:
 		return "over the cap: throttle it until the jug takes its time"
+	case p.Sprayer.Held():
+		return "held to that by a valve, until the jug takes its time: it draws more by itself"
 	case !p.Sprayer.Enough:
 		return "under the cap, but the supply is too weak for it"
 	}

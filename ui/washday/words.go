@@ -93,6 +93,9 @@ func (m Model) tool() string {
 	words := s.Sprayer
 	if flow, given := s.Flow.Get(); given {
 		words += ", " + quantity.Show(flow, m.sys)
+		if held, stated := m.o.Wash.DIFlow.Get(); stated && s.Bed == model.Yes && flow == held {
+			return words + ", held by a valve: " + m.jugWords(flow)
+		}
 	}
 	if limit, given := m.u.Outlook.Cap.Get(); given && s.Bed == model.Yes && m.overCapWords() == "" {
 		if limit > 0 {
