@@ -27,12 +27,16 @@ func Recall(f Fill) Lesson {
 	s := newSearch(o, c, f.sights(c), coarseFronts)
 	s.run(coarseContacts, coarseContacts)
 	after, before := s.momentsOfFactor(), s.momentsBefore()
-	lesson := Lesson{contact: s.contactLesson(), precision: 1/after.variance - 1/before.variance}
-	if lesson.precision < 0.05/before.variance {
+	const little = 0.05 // of the spread, and of the precision, before it
+	least, shift := little/before.variance, after.mean-before.mean
+	precision := 1/after.variance - 1/before.variance
+	if precision < least && math.Abs(shift) < little*math.Sqrt(before.variance) {
 		return Lesson{}
 	}
-	lesson.lnFactor = (after.mean/after.variance - before.mean/before.variance) / lesson.precision
-	return lesson
+	// Evidence may move the middle and leave the spread: it then counts with the least
+	// precision that is kept, and moves the middle as far.
+	precision = math.Max(precision, least)
+	return Lesson{lnFactor: before.mean + shift*(1+1/(precision*before.variance)), precision: precision, contact: s.contactLesson()}
 }
 
 // momentsBefore are those of ln f without any reading: a normal distribution cut
