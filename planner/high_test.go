@@ -34,3 +34,28 @@ func TestAHighReadingOfAFreshFill(t *testing.T) {
 	_, high = (*planner.BedPast)(nil).High()
 	assert.False(t, high)
 }
+
+// Two readings that are low and alike may be a pen's own, and it is told; readings that rise,
+// or a lone one, are a bed's.
+func TestReadingsThatAPenMayMakeItself(t *testing.T) {
+	lib := store.Example()
+	past := func(ppm ...float64) *planner.BedPast {
+		entries := []model.Entry{{ID: "a", At: model.MomentOf(time.Date(2026, 6, 1, 8, 0, 0, 0, time.UTC)), Body: &model.Refill{Bed: "half-foot tank"}}}
+		for i, v := range ppm {
+			entries = append(entries, model.Entry{ID: string(rune('b' + i)), At: model.MomentOf(time.Date(2026, 6, 2+i, 8, 0, 0, 0, time.UTC)), Body: &model.Sample{
+				Point: model.AfterBed, Reading: quantity.Some(quantity.PPM(v, quantity.ScaleNaCl)), Place: "Juniper Flats", Bed: "half-foot tank",
+				Flushed: model.Yes, FlushWater: quantity.Some(6 * quantity.Gallon),
+			}})
+		}
+		return planner.Recall(model.NewLog(entries), lib.Rig, lib.Places).Bed("half-foot tank")
+	}
+	least, most, told := past(4, 5).Steady()
+	assert.True(t, told)
+	assert.Equal(t, []float64{4, 5}, []float64{least, most})
+	for name, ppm := range map[string][]float64{"lone": {4}, "near enough zero": {1, 1}, "one is": {0, 2}, "rising": {4, 8}, "high": {14, 15}} {
+		_, _, told := past(ppm...).Steady()
+		assert.False(t, told, name)
+	}
+	_, _, told = (*planner.BedPast)(nil).Steady()
+	assert.False(t, told)
+}

@@ -2,6 +2,7 @@ package report
 
 import (
 	"fmt"
+	"strings"
 
 	"washeve/model/quantity"
 	"washeve/planner"
@@ -10,8 +11,14 @@ import (
 // High says of a last reading that is higher than its fill should show what may be behind
 // it, and how to tell; "" where none is. See [planner.BedPast.High].
 func High(past *planner.BedPast) string {
+	if _, aged := past.Aged(); aged {
+		return ""
+	}
 	r, high := past.High()
-	if _, aged := past.Aged(); !high || aged {
+	if least, most, steady := past.Steady(); steady {
+		return "All readings of this fill show " + fromTo(least, most) + ". A pen that shows so much too much explains them as well as a bed that lets go: try it in distilled water. If it shows as much there, strike them out."
+	}
+	if !high {
 		return ""
 	}
 	behind := "the fill is older than said, or its resins are badly mixed"
@@ -19,6 +26,15 @@ func High(past *planner.BedPast) string {
 		behind = "the resins are badly mixed, or water gets past them"
 	}
 	return PPM(r.PPM) + ", where " + PPM(r.Expected) + " was expected. A pen may err so near zero: try it in distilled water. If it shows none there, " + behind + "."
+}
+
+// fromTo is a range of ppm.
+func fromTo(least, most float64) string {
+	if least == most {
+		return PPM(least)
+	}
+	low, _, _ := strings.Cut(PPM(least), " ")
+	return low + " to " + PPM(most)
 }
 
 // Aged says how old a fill is by its readings, where nobody said it; "" elsewhere. See
