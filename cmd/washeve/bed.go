@@ -77,7 +77,7 @@ func (a bedAnswer) lines(sys quantity.System) []string {
 	}
 	lines = append(lines, a.readingLines(sys)...)
 	if high := report.High(a.past); high != "" {
-		lines = append(lines, "The last reading: "+high)
+		lines = append(lines, high)
 	}
 	if aged := report.Aged(a.past, sys); aged != "" {
 		lines = append(lines, aged)

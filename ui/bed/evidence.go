@@ -98,7 +98,7 @@ func (m Model) evidence(width int) []string {
 		p.odd(r)
 	}
 	if high != "" {
-		p.text("The last reading: " + high)
+		p.text(high)
 	}
 	if aged := report.Aged(m.past, m.sys); aged != "" {
 		p.text(aged)

@@ -25,7 +25,7 @@ func High(past *planner.BedPast) string {
 	if past.Present().Began.Given() {
 		behind = "the resins are badly mixed, or water gets past them"
 	}
-	return PPM(r.PPM) + ", where " + PPM(r.Expected) + " was expected. A pen may err so near zero: try it in distilled water. If it shows none there, " + behind + "."
+	return PPM(r.PPM) + " was read, where " + PPM(r.Expected) + " was expected. A pen may err so near zero: try it in distilled water. If it shows none there, " + behind + "."
 }
 
 // fromTo is a range of ppm.
