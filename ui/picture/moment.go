@@ -90,17 +90,17 @@ func (p spoken) ink(th theme.Theme, f *drying.FaceMoment, light bool) theme.Ink 
 	return th.Text
 }
 
-// shortTime writes how long a film lasts in two figures: minutes, or hours from
-// 100 minutes on. They are cut, not rounded, to be on the safe side.
+// shortTime writes how long a film lasts in two figures: minutes, cut to be on the safe
+// side, or from 100 minutes on, where nothing hurries, the nearest hours.
 func shortTime(lasts quantity.Duration) string {
 	minutes := lasts.Minutes()
 	switch {
 	case math.IsNaN(minutes):
 		return saysUnknown
-	case minutes >= 600:
+	case minutes >= 570: // ten hours, to the nearest
 		return saysWet
 	case minutes >= 100:
-		return strconv.Itoa(int(minutes/60)) + "h"
+		return strconv.Itoa(int(math.Round(minutes/60))) + "h"
 	case minutes < 1:
 		return "<1"
 	}

@@ -194,6 +194,8 @@ func TestVerdictsAndWords(t *testing.T) {
 	assert.Equal(t, "over 99 % only without that reading", report.Lasting(&doubted), "no chance is put forward as if it held")
 	assert.Equal(t, "very likely (over 99 %)", report.Lasting(&planner.Plan{Verdict: planner.Lasts, Bed: planner.BedOutlook{ChanceLasts: 0.993}}))
 	assert.Equal(t, "The bed will not last", report.Judged(&planner.Plan{Verdict: planner.WillNotLast}))
+	likely := planner.Plan{Verdict: planner.WillNotLast, Bed: planner.BedOutlook{ChanceLasts: 0.47}}
+	assert.Equal(t, "The bed will likely not last", report.Judged(&likely), "47 % is no flat no")
 	assert.Equal(t, "all faces", report.Faces(nil))
 	assert.Equal(t, "all but roof", report.Faces([]model.Side{model.Rear, model.Left, model.Right, model.Front}))
 	assert.Equal(t, "left, roof", report.Faces([]model.Side{model.Left, model.Roof}))
