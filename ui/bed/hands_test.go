@@ -41,6 +41,7 @@ func counted() func(model.Moment) (string, error) {
 // frames hang on nothing else; the rest is the planner's own.
 func options(log model.Log) Options {
 	lib := store.Example()
+	lib.Washes[0].Wash.Date = quantity.Some(model.Date{Year: 2026, Month: 9, Day: 13}) // today
 	b := &sample.Log{Kept: log}
 	return Options{
 		Desk: entry.Desk{

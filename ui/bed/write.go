@@ -61,22 +61,11 @@ func (m Model) state(body model.Body) Model {
 		first = []string{"salt", "softener", "at"}
 	}
 	f := entry.New("A new entry: "+string(body.Kind()), e, m.o.Known(), first...).Asking(m.slips())
+	if body.Kind() == model.WashKind {
+		f = f.Following(m.besidePlan())
+	}
 	m.form = &f
 	return m
-}
-
-// presetWash fills in what the plan says, so that actual stands beside planned.
-func (m Model) presetWash(w *model.WashDone) {
-	p := m.plan
-	w.Plan, w.Place, w.Vehicle, w.Bed, w.Sprayer = p.Wash, p.Place, p.Vehicle, p.BedName, p.Sprayer.Name
-	w.Softener = model.NoSoftener
-	if p.Softener != nil {
-		w.Softener, w.Feed = p.Softener.Name, m.o.Wash.Feed
-	}
-	w.PlannedDI, w.PlannedSoftened, w.PlannedRaw = entry.Stated(p.Through(), m.sys), entry.Stated(p.Soft.Volume, m.sys), entry.Stated(p.Untreated.Volume, m.sys)
-	w.Flow = entry.Stated(p.Sprayer.Flow, m.sys)
-	w.PlannedFlow = w.Flow
-	w.PlannedDuration = entry.Stated(p.DI.Duration+p.Soft.Duration+p.Untreated.Duration, m.sys)
 }
 
 // correct opens the entry under the hand to be put right.

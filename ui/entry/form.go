@@ -70,6 +70,7 @@ type Form struct {
 
 	refused bool // a digit was: what is typed behind it is let go by
 
+	dated func(*model.Entry)      // what follows from its day; nil for nothing
 	slip  func(model.Body) string // what is odd about the entry; nil where nobody looks
 	asked string                  // and is asked about before it is written; "" for nothing
 }
@@ -92,6 +93,14 @@ func New(title string, e model.Entry, known Known, first ...string) Form {
 // Asking is the form that asks before it writes what looks like a slip, as slip says.
 func (f Form) Asking(slip func(model.Body) string) Form {
 	f.slip = slip
+	return f
+}
+
+// Following is the form in which something follows from the day of the entry: it is put in
+// at once, and anew when another moment is stated.
+func (f Form) Following(day func(*model.Entry)) Form {
+	f.dated = day
+	day(&f.entry)
 	return f
 }
 
@@ -218,10 +227,13 @@ func (f Form) taken(field model.Field, text string) string {
 // State sets a field, as if it had been typed; what is wrong is told.
 func (f Form) State(key, text string) (Form, error) {
 	e, err := f.with(key, text)
-	if err == nil {
-		f.entry = e
+	if err != nil {
+		return f, err
 	}
-	return f, err
+	if f.entry = e; key == "at" && f.dated != nil {
+		f.dated(&f.entry)
+	}
+	return f, nil
 }
 
 // Update takes a key and tells what was asked for beyond the form: "" for
