@@ -72,9 +72,7 @@ func (a bedAnswer) lines(sys quantity.System) []string {
 	if when := report.OrderWhen(a.ahead); when != "" {
 		lines = append(lines, fmt.Sprintf("Order resin %s; it takes %s to come.", when, quantity.Show(a.ahead.Lead, sys)))
 	}
-	if text := report.Cost(a.plan, sys); text != "" {
-		lines = append(lines, "Cost: "+text)
-	}
+	lines = append(lines, a.costLines(sys)...)
 	lines = append(lines, a.readingLines(sys)...)
 	if high := report.High(a.past); high != "" {
 		lines = append(lines, high)
@@ -92,6 +90,15 @@ func (a bedAnswer) lines(sys quantity.System) []string {
 		lines = append(lines, "", words)
 	}
 	return append(lines, "", report.Flush(a.plan, sys))
+}
+
+// costLines are what the fill has cost and what the wash takes of it.
+func (a bedAnswer) costLines(sys quantity.System) []string {
+	lines := []string{"Cost: " + report.Cost(a.plan, sys) + "."}
+	if words := report.CostOfFill(a.ahead.Running, sys).Words(a.plan.Bed.Remaining.P50 <= 0); words != "" {
+		lines = append(lines, "This fill has cost "+words+".")
+	}
+	return lines
 }
 
 // readingLines lists the readings of the present fill beside what the bed

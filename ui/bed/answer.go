@@ -209,23 +209,11 @@ func (m Model) orderRow() report.Row {
 
 func (m Model) costRow() report.Row {
 	run := m.ahead.Running
-	if price, given := run.Price.Get(); given && (!run.Known || m.ahead.Given < run.Job) {
-		return report.Row{Label: "cost", Value: report.Money(price.Amount(), price.Currency), Note: "for this fill; of a gallon once it has given some"}
+	if cost := report.CostOfFill(run, m.sys); cost.SoFar != "" {
+		return report.Row{Label: "cost", Value: cost.SoFar, Note: cost.Beside(m.spent())}
 	}
-	if !run.Known {
-		return report.Row{Label: "cost", Value: "not known", Note: "state the price, in the rig or with the change of resin"}
+	if price, given := run.Price.Get(); given {
+		return report.Row{Label: "cost", Value: report.Money(price.Amount(), price.Currency), Note: "for this fill, which has given nothing yet"}
 	}
-	unit, per := "a gallon", quantity.Gallon
-	if m.sys == quantity.Metric {
-		unit, per = "a litre", quantity.Litre
-	}
-	share := float64(per / quantity.Gallon)
-	note := unit + " so far"
-	if run.PerWash > 0 {
-		note += ", " + report.Money(run.PerWash, run.Currency) + " a wash"
-	}
-	if run.AtEnd > 0 && !m.spent() {
-		note += "; " + report.Money(run.AtEnd*share, run.Currency) + " " + unit + " by its end"
-	}
-	return report.Row{Label: "cost", Value: report.Money(run.PerGallon*share, run.Currency), Note: note}
+	return report.Row{Label: "cost", Value: "not known", Note: "state the price, in the rig or with the change of resin"}
 }

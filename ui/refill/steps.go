@@ -55,17 +55,12 @@ func (m Model) whether() []line {
 		do(fmt.Sprintf("The chance that it lasts the next wash (%s with its flush) is %s.", m.vol(run.Job), report.Lasting(&m.plan))),
 		do(m.leftWords()),
 	}
-	if run.Known {
-		share, unit := 1.0, "a gallon"
-		if m.sys == quantity.Metric {
-			share, unit = float64(quantity.Litre/quantity.Gallon), "a litre"
+	if cost := report.CostOfFill(run, m.sys); cost.SoFar != "" {
+		words := fmt.Sprintf("So far this fill has cost %s %s", cost.SoFar, cost.Unit)
+		if cost.ByEnd != "" && m.plan.Bed.Remaining.P50 > 0 {
+			words += fmt.Sprintf("; run to its end it comes to %s. What is left in it is worth about %s", cost.ByEnd, cost.Left)
 		}
-		money := func(v float64) string { return report.Money(v, run.Currency) }
-		cost := fmt.Sprintf("So far this fill has cost %s %s", money(run.PerGallon*share), unit)
-		if m.plan.Bed.Remaining.P50 > 0 {
-			cost += fmt.Sprintf("; run to its end it comes to %s. What is left in it is worth about %s", money(run.AtEnd*share), money(run.Left))
-		}
-		lines = append(lines, do(cost+"."))
+		lines = append(lines, do(words+"."))
 	}
 	return append(lines, m.waiting()...)
 }

@@ -240,20 +240,21 @@ func Flush(p planner.Plan, sys quantity.System) string {
 		quantity.Show(p.Flush.Volume, sys), Time(p.Flush.Duration))
 }
 
-// Cost says what the wash takes from a fill of resin.
+// Cost says what the wash takes from a fill of resin, by what a whole fill gives as stated:
+// what the fill in the tank has cost is [CostOfFill].
 func Cost(p planner.Plan, sys quantity.System) string {
 	if !p.Cost.Known {
 		return "not known: state the price of a fill"
 	}
-	per, unit := p.Cost.PerGallon, "gallon"
+	per, unit := p.Cost.PerGallon, "a gallon"
 	if sys == quantity.Metric {
-		per, unit = per/quantity.Gallon.Litres(), "litre"
+		per, unit = per/quantity.Gallon.Litres(), "a litre"
 	}
 	wash := "this wash"
 	if p.Through() > p.DI.Volume {
 		wash += " with its flush"
 	}
-	return fmt.Sprintf("%s for "+wash+", %s a %s of DI", Money(p.Cost.Wash, p.Cost.Currency), Money(per, p.Cost.Currency), unit)
+	return fmt.Sprintf("%s for "+wash+", at %s %s over a whole fill as stated", Money(p.Cost.Wash, p.Cost.Currency), Money(per, p.Cost.Currency), unit)
 }
 
 // Money writes an amount of a currency.

@@ -1,0 +1,54 @@
+package report
+
+import (
+	"washeve/model/quantity"
+	"washeve/planner"
+)
+
+// FillCost is what the DI water of the fill in the tank costs, in the words of every place
+// that tells it. All of it is "" where no price is stated, or the fill gave nothing yet.
+type FillCost struct {
+	SoFar   string // a gallon or a litre: the price over what it has given
+	ByEnd   string // the same over what it will have given, in the middle of what is believed
+	PerWash string // so far; "" before its first wash
+	Left    string // what the water that is left is worth, of the price
+	Unit    string // "a gallon" or "a litre"
+}
+
+// CostOfFill is what the fill that runs on costs.
+func CostOfFill(run planner.RunningOn, sys quantity.System) FillCost {
+	if !run.Known {
+		return FillCost{}
+	}
+	share, unit := 1.0, "a gallon"
+	if sys == quantity.Metric {
+		share, unit = float64(quantity.Litre/quantity.Gallon), "a litre"
+	}
+	money := func(v float64) string {
+		if v <= 0 {
+			return ""
+		}
+		return Money(v, run.Currency)
+	}
+	return FillCost{SoFar: money(run.PerGallon * share), ByEnd: money(run.AtEnd * share), PerWash: money(run.PerWash), Left: money(run.Left), Unit: unit}
+}
+
+// Words tell it, the end only where it is not reached.
+func (c FillCost) Words(spent bool) string {
+	if c.SoFar == "" {
+		return ""
+	}
+	return c.SoFar + " " + c.Beside(spent)
+}
+
+// Beside is what stands behind the figure so far.
+func (c FillCost) Beside(spent bool) string {
+	words := c.Unit + " so far"
+	if c.PerWash != "" {
+		words += ", " + c.PerWash + " a wash"
+	}
+	if c.ByEnd != "" && !spent {
+		words += "; " + c.ByEnd + " " + c.Unit + " by its end"
+	}
+	return words
+}
