@@ -130,7 +130,7 @@ func stations() []station {
 		{"washday", "wash day, asks whether it was flushed", false, []hop{step, {di, "step 31 of"}, {"r", "The pen shows:"}, {"1 enter", "y it was flushed"}}},
 		{"washday", "wash day, the pen", false, []hop{step, {pen, "step 7 of"}}},
 		{"washday", "wash day, within the limit", false, []hop{step, {pen, "step 7 of"}, {"r", "The pen shows:"}, {"4 enter", "GO: "}}},
-		{"washday", "wash day, within the limit for now", true, []hop{step, {pen, "step 7 of"}, {"r", "The pen shows:"}, {"7 enter", "GO for now"}}},
+		{"washday", "wash day, within the limit for now", true, []hop{step, {pen, "step 7 of"}, {"r", "The pen shows:"}, {"7 enter", "Good water now"}}},
 		{"washday", "wash day, a flow that is none", false, []hop{step, {"enter", "step 2 of"}, {"f x y enter", "Not taken"}}},
 		{"washday", "wash day, a no-go", false, []hop{step, {pen, "step 7 of"}, {"r", "The pen shows:"}, {"1 4 enter", "none of them"}, {"esc", "NO-GO: "}}},
 		{"washday", "wash day, a first cup", false, []hop{step, {"s s s s s s", "step 7 of"}, {"r", "The pen shows:"}, {"4 enter", "y it was flushed"}, {"n", "A FIRST CUP"}}},

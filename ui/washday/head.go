@@ -59,7 +59,9 @@ func (m Model) headWords() (what, face, clock string) {
 	if s.Kind == model.Read {
 		switch m.state.Gate(&m.u) {
 		case washday.Go, washday.GoAlong:
-			what = "go"
+			if what = "go"; m.short() {
+				what = "bed short"
+			}
 		case washday.NoGo:
 			what = "no-go"
 		case washday.Cup:

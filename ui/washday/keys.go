@@ -99,6 +99,8 @@ func (m Model) stepKeys() []keys.Binding {
 		return led(all, undo, ways, anyway, read)
 	case m.state.Exceeds(&m.u):
 		return led(all, undo, ways, read, run)
+	case m.short():
+		return led(all, ways, next, undo, read)
 	case gate == washday.Cup:
 		return led(all, before, read, anyway, undo)
 	case gate == washday.AskPen && m.state.Stands():

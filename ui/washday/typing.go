@@ -145,20 +145,12 @@ func (m Model) takeReading(text string, flushed model.Answer, first ...model.Dee
 		return m.warn("OVER THE LIMIT: " + reading.String() + ". " + m.th.Key("w", "ways") + " lists the ways out, " + m.th.Key("a", "all the same") + " goes on all the same.")
 	case m.state.FirstCup:
 		return m.say("Written as a first cup, and not used.")
-	case m.endsOver():
-		return m.warn("GO for now, but at this flow it ends over the limit: " + m.th.Key("w", "ways") + " lists what there is to do.")
+	case m.short(), gate != washday.Go && m.endsOver():
+		return m.warn("Good water now, but it ends over the limit: " + m.th.Key("w", "ways") + " lists what there is to do.")
 	case gate == washday.Go:
 		return m.say("GO: the pen shows no more than the limit. " + m.th.Key("enter", "next") + " goes on.")
 	}
 	return m.say("Written: " + reading.String() + ".")
-}
-
-// endsOver tells that the outlet is expected to pass the limit before the DI water has
-// run.
-func (m Model) endsOver() bool {
-	end, known := m.u.Outlook.End.Get()
-	limit, limited := m.u.Limit.Get()
-	return known && limited && m.state.ToRun().DI > 0 && end.Number > limit.Number
 }
 
 // takeFlow makes the steps that follow go by a measured flow.

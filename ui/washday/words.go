@@ -54,6 +54,9 @@ func (m Model) gateWords() string {
 	}
 	switch m.state.Gate(&m.u) {
 	case washday.Go:
+		if m.short() {
+			return m.shortWords(limit)
+		}
 		return "GO: the pen shows no more than " + limit + ". " + m.th.Key("enter", "next") + " goes on."
 	case washday.NoGo:
 		return "NO-GO: the pen shows more than " + limit + ". " + m.th.Key("w", "ways") + " lists the ways out."
