@@ -3,6 +3,7 @@ package main
 import (
 	"fmt"
 	"strings"
+	"time"
 
 	"github.com/spf13/cobra"
 
@@ -29,12 +30,11 @@ func (p *program) logList() *cobra.Command {
 			if p.json {
 				return p.listJSON(latest(ofKind(rows, kind), last))
 			}
-			tail := log.Tail()
-			parts := map[string]int{}
+			l := listing{tail: log.Tail(), all: rows, sys: p.listSystem(), reader: p.now().Location()}
 			if kind == "" {
-				rows, parts = folded(rows)
+				rows, l.parts = folded(rows)
 			}
-			p.listRows(latest(ofKind(rows, kind), last), tail, parts)
+			p.listRows(latest(ofKind(rows, kind), last), l)
 			return nil
 		},
 	}
@@ -103,18 +103,26 @@ func (p *program) listJSON(rows []model.Row) error {
 	return p.printJSON(map[string]any{"format": 1, "entries": all})
 }
 
-func (p *program) listRows(rows []model.Row, tail int, parts map[string]int) {
+// listing is what a list of entries is written by.
+type listing struct {
+	tail   int            // last letters of an identifier that are told
+	all    []model.Row    // also those that are not listed
+	parts  map[string]int // stages of the washes, by identifier
+	sys    quantity.System
+	reader *time.Location
+}
+
+func (p *program) listRows(rows []model.Row, l listing) {
 	if len(rows) == 0 {
 		fmt.Fprintln(p.out, "The log holds no such entry yet.")
 	}
-	sys := p.listSystem()
 	days, widest := make([]string, len(rows)), 0
 	for i := range rows {
-		days[i] = report.EntryDay(&rows[i], p.now().Location())
+		days[i] = report.EntryDay(&rows[i], l.reader)
 		widest = max(widest, cells.Width(days[i]))
 	}
-	for i, row := range rows {
-		fmt.Fprintln(p.out, cells.Fit(days[i], widest)+"  "+entryLine(row, tail, parts[row.Entry.ID], sys))
+	for i := range rows {
+		fmt.Fprintln(p.out, cells.Fit(days[i], widest)+"  "+l.line(&rows[i]))
 	}
 }
 
@@ -132,22 +140,31 @@ func (p *program) listSystem() quantity.System {
 	return sys
 }
 
-// entryLine is one entry on one line behind its day, with the last letters of its identifier.
-func entryLine(row model.Row, tail, stages int, sys quantity.System) string {
-	id := row.Entry.ID
-	says := report.EntrySays(&row, sys)
-	if c, corrects := row.Entry.Body.(*model.Correction); corrects { // as the list shows it
-		says = strings.Replace(says, c.Of, c.Of[max(len(c.Of)-tail, 0):], 1)
-	}
-	switch {
+// line is one entry on one line behind its day, with the last letters of its identifier.
+func (l listing) line(row *model.Row) string {
+	says := report.EntrySays(row, l.sys, l.named)
+	switch stages := l.parts[row.Entry.ID]; {
 	case stages == 1:
 		says += ", 1 stage"
 	case stages > 1:
 		says += fmt.Sprintf(", %d stages", stages)
 	}
-	line := fmt.Sprintf("%s  %s  %s", cells.Fit(string(row.Entry.Kind()), len(model.CorrectionKind)), cells.Fit(id[max(len(id)-tail, 0):], tail), cells.Safe(says))
+	line := fmt.Sprintf("%s  %s  %s", cells.Fit(string(row.Entry.Kind()), len(model.CorrectionKind)), cells.Fit(l.short(row.Entry.ID), l.tail), cells.Safe(says))
 	return strings.TrimRight(line, " ")
 }
+
+// named is an entry that another is about, with the letters by which the list shows it.
+func (l listing) named(id string) string {
+	for i := range l.all {
+		if l.all[i].Entry.ID == id {
+			return report.EntryName(&l.all[i], l.reader) + " (" + l.short(id) + ")"
+		}
+	}
+	return l.short(id)
+}
+
+// short are the last letters of an identifier, as the list shows them.
+func (l listing) short(id string) string { return id[max(len(id)-l.tail, 0):] }
 
 // oneEntry finds an entry by its identifier, or by the last letters of it.
 func oneEntry(log model.Log, id string) (model.Entry, error) {

@@ -90,7 +90,7 @@ func (l list) found(among []int) list {
 	if l.texts == nil {
 		l.texts = make([]string, len(l.rows))
 		for i := range l.rows {
-			l.texts[i] = strings.ToLower(textOf(&l.rows[i], quantity.US))
+			l.texts[i] = strings.ToLower(l.textOf(&l.rows[i], quantity.US))
 		}
 	}
 	wanted := strings.ToLower(l.search.text)
@@ -111,17 +111,33 @@ func (l list) found(among []int) list {
 	return l
 }
 
-// says is what an entry says; of one that strikes another out, which one that is.
+// says is what an entry says; of one that corrects another or strikes it out, which one that is.
 func (m Model) says(r *model.Row) string {
-	if c, is := r.Now.Body.(*model.Correction); is && c.Strike == model.Yes {
-		if of, ok := m.rowOf(c.Of); ok {
-			return "strikes out the " + string(of.Entry.Kind()) + " of " + report.EntryDay(&of, m.o.Zone())
+	return report.EntrySays(r, m.sys, m.list.named)
+}
+
+// named names an entry by its kind and its day, as the list shows it; one that is not there by
+// its identifier alone.
+func (l list) named(id string) string {
+	row, ok := l.rowOf(id)
+	if !ok {
+		return id
+	}
+	return "the " + string(row.Entry.Kind()) + " of " + row.Now.At.Date().String()
+}
+
+// rowOf is the entry of an identifier.
+func (l list) rowOf(id string) (model.Row, bool) {
+	for i := range l.rows {
+		if l.rows[i].Entry.ID == id && l.rows[i].Standing != model.Doubled {
+			return l.rows[i], true
 		}
 	}
-	return report.EntrySays(r, m.sys)
+	return model.Row{}, false
 }
 
 // textOf is an entry in one line: its day, its kind, what it says.
-func textOf(r *model.Row, sys quantity.System) string {
-	return report.EntryDay(r, r.Now.At.Time().Location()) + " " + string(r.Entry.Kind()) + " " + report.EntrySays(r, sys)
+func (l list) textOf(r *model.Row, sys quantity.System) string {
+	own := r.Now.At.Time().Location()
+	return report.EntryDay(r, own) + " " + string(r.Entry.Kind()) + " " + report.EntrySays(r, sys, l.named)
 }

@@ -141,12 +141,14 @@ func (m Model) write(words string, entries ...model.Entry) Model {
 		m.kept = err
 		return m.warn("Not written, as said above.")
 	}
+	hand := ids[0]
+	if here, _ := m.list.here(); entries[0].Kind() == model.CorrectionKind {
+		hand = here.Entry.ID // it stays on what is put right
+	}
 	m.kept, m.form, m.reading = nil, nil, nil
 	m.wrote = &wrote{words, m.plan.Bed.Remaining.P50, m.given(), entries[0]}
 	m = m.renewed()
-	if entries[0].Kind() != model.CorrectionKind {
-		m.list = m.list.ontoEntry(ids[0])
-	}
+	m.list = m.list.ontoEntry(hand)
 	return m.say(words).followed()
 }
 

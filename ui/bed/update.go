@@ -131,10 +131,11 @@ func (m Model) read(title string, lines reader.Lines) tea.Cmd {
 	return func() tea.Msg { return screen.Go{To: page} }
 }
 
-// leaves first ends a search.
+// leaves first ends a search; the hand stays on what was found.
 func (m Model) leaves() (screen.Screen, tea.Cmd) {
 	if m.list.search.text != "" {
-		m.list = m.list.look("")
+		here, _ := m.list.here()
+		m.list = m.list.look("").ontoEntry(here.Entry.ID)
 		return m, nil
 	}
 	return m, func() tea.Msg { return screen.Back{With: m.news()} }

@@ -40,27 +40,48 @@ func (m Model) picksKind(does keys.Action, msg tea.KeyMsg) Model {
 	return m
 }
 
+// first are the lines of an entry that come first while it is stated; the one that it is
+// mostly about is mainly.
+func first(kind model.Kind) []string {
+	switch kind {
+	case model.WashKind:
+		return []string{"di", "duration", "at", "softened", "raw", "flow", "place"}
+	case model.ReadingKind:
+		return []string{"point", "reading", "flushed", "flush_water", "at", "flow", "temperature"}
+	case model.ResinKind:
+		return []string{"resin", "resin_state", "price", "lot", "at"}
+	case model.SaltKind:
+		return []string{"salt", "softener", "at"}
+	case model.StageKind:
+		return []string{"used", "duration", "at"}
+	}
+	return []string{"at"}
+}
+
+// mainly is the line that an entry of a kind is mostly about.
+func mainly(kind model.Kind) string {
+	if kind == model.ReadingKind {
+		return "reading"
+	}
+	return first(kind)[0]
+}
+
 // state opens the form of a new entry, filled in with what the next wash says.
 func (m Model) state(body model.Body) Model {
 	e := model.Entry{At: m.o.Now(), Body: body}
-	first := []string{"at"}
 	switch b := body.(type) {
 	case *model.WashDone:
 		m.presetWash(b)
-		first = []string{"di", "duration", "at", "softened", "raw", "flow", "place"}
 	case *model.Sample:
 		b.Place, b.Bed, b.Pen = m.plan.Place, m.plan.BedName, m.o.Pen()
-		first = []string{"point", "reading", "flushed", "flush_water", "at", "flow", "temperature"}
 	case *model.Refill:
 		b.Bed, b.Price = m.plan.BedName, m.o.PriceOf(m.plan.BedName)
-		first = []string{"resin", "resin_state", "price", "lot", "at"}
 	case *model.Regeneration:
 		if m.plan.Softener != nil {
 			b.Softener = m.plan.Softener.Name
 		}
-		first = []string{"salt", "softener", "at"}
 	}
-	f := entry.New("A new entry: "+string(body.Kind()), e, m.o.Known(), first...).Asking(m.slips())
+	f := entry.New("A new entry: "+string(body.Kind()), e, m.o.Known(), first(body.Kind())...).Asking(m.slips())
 	if body.Kind() == model.WashKind {
 		f = f.Following(m.besidePlan())
 	}
@@ -68,10 +89,10 @@ func (m Model) state(body model.Body) Model {
 	return m
 }
 
-// correct opens the entry under the hand to be put right.
+// correct opens the entry under the hand to be put right, on the line that it is mostly about.
 func (m Model) correct() Model {
 	row, _ := m.list.here()
-	f := entry.New("Put right: "+string(row.Entry.Kind())+" of "+report.EntryDay(&row, m.o.Zone()), row.Now, m.o.Known()).Asking(m.slips())
+	f := entry.New("Put right: "+string(row.Entry.Kind())+" of "+report.EntryDay(&row, m.o.Zone()), row.Now, m.o.Known(), first(row.Entry.Kind())...).Asking(m.slips()).At(mainly(row.Entry.Kind()))
 	f.Of = row.Entry.ID
 	m.form = &f
 	return m
@@ -111,14 +132,7 @@ func (m Model) later(of string, c *model.Correction) model.Entry {
 	return model.Entry{At: m.o.Logger.Log().After(of, m.o.Now()), Body: c}
 }
 
-func (m Model) rowOf(id string) (model.Row, bool) {
-	for _, r := range m.list.rows {
-		if r.Entry.ID == id && r.Standing != model.Doubled {
-			return r, true
-		}
-	}
-	return model.Row{}, false
-}
+func (m Model) rowOf(id string) (model.Row, bool) { return m.list.rowOf(id) }
 
 // correctionOf is what turns one entry into another.
 func correctionOf(was, now model.Entry) *model.Correction {
@@ -143,7 +157,7 @@ func correctionOf(was, now model.Entry) *model.Correction {
 // again.
 func (m Model) strike() Model {
 	row, _ := m.list.here()
-	what := "the " + string(row.Entry.Kind()) + " of " + report.EntryDay(&row, m.o.Zone())
+	what := report.EntryName(&row, m.o.Zone())
 	if row.Standing == model.Struck {
 		m.ask = &form.Question[Model]{Text: "Let " + what + " count again? " + m.th.YesOrNo(), Yes: func(m Model) Model { return m.restore(row) }}
 		return m
@@ -207,7 +221,7 @@ func (m Model) counting(ids []string) []model.Row {
 // deedWords name a deed by its first entry.
 func deedWords(rows []model.Row, zone *time.Location) string {
 	first := rows[len(rows)-1]
-	what := "the " + string(first.Entry.Kind()) + " of " + report.EntryDay(&first, zone)
+	what := report.EntryName(&first, zone)
 	if len(rows) > 1 {
 		what += fmt.Sprintf(" and %d more", len(rows)-1)
 	}

@@ -152,13 +152,32 @@ func TestPuttingRight(t *testing.T) {
 	assert.Contains(t, p.Seen(), "Put right: reading of 2026-09-12")
 	p.Keys("w")
 	assert.Contains(t, p.Seen(), "Nothing was changed.")
-	p.Keys("enter down down enter ctrl+u '2 ppm NaCl' enter w")
+	assert.Regexp(t, `› reading +23 ppm NaCl`, play(t, o, "/ '23 ppm' enter enter").Seen(), "the hand begins on what a reading is about")
+	p.Keys("enter enter ctrl+u '2 ppm NaCl' enter w")
 	assert.Contains(t, p.Seen(), "Put right; both can be seen.")
 	p.Keys("esc")
 	c := o.last().Body.(*model.Correction)
 	assert.Equal(t, []model.Change{{Key: "reading", Text: "2 ppm NaCl"}}, c.Changes)
-	assert.Contains(t, p.Seen(), "correction")
+	assert.Contains(t, play(t, o, "/ 'corrects the' enter").Seen(), "correction corrects the reading of 2026-09-12: reading 2 ppm NaCl")
 	assert.Contains(t, play(t, o, "/ 'corrected: 2 ppm' enter").Seen(), "corrected: 2 ppm NaCl")
+}
+
+// What is put right stays under the hand, as a correction is a line of its own above it; so
+// does what was found, when the search is over.
+func TestTheHandStaysOnWhatIsPutRight(t *testing.T) {
+	o := seasonOptions(t)
+	p := play(t, o, "down down down down")
+	before, _ := p.M.list.here()
+	require.NotEmpty(t, before.Entry.ID)
+	p.Keys("x y")
+	after, _ := p.M.list.here()
+	assert.Equal(t, before.Entry.ID, after.Entry.ID)
+	assert.Equal(t, model.Struck, after.Standing)
+	p = play(t, o, "/ 'fernwater' enter down")
+	before, _ = p.M.list.here()
+	p.Keys("esc")
+	after, _ = p.M.list.here()
+	assert.Equal(t, before.Entry.ID, after.Entry.ID)
 }
 
 // At 80 x 24 the line in hand is always seen, and when it was at the first glance.

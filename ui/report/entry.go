@@ -12,8 +12,14 @@ import (
 // with its zone, where that was not the reader's.
 func EntryDay(r *model.Row, reader *time.Location) string { return r.Now.At.Told(reader) }
 
-// EntrySays is what an entry of the log says, in a line, with what became of it.
-func EntrySays(r *model.Row, sys quantity.System) string {
+// EntryName names an entry of the log in a sentence: "the wash of 2026-06-12 09:30".
+func EntryName(r *model.Row, reader *time.Location) string {
+	return "the " + string(r.Entry.Kind()) + " of " + EntryDay(r, reader)
+}
+
+// EntrySays is what an entry of the log says, in a line, with what became of it. What a
+// correction is about is called as named says of its identifier.
+func EntrySays(r *model.Row, sys quantity.System, named func(id string) string) string {
 	var b strings.Builder
 	switch r.Standing {
 	case model.Struck:
@@ -23,7 +29,11 @@ func EntrySays(r *model.Row, sys quantity.System) string {
 	case model.Corrected:
 		b.WriteString("corrected: ")
 	}
-	sayEntry(&b, r.Now.Body, sys)
+	if c, corrects := r.Now.Body.(*model.Correction); corrects {
+		sayCorrection(&b, c, named(c.Of))
+	} else {
+		sayEntry(&b, r.Now.Body, sys)
+	}
 	if r.Now.Note != "" {
 		b.WriteString("; " + r.Now.Note)
 	}
@@ -50,8 +60,6 @@ func sayEntry(b *strings.Builder, body model.Body, sys quantity.System) {
 		parts(b, amount, string(e.State), lead("lot ", e.Lot), price, e.Bed)
 	case *model.Regeneration:
 		parts(b, e.Softener, shown("", e.Salt, " salt", sys))
-	case *model.Correction:
-		sayCorrection(b, e)
 	}
 }
 
@@ -76,22 +84,41 @@ func sayReading(b *strings.Builder, s *model.Sample, sys quantity.System) {
 	parts(b, value, how, shown("", s.SoFar, " so far", sys), string(s.Point), shown("at ", s.Flow, "", sys), s.Place)
 }
 
-func sayCorrection(b *strings.Builder, c *model.Correction) {
+// sayCorrection says what a correction states anew of an entry, by the labels of its fields.
+func sayCorrection(b *strings.Builder, c *model.Correction, of string) {
 	if c.Strike == model.Yes {
-		parts(b, "strikes out "+c.Of)
+		parts(b, "strikes out "+of)
 		return
 	}
 	changes := make([]string, 0, len(c.Changes)+2)
+	label := labelsOf(c)
 	for _, ch := range c.Changes {
-		changes = append(changes, ch.Key+" "+ch.Text)
+		changes = append(changes, label(ch.Key)+" "+ch.Text)
 	}
 	if len(c.Clear) > 0 {
-		changes = append(changes, "without "+strings.Join(c.Clear, ", "))
+		gone := make([]string, len(c.Clear))
+		for i, key := range c.Clear {
+			gone[i] = label(key)
+		}
+		changes = append(changes, "without "+strings.Join(gone, ", "))
 	}
 	if c.At.Given() {
 		changes = append(changes, "really was "+c.At.Told(c.At.Time().Location()))
 	}
-	parts(b, "corrects "+c.Of+": "+strings.Join(changes, ", "))
+	parts(b, "corrects "+of+": "+strings.Join(changes, ", "))
+}
+
+// labelsOf calls the fields that a correction states by their labels.
+func labelsOf(c *model.Correction) func(key string) string {
+	fields := c.Fields()
+	return func(key string) string {
+		for _, f := range fields {
+			if f.Key == key {
+				return f.Label
+			}
+		}
+		return key
+	}
 }
 
 func shown[Q quantity.Quantity](before string, o quantity.Opt[Q], after string, sys quantity.System) string {
