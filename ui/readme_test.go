@@ -83,7 +83,7 @@ func wholePage() tea.Model {
 	day := time.Date(2026, 5, 15, 20, 0, 0, 0, time.UTC)
 	return NewApp(th, plan.New(plan.Options{
 		Rig: rig, Places: places, Wash: wash, Keeper: &full{}, Theme: th, Make: memory.Make, Sharing: memory.Sharing,
-		Means: washday.Means{Instant: func() model.Instant { return model.Instant{Wall: day} }, Left: func() (model.Underway, bool, error) { return model.Underway{}, false, nil }},
+		Means: washday.Means{Instant: func() model.Instant { return model.Instant{Wall: day.AddDate(0, 0, 1)} }, Left: func() (model.Underway, bool, error) { return model.Underway{}, false, nil }},
 		Trips: &tripBook{},
 		Book: entry.Book{
 			Logger: log, Clock: func() time.Time { return day },

@@ -138,7 +138,7 @@ func stations() []station {
 		{"washday", "wash day, asks whether a reading takes the place", false, []hop{step, {pen, "step 7 of"}, {"r", "The pen shows:"}, {"4 enter", "GO: "}, {"r 5 enter", "y in its place"}}},
 		{"washday", "wash day, asks about a reading over the feed", false, []hop{step, {di, "step 31 of"}, {"r", "The pen shows:"}, {"9 0 0 enter", "y it reads so"}}},
 		{"washday", "wash day, over the limit", false, []hop{step, {di, "step 31 of"}, {"r", "The pen shows:"}, {"1 4 enter", "y it was flushed"}, {"y", "OVER THE LIMIT"}}},
-		{"washday", "wash day, a reading refused", false, []hop{step, {"r 6", "letters act again"}}},
+		{"washday", "wash day, a reading refused", false, []hop{step, {"r 6", "keys act again"}}},
 		{"washday", "wash day, begun before", true, []hop{{left, "goes on where it was"}}},
 		{"washday", "wash day, left in a file that does not read", true, []hop{{torn, "k keeps the file"}}},
 		{"washday", "wash day, over", false, []hop{step, {"x", "End the wash here?"}, {"y", "ended early"}}},

@@ -40,7 +40,7 @@ func (m Model) handOn(at int, was []wayOut) Model {
 // UnseenWords say where the wash is and whether its time runs.
 func (m Model) UnseenWords() string {
 	s := m.step()
-	if s == nil || m.state.Over || m.err != nil || m.broken != nil || m.offered {
+	if s == nil || m.state.Over || m.err != nil || m.broken != nil || m.offered || m.early != "" {
 		return ""
 	}
 	runs := "the time stands"

@@ -36,8 +36,10 @@ const (
 func (m Model) Keys() []keys.Binding {
 	leave := keys.New("See", back, "esc", "the plan", "esc").Explained("back to the plan; the wash goes on, and W comes back to it")
 	switch {
-	case m.refused:
-		return m.refusedKeys()
+	case m.behind:
+		return refusedKeys()
+	case m.early != "":
+		return earlyKeys()
 	case m.ending:
 		return []keys.Binding{
 			keys.New("Answer", sayYes, "y", "end it here", "y", "Y"),
@@ -150,7 +152,7 @@ func (m Model) walkKeys() []keys.Binding {
 		m.runKey(),
 		keys.New("Step", next, "enter", "next", "enter", "right").Explained("this step is done, on to the next").Unless(m.noNext()),
 		keys.New("Step", before, "b", "back", "b", "backspace", "left").Explained("back to the step before; its time goes on from where it was").Unless(noBack),
-		readKey().Unless(noRead),
+		m.readKey().Unless(noRead),
 		keys.New("Pen and flow", check, "f", "flow check", "f").Explained("time a jug or a bucket: the steps that follow go by the flow you measure: your hand sets the time, so that stays and the gallons change").Unless(m.noFlow()),
 		undoKey().Unless(m.noReading()),
 		keys.New("Step", end, "x", "end early", "x").Explained("end the wash here and keep what was done"),
@@ -194,6 +196,15 @@ const goOnFirst = "go on with the wash first"
 
 func readKey() keys.Binding {
 	return keys.New("Pen and flow", read, "r", "reading", "r").Explained("write down what the pen shows in the stream")
+}
+
+// readKey is also a number's first digit where a reading is asked for.
+func (m Model) readKey() keys.Binding {
+	if s := m.step(); s == nil || s.Kind != model.Read {
+		return readKey()
+	}
+	return keys.New("Pen and flow", read, "r", "reading", "r", "0", "1", "2", "3", "4", "5", "6", "7", "8", "9", ".").
+		Explained("write down what the pen shows in the stream; its first digit begins it as well")
 }
 
 func undoKey() keys.Binding {

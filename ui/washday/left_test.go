@@ -9,6 +9,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"washeve/model"
+	"washeve/ui/internal/hands"
 	"washeve/ui/screen"
 )
 
@@ -97,11 +98,29 @@ func TestAFileThatDoesNotReadIsSetAside(t *testing.T) {
 	assert.Contains(t, p.seen(), "Kept as underway-kept.toml")
 }
 
-func TestAWashOfAnotherDayIsRemarkedOn(t *testing.T) {
+// What is planned for another day is begun on a yes only, and nothing is written before.
+func TestAWashOfAnotherDayIsAskedAbout(t *testing.T) {
 	assert.NotContains(t, fresh(t, "").seen(), "Planned for")
 	b := &bay{at: -24 * time.Hour}
 	p := play(t, b, b.options(), "")
-	assert.Contains(t, p.seen(), "Planned for 2026-05-16; today is 2026-05-15, and its weather may be another.")
+	assert.Contains(t, p.seen(), "This wash is planned for 2026-05-16, tomorrow. Begin it now? y or n")
+	assert.Empty(t, p.m.UnseenKeys())
+	p.keys("enter space 5s x s")
+	assert.Contains(t, p.seen(), "Begin it now?", "no other key acts")
+	assert.Nil(t, b.kept)
+	cmd := p.send(hands.Key("n"))
+	require.NotNil(t, cmd)
+	assert.IsType(t, screen.Back{}, cmd())
+	p.keys("y")
+	assert.Contains(t, p.seen(), "step 1 of")
+	assert.Contains(t, p.seen(), "its weather may be another")
+	b = &bay{at: -48 * time.Hour}
+	o := b.options()
+	assert.Contains(t, play(t, b, o, "").seen(), "planned for 2026-05-16. Begin it now?")
+	o.Rehearsal = true
+	assert.NotContains(t, play(t, b, o, "").seen(), "Begin it now?")
+	b = &bay{at: 24 * time.Hour}
+	assert.Contains(t, play(t, b, b.options(), "").seen(), "planned for 2026-05-16, yesterday.")
 }
 
 func TestARehearsalIsKeptNowhere(t *testing.T) {

@@ -63,12 +63,13 @@ type Model struct {
 	noWays  []string // what is none, and why
 	picker  *form.Picker
 	ending  bool   // asks whether to end early
+	early   string // asks whether a wash that is planned for another day is begun today; "" where it is not
 	slip    string // what is odd about the reading that is typed, and is asked about; "" where nothing is
 	stood   string // a reading that waits for the word whether the bed was flushed; "" where none does
 	again   string // a reading that waits for the word whether it takes the last one's place; "" where none does
 
-	refused bool // a reading or a flow was: the text that is typed behind it is let go by
-	behind  bool // some of that text was
+	refused bool // a reading or a flow was: a number that comes next belongs to it
+	behind  bool // that number was begun: all of it is let go by
 
 	odd    bool     // the last reading is over the limit, and no bed like this one would show it
 	kept   error    // what could not be written; the next deed tries again
@@ -124,16 +125,7 @@ func New(o Options) Model {
 		m.odd = plan.InDoubt()
 	}
 	m.err = err
-	return m.look().sayOtherDay()
-}
-
-// sayOtherDay remarks that the wash was planned for another day.
-func (m Model) sayOtherDay() Model {
-	today := m.now.Moment().Date()
-	if day, given := m.o.Wash.Date.Get(); given && day != today && m.err == nil && !m.o.Rehearsal {
-		return m.warn("Planned for " + day.String() + "; today is " + today.String() + ", and its weather may be another.")
-	}
-	return m
+	return m.look().askDay()
 }
 
 // GoOn offers to go on with a wash that was left.
@@ -218,7 +210,7 @@ func (m Model) Title() string { return "Wash day" }
 func (m Model) Init() tea.Cmd { return m.tick() }
 
 // Typing tells that letters are text just now.
-func (m Model) Typing() bool { return m.edit != nil && m.slip == "" || m.refused }
+func (m Model) Typing() bool { return m.edit != nil && m.slip == "" || m.behind }
 
 // look works out where the wash stands now.
 func (m Model) look() Model {

@@ -6,6 +6,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"washeve/model"
 	"washeve/ui/entry"
 	"washeve/ui/internal/hands"
 )
@@ -20,8 +21,8 @@ func TestWhatIsTypedBehindARefusedReadingDoesNothing(t *testing.T) {
 		p.send(k)
 	}
 	assert.True(t, p.m.Typing(), "letters are text for the program as well")
-	assert.Contains(t, p.seen(), "enter esc letters act again")
-	assert.Contains(t, p.seen(), "Not now: no DI water runs in this step.")
+	assert.Contains(t, p.seen(), "enter esc keys act again")
+	assert.Contains(t, oneLine(p.seen()), "Not now: no DI water runs in this step. What is typed behind it is not taken, and no key acts, until enter or esc.")
 	p.keys("enter")
 	assert.False(t, p.m.Typing())
 	assert.Equal(t, at, p.m.state.At)
@@ -38,8 +39,33 @@ func TestTheWaterIsTurnedOnBehindARefusal(t *testing.T) {
 	p = fresh(t, "enter r space")
 	assert.True(t, p.m.state.Running)
 	assert.False(t, p.m.Typing())
-	p = fresh(t, "r")
+	p = fresh(t, "r 6")
 	p.send(entry.Learned{})
 	p.keys("s")
 	assert.Zero(t, p.m.state.At, "a lesson of the log lets no letter act")
+}
+
+// Where nothing is typed behind a refusal the next key acts: nothing is swallowed.
+func TestTheNextKeyActsAfterARefusal(t *testing.T) {
+	assert.Equal(t, 1, fresh(t, "r enter").m.state.At)
+	assert.Equal(t, 1, fresh(t, "r s").m.state.At)
+	p := fresh(t, "r x")
+	assert.True(t, p.m.ending)
+	assert.Equal(t, 1, fresh(t, "r enter 6").m.state.At)
+	assert.False(t, fresh(t, "r b 6").m.behind, "what comes later is no part of it")
+}
+
+// On the step of the reading its first digit begins it.
+func TestADigitBeginsAReading(t *testing.T) {
+	p := fresh(t, "").to(model.Read).keys("4")
+	assert.Contains(t, p.seen(), "The pen shows: 4")
+	p.keys("enter")
+	reading, _ := sampleOf(t, p).Reading.Get()
+	assert.Equal(t, "4 ppm NaCl", reading.String())
+	p = fresh(t, "").to(model.Read)
+	p.send(hands.Key("."))
+	p.keys("5 enter")
+	reading, _ = sampleOf(t, p).Reading.Get()
+	assert.InDelta(t, 0.5, reading.Number, 1e-9)
+	assert.Nil(t, fresh(t, "enter 4").m.edit, "elsewhere it is none")
 }

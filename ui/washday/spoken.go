@@ -13,6 +13,8 @@ func (m Model) Spoken() talk.Page {
 	m = m.look()
 	p := talk.Page{Title: m.Title(), Like: "on, next or reading 6", Said: m.said(), Tell: m.told, After: m.told}
 	switch {
+	case m.early != "":
+		p.Prompt, p.Tell, p.After = m.early+" yes or no", nil, nil
 	case m.ending:
 		p.Prompt = "End the wash here? yes or no"
 	case m.again != "":

@@ -101,8 +101,9 @@ func (m Model) ring() (Model, tea.Cmd) {
 func (m Model) key(msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 	b, bound := keys.Find(m.Keys(), msg)
 	switch {
-	case !bound && m.refused:
-		m.behind = true
+	case m.refused && !m.behind && beginsNumber(msg):
+		return m.letBy(), nil
+	case !bound && m.behind:
 		return m, nil
 	case !bound && m.Typing():
 		return m.typed(msg), nil
@@ -111,13 +112,18 @@ func (m Model) key(msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 	case b.Blocked != "":
 		return m.refuse(b), nil
 	case b.Does == back:
-		return m, func() tea.Msg { return screen.Back{With: entry.Written{}} }
+		return m, leave
 	}
 	return m.heeded().say("").act(b.Does, msg)
 }
 
+// leave goes back to the screen below, which may find more in the log.
+func leave() tea.Msg { return screen.Back{With: entry.Written{}} }
+
 func (m Model) act(does keys.Action, msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 	switch {
+	case m.early != "":
+		return m.answerDay(does)
 	case m.ending:
 		return m.answer(does), nil
 	case m.again != "":
@@ -154,7 +160,10 @@ func (m Model) act(does keys.Action, msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 	case skip:
 		return m.leaveStep(model.Skip), nil
 	case read:
-		return m.ask(aReading), nil
+		if m = m.ask(aReading); beginsNumber(msg) {
+			m = m.typed(msg)
+		}
+		return m, nil
 	case undo:
 		return m.takeBack(), nil
 	case check:

@@ -33,7 +33,7 @@ func (m Model) View(size layout.Size) string {
 // hints are the keys at the foot: those that are pressed most, then help.
 func (m Model) hints() []keys.Binding {
 	all := m.Keys()
-	if m.edit != nil || m.picker != nil || m.ending || m.stood != "" || m.again != "" || m.refused {
+	if m.edit != nil || m.picker != nil || m.ending || m.stood != "" || m.again != "" || m.behind || m.early != "" {
 		return all
 	}
 	first := min(len(all), 4)
@@ -68,6 +68,8 @@ func (m Model) page(at layout.Rect) []string {
 		return m.wrapped(m.th.Doubt, "There is no wash to do yet: "+m.err.Error(), at.W)
 	case m.broken != nil:
 		return m.wrapped(m.th.Doubt, m.brokenWords(), at.W)
+	case m.early != "":
+		return append(lines, m.wrapped(m.th.Doubt, m.early+" y or n", at.W)...)
 	case m.ending:
 		return append(lines, m.wrapped(m.th.Doubt, "End the wash here? What was done stays, and goes into the log. y or n", at.W)...)
 	case m.again != "":
