@@ -25,6 +25,13 @@ type change struct {
 	own   ours
 	gone  []string // names of what is taken out, which asks for a word first
 	made  []string // blocks that are put in
+	kept  []nth    // of the program's own blocks that stay, with other values or as they are
+}
+
+// nth is where an item stands: the how manyth of its section in the file.
+type nth struct {
+	section string
+	index   int
 }
 
 // changes finds the edits from what the document holds to what it is to hold. What
@@ -85,6 +92,9 @@ func (c *change) section(old []block, now []item, owner *block) {
 	}
 	for j, it := range now {
 		if i := pairs[j]; i >= 0 && old[i].table != nil {
+			if owner == nil && c.own[c.text(old[i].table)] {
+				c.kept = append(c.kept, nth{it.section, j})
+			}
 			c.fields(old[i].table, old[i].fields, it.fields)
 			c.list(old[i].under, it.under, &old[i])
 			continue

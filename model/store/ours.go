@@ -29,10 +29,24 @@ func blocksOf(it item) []string {
 	return blocks
 }
 
+// allBlocks are those that a new file is written as.
+func allBlocks(s schema) []string {
+	var blocks []string
+	for _, it := range s.items() {
+		blocks = append(blocks, blocksOf(it)...)
+	}
+	return blocks
+}
+
+// text is a block as it stands in the file, that of what is under it apart.
+func (d *decoding) text(t *table) string {
+	return filled(string(d.data[d.blockStart(t):d.contentEnd(t)]))
+}
+
 // isOurs tells whether a block and all under it stand as the program put them in,
 // with no comment and no value of a person.
 func (c *change) isOurs(b block) bool {
-	if b.table == nil || !c.own[filled(string(c.data[c.blockStart(b.table):c.contentEnd(b.table)]))] {
+	if b.table == nil || !c.own[c.text(b.table)] {
 		return false
 	}
 	for _, u := range b.under {
@@ -43,17 +57,38 @@ func (c *change) isOurs(b block) bool {
 	return true
 }
 
+// stillOwn are the blocks of a file, as a change has left it, that were the program's own
+// before and stay so: nobody but the program changed them.
+func (c *change) stillOwn(data []byte, read schema) []string {
+	if len(c.kept) == 0 {
+		return nil
+	}
+	now := parse("", data).decode(read)
+	var blocks []string
+	for _, k := range c.kept {
+		if tables := now.items[k.section]; k.index < len(tables) {
+			blocks = append(blocks, now.text(tables[k.index]))
+		}
+	}
+	return blocks
+}
+
+// own remembers blocks of a file as the program's.
+func (s *Store) own(file string, blocks []string) {
+	if s.made[file] == nil {
+		s.made[file] = ours{}
+	}
+	for _, block := range blocks {
+		s.made[file][block] = true
+	}
+}
+
 // add remembers blocks of a file, and what the file held before they were put in.
 func (s *Store) add(file string, made []string, before []byte) {
 	if len(made) == 0 {
 		return
 	}
-	if s.made[file] == nil {
-		s.made[file] = ours{}
-	}
-	for _, block := range made {
-		s.made[file][block] = true
-	}
+	s.own(file, made)
 	if before != nil {
 		s.keepVersion(file, before)
 	}

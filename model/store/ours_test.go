@@ -42,6 +42,36 @@ func TestAChangeOfATripIsTakenBackWithoutAQuestion(t *testing.T) {
 	assert.Equal(t, before, text(t, s, "trips/june.toml"))
 }
 
+// A file that the program has just begun is its own, line by line, also where the program
+// has changed a line since: taking one out asks nothing and leaves no copy.
+func TestALineOfANewTripIsTakenOutWithoutAQuestion(t *testing.T) {
+	s, _ := written(t)
+	require.NoError(t, os.RemoveAll(filepath.Join(s.Dir(), "trips")))
+	trip := Example().Trips[0].Trip
+	require.Greater(t, len(trip.Washes), 2)
+	require.NoError(t, s.SaveTrip("june.toml", trip))
+	moved := trip.Clone()
+	setField(t, moved.Washes[1].Fields(), "date", "2027-01-08")
+	require.NoError(t, s.SaveTrip("june.toml", moved))
+	less := moved.Clone()
+	less.Washes = slices.Delete(slices.Clone(less.Washes), 0, 2)
+	require.NoError(t, s.SaveTrip("june.toml", less))
+	assert.NotContains(t, text(t, s, "trips/june.toml"), "2027-01-08")
+	require.NoError(t, s.SaveTrip("june.toml", moved), "and it is put back")
+	files, err := os.ReadDir(filepath.Join(s.Dir(), "trips"))
+	require.NoError(t, err)
+	assert.Len(t, files, 1, "no copy is left")
+
+	path := filepath.Join(s.Dir(), "trips", "june.toml")
+	noted := strings.Replace(text(t, s, "trips/june.toml"), "2027-01-08\"", "2027-01-08\" # my birthday", 1)
+	require.NoError(t, os.WriteFile(path, []byte(noted), 0o600))
+	lib, faults := s.Load()
+	require.Empty(t, faults)
+	require.Len(t, lib.Trips, 1)
+	var asks *NeedsRewrite
+	require.ErrorAs(t, s.SaveTrip("june.toml", less), &asks, "what a person wrote is asked about")
+}
+
 // A comment or a value of a person in it, or a start of the program since, and the
 // question is asked as for anything else.
 func TestWhatAPersonTouchedIsNotTakenOutUnasked(t *testing.T) {

@@ -95,9 +95,13 @@ func save[T any](s *Store, file string, noun *T, of func(*T) schema) error {
 	shown := filepath.ToSlash(file)
 	old := s.seen[file]
 	if old == nil {
-		return s.put(file, whole(of(noun)))
+		err := s.put(file, whole(of(noun)))
+		if err == nil && !s.beside {
+			s.own(file, allBlocks(of(noun)))
+		}
+		return err
 	}
-	data, made, reason, err := edited(shown, old, noun, of, s.made[file])
+	data, by, reason, err := edited(shown, old, noun, of, s.made[file])
 	switch {
 	case err != nil:
 		return fmt.Errorf("nothing was saved: %w", err)
@@ -116,16 +120,19 @@ func save[T any](s *Store, file string, noun *T, of func(*T) schema) error {
 	if err := s.put(file, asItWas(s, file, data, noun, of)); err != nil || s.beside {
 		return err
 	}
-	s.add(file, made, old)
+	if filepath.Dir(file) == TripFolder { // its lines are planned and moved: a changed one is the program's still
+		s.own(file, by.stillOwn(s.seen[file], of(new(T))))
+	}
+	s.add(file, by.made, old)
 	return nil
 }
 
-// edited gives the bytes of a file that hold the noun, and the blocks that were put
-// in. The reason, where not "", tells what a person wrote that is lost by it.
-func edited[T any](file string, old []byte, noun *T, of func(*T) schema, own ours) (data []byte, made []string, reason string, err error) {
+// edited gives the bytes of a file that hold the noun, and the change that made them, an
+// empty one where all of it is written anew. The reason, where not "", tells what a person wrote that is lost by it.
+func edited[T any](file string, old []byte, noun *T, of func(*T) schema, own ours) (data []byte, by *change, reason string, err error) {
 	d := parse(file, old)
 	if len(d.faults) > 0 {
-		return whole(of(noun)), nil, "part of it cannot be read (" + d.faults[0].Error() + ")", nil
+		return whole(of(noun)), &change{}, "part of it cannot be read (" + d.faults[0].Error() + ")", nil
 	}
 	var before T
 	dec := d.decode(of(&before))
@@ -136,11 +143,11 @@ func edited[T any](file string, old []byte, noun *T, of func(*T) schema, own our
 	data = c.apply()
 	switch {
 	case !holds(data, noun, of):
-		return whole(of(noun)), nil, "it is laid out in a way that cannot be changed in place", nil
+		return whole(of(noun)), &change{}, "it is laid out in a way that cannot be changed in place", nil
 	case len(c.gone) > 0:
 		reason = strings.Join(c.gone, ", ") + takenOut
 	}
-	return data, c.made, reason, nil
+	return data, c, reason, nil
 }
 
 // holds tells whether a file of these bytes reads as the noun.
