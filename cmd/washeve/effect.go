@@ -11,6 +11,7 @@ import (
 	"washeve/model"
 	"washeve/model/quantity"
 	"washeve/planner"
+	"washeve/ui/report"
 )
 
 // enough refuses an entry of which nothing is stated: it would end a fill, or count
@@ -155,6 +156,24 @@ func (p *program) left(lib library, body model.Body) quantity.Opt[quantity.Volum
 		return quantity.Opt[quantity.Volume]{}
 	}
 	return quantity.Some(plan.Bed.Remaining.P50)
+}
+
+// countedBefore tells of the first entry of a bed, before it is written, that what the rig
+// states of that bed counts besides; "" where there is nothing to tell.
+func (p *program) countedBefore(lib library, e *model.Entry) string {
+	wash, about := bedOf(e.Body)
+	if !about {
+		return ""
+	}
+	b, sys, err := p.openBookIn(lib.Rig)
+	if err != nil {
+		return ""
+	}
+	plan, err := b.plan(lib.Rig, lib.Places, wash)
+	if err != nil || b.past(lib.Rig, lib.Places).Bed(plan.BedName) != nil {
+		return ""
+	}
+	return report.CountedBefore(&lib.Rig, e, model.MomentOf(p.now()).Date(), sys)
 }
 
 // tellEffect says what an entry has changed, and how it is taken back.

@@ -110,7 +110,7 @@ func (p *program) writeEntry(kind model.Kind, stated statedBy) error {
 		return err
 	}
 	p.tellOdd(lib, entry, "")
-	before := p.left(lib, entry.Body)
+	before, twice := p.left(lib, entry.Body), p.countedBefore(lib, &entry)
 	faults, err := p.journal().Append(entry)
 	p.tell(faults)
 	if err != nil {
@@ -121,6 +121,9 @@ func (p *program) writeEntry(kind model.Kind, stated statedBy) error {
 	}
 	if err := p.noteFlush(entry, lib); err != nil {
 		return err
+	}
+	if twice != "" {
+		fmt.Fprintln(p.errs, "note: "+twice)
 	}
 	return p.tellEffect(lib, entry, before)
 }

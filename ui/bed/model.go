@@ -15,6 +15,7 @@ import (
 	"washeve/ui/form"
 	"washeve/ui/layout"
 	"washeve/ui/picture"
+	"washeve/ui/report"
 	"washeve/ui/screen"
 	"washeve/ui/theme"
 )
@@ -59,6 +60,7 @@ type wrote struct {
 	words       string
 	left, given quantity.Volume
 	entry       model.Entry
+	first       bool // the log held nothing of the bed before
 }
 
 // New makes the screen. The first frame shows the whole answer.
@@ -146,7 +148,7 @@ func (m Model) write(words string, entries ...model.Entry) Model {
 		hand = here.Entry.ID // it stays on what is put right
 	}
 	m.kept, m.form, m.reading = nil, nil, nil
-	m.wrote = &wrote{words, m.plan.Bed.Remaining.P50, m.given(), entries[0]}
+	m.wrote = &wrote{words, m.plan.Bed.Remaining.P50, m.given(), entries[0], m.past == nil && m.lag != entry.Unread}
 	m = m.renewed()
 	m.list = m.list.ontoEntry(hand)
 	return m.say(words).followed()
@@ -162,7 +164,7 @@ func (m Model) followed() Model {
 	if m.status != w.words {
 		return m
 	}
-	return m.say(w.words + m.counted(w) + m.changed(w.left))
+	return m.say(w.words + m.counted(w) + m.changed(w.left) + m.before(w))
 }
 
 // changed says what an entry did to the answer.
@@ -172,6 +174,17 @@ func (m Model) changed(left quantity.Volume) string {
 		return ""
 	}
 	return " Left about " + now + ", was " + was + "."
+}
+
+// before tells of the first entry of a bed that what the rig states of it counts besides.
+func (m Model) before(w wrote) string {
+	if !w.first || m.past == nil {
+		return ""
+	}
+	if words := report.CountedBefore(&m.o.Rig, &w.entry, m.o.Now().Date(), m.sys); words != "" {
+		return " " + words
+	}
+	return ""
 }
 
 // given is what the present fill has given by the log.

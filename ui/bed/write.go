@@ -52,16 +52,17 @@ func first(kind model.Kind) []string {
 		return []string{"resin", "resin_state", "price", "lot", "at"}
 	case model.SaltKind:
 		return []string{"salt", "softener", "at"}
-	case model.StageKind:
-		return []string{"used", "duration", "at"}
 	}
 	return []string{"at"}
 }
 
 // mainly is the line that an entry of a kind is mostly about.
 func mainly(kind model.Kind) string {
-	if kind == model.ReadingKind {
+	switch kind {
+	case model.ReadingKind:
 		return "reading"
+	case model.StageKind:
+		return "used"
 	}
 	return first(kind)[0]
 }

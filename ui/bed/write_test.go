@@ -4,6 +4,7 @@ import (
 	"path/filepath"
 	"regexp"
 	"strconv"
+	"strings"
 	"testing"
 	"time"
 
@@ -221,4 +222,17 @@ func TestAWashWithinWhatWasStatedLater(t *testing.T) {
 	p = play(t, o, "w '30 gal' enter down '2026-09-19 20:00' enter w")
 	assert.NotContains(t, p.Seen(), "stated later")
 	assert.Contains(t, p.Seen(), "330 gal given")
+}
+
+// Gallons that the rig states count beside those of the first entry of a bed: of an earlier
+// day that is told, with what to do; of today, or where the log knows the bed, it is not.
+func TestTheFirstEntryTellsOfTheGallonsOfTheRig(t *testing.T) {
+	const told = "The 120 gal so far that the rig states of the bed count as before it; if this wash is among them, state 100 gal there."
+	spaced := func(p *player) string { return strings.Join(strings.Fields(p.Seen()), " ") }
+	p := play(t, options(nil), "w '20 gal' enter down '2026-09-05 10:00' enter w")
+	assert.Contains(t, spaced(p), told)
+	p.Keys("w '20 gal' enter down '2026-09-04 10:00' enter w")
+	assert.NotContains(t, spaced(p), "that the rig states", "told once")
+	assert.NotContains(t, spaced(play(t, options(nil), "w '20 gal' enter w")), "that the rig states")
+	assert.NotContains(t, spaced(play(t, seasonOptions(t), "w '20 gal' enter down '2026-09-05 10:00' enter w")), "that the rig states")
 }
