@@ -4,7 +4,9 @@ package main
 
 import (
 	"fmt"
+	"os"
 	"path/filepath"
+	"regexp"
 	"slices"
 	"testing"
 	"time"
@@ -33,6 +35,11 @@ func newBay(t *testing.T) *bay {
 	b.clock.set(t, instantAt(0))
 	_, errs, code := ran(t, "init", "--dir", b.dir())
 	require.Zero(t, code, errs)
+	wash := filepath.Join(b.dir(), "washes", "example.toml")
+	text, err := os.ReadFile(wash)
+	require.NoError(t, err)
+	text = regexp.MustCompile(`(?m)^date = "[0-9-]+"`).ReplaceAll(text, []byte(`date = "`+washMorning.Format(time.DateOnly)+`"`))
+	require.NoError(t, os.WriteFile(wash, text, 0o600))
 	return b
 }
 

@@ -3,8 +3,10 @@ package main
 import (
 	"crypto/rand"
 	"encoding/json"
+	"errors"
 	"fmt"
 	"io"
+	"io/fs"
 	"os"
 
 	"github.com/spf13/cobra"
@@ -166,7 +168,10 @@ func (p *program) into(file string, write func(io.Writer) error) error {
 		return write(p.out)
 	}
 	f, err := os.OpenFile(file, os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o600)
-	if err != nil {
+	switch {
+	case errors.Is(err, fs.ErrExist):
+		return wrongf("%s is there already, and is not written over; name another file, or take that one away", file)
+	case err != nil:
 		return err
 	}
 	err = write(f)

@@ -109,7 +109,7 @@ func jobs() map[string][2][]string {
 		"salt":                     {lines("bed; salt; change salt 4 lb; write; undo; yes"), lines("B; s; enter; ctrl+u; =4 lb; enter; w; u; y")},
 		"days in words":            {lines("change date tomorrow; bed; salt; change salt 4 lb; change when yesterday 19:30; write"), lines("d; enter; =tomorrow; enter; B; s; enter; ctrl+u; =4 lb; enter; down; enter; =yesterday 19:30; enter; w")},
 		"a position, both at once": {lines("change latitude 33.45, -112.07; change longitude 112.07; undo"), lines("d; down; down; down; down; down; down; down; down; down; down; enter; ctrl+u; =33.45, -112.07; enter; down; enter; ctrl+u; =112.07; enter; u")},
-		"an entry of any kind":     {lines("bed; new reading; change point tap; change reading 240 ppm NaCl; write; correct 1; change reading 250 ppm NaCl; write"), lines("B; n; 3; enter; 1; enter; =240 ppm NaCl; enter; w; enter; down; down; enter; ctrl+u; =250 ppm NaCl; enter; w")},
+		"an entry of any kind":     {lines("bed; new reading; change point tap; change reading 240 ppm NaCl; write; correct 1; change reading 250 ppm NaCl; write"), lines("B; n; 3; enter; 1; enter; =240 ppm NaCl; enter; w; enter; enter; ctrl+u; =250 ppm NaCl; enter; w")},
 		"new resin, step by step":  {lines("bed; resin; next; change bag 0.25; next; next; next; next; next; next; next; change price 90 USD; write; next; reading; 2; yes"), lines("B; c; right; down; enter; ctrl+u; =0.25 ft3; enter; right; right; right; right; right; right; right; enter; ctrl+u; =90 USD; enter; w; right; r; =2; enter; y")},
 		"new resin, taken back":    {lines("bed; resin; next; next; next; next; next; next; next; next; change when 2026-05-01; write; back; undo; yes"), lines("B; c; right; right; right; right; right; right; right; right; end; down; down; down; down; enter; ctrl+u; =2026-05-01; enter; w; esc; u; y")},
 		"faces pinned":             {lines("short; in front; out rear; less sure; back"), lines("S; i; down; down; down; o; -; esc")},
@@ -121,10 +121,10 @@ func jobs() map[string][2][]string {
 		"a wash after another":     {lines("new wash Toad day; place Fernwater; washes 2; place Fernwater; undo; washes Toad"), lines("N; ctrl+u; =Toad day; enter; p; 3; L; 2; p; 3; u; L; 2")},
 		"a softener by its grains": {lines("rig; show portable softener; change capacity 10000 gr; clear resin volume; back; back"), lines("R; pgdown; pgdown; enter; down; down; down; down; enter; =10000 gr; enter; up; up; up; up; delete; esc; esc")},
 		"a trip begun, taken back": {lines("trip; later 2; begin; later 2; undo; undo; later 2"), lines("T; home; down; .; b; home; down; .; u; u; home; down; .")},
-		"a trip":                   {lines("trip; take advice; begin; new wash; change date 2026-07-01; back; later 2; drop 3; yes; undo; next trip; back"), lines("T; t; b; n; enter; ctrl+u; =2026-07-01; enter; esc; home; down; .; home; down; down; X; y; u; tab; esc")},
+		"a trip":                   {lines("trip; take advice; begin; new wash; change date 2026-07-01; back; later 2; drop 3; undo; next trip; back"), lines("T; t; b; n; enter; ctrl+u; =2026-07-01; enter; esc; home; down; .; home; down; down; X; u; tab; esc")},
 		"the stop of a wash":       {lines("trip; show 3; change date 2026-06-08; change at the stop Juniper Flats; back"), lines("T; down; down; enter; enter; =2026-06-08; enter; down; enter; 1; esc")},
-		"a slip at the pen":        {lines("wash; skip; skip; skip; skip; skip; skip; reading 5; yes; reading 4; yes; reading 3; no; undo; end; yes; back"), lines("W; s; s; s; s; s; s; r; =5; enter; y; r; =4; enter; y; r; =3; enter; n; u; x; y; esc")},
-		"a wash ended early":       {lines("wash; next; on; off; flow 46 s; end; yes; back"), lines("W; enter; space; space; f; =46 s; enter; x; y; esc")},
+		"a slip at the pen":        {lines("wash; yes; skip; skip; skip; skip; skip; skip; reading 5; yes; reading 4; yes; reading 3; no; undo; end; yes; back"), lines("W; y; s; s; s; s; s; s; r; =5; enter; y; r; =4; enter; y; r; =3; enter; n; u; x; y; esc")},
+		"a wash ended early":       {lines("wash; yes; next; on; off; flow 46 s; end; yes; back"), lines("W; y; enter; space; space; f; =46 s; enter; x; y; esc")},
 	}
 }
 
