@@ -241,7 +241,7 @@ func (st station) home(t *testing.T) string {
 		require.NoError(t, os.WriteFile(filepath.Join(dir, "underway.toml"), []byte("format = 1\nid = \"x\"\n[[step]]\nkind = \"wo"), 0o600))
 		return home
 	}
-	began := station{name: st.name, own: true, way: []hop{{"W", "step 1 of"}, {"enter", "step 2 of"}, {"space", "the time runs"}}}
+	began := station{name: st.name, own: true, way: []hop{{"W", "Begin it now?"}, {"y", "step 1 of"}, {"enter", "step 2 of"}, {"space", "the time runs"}}}
 	began.goes(t, home)
 	return home
 }

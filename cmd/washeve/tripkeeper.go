@@ -137,5 +137,5 @@ func (k *tripKeeper) Like(name string) (model.Wash, bool) { return k.lib.WashLik
 // Washes are those of the data folder.
 func (k *tripKeeper) Washes() []model.Wash { return k.lib.Planned() }
 
-// Names lists the washes of the data folder.
-func (k *tripKeeper) Names() []string { return k.lib.WashNames() }
+// Names lists the washes of the data folder, each once.
+func (k *tripKeeper) Names() []string { return k.lib.WashChoices() }

@@ -38,6 +38,22 @@ func (lib *Library) WashNames() []string {
 	return names
 }
 
+// WashChoices lists each wash once, by what [Library.WashLike] finds it by: its name, or its
+// file where it has none or another has the same.
+func (lib *Library) WashChoices() []string {
+	var names []string
+	for _, w := range lib.Washes {
+		name := w.Wash.Name
+		if name == "" || model.Find(names, name) >= 0 {
+			name = stem(w.File)
+		}
+		if model.Find(names, name) < 0 {
+			names = append(names, name)
+		}
+	}
+	return names
+}
+
 // Planned lists the washes, the latest day first.
 func (lib *Library) Planned() []model.Wash {
 	washes := make([]model.Wash, len(lib.Washes))

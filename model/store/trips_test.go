@@ -87,6 +87,19 @@ func TestWashLike(t *testing.T) {
 	}
 }
 
+// Each wash is offered once, by a name that finds it.
+func TestEachWashIsAChoiceOnce(t *testing.T) {
+	lib := Library{Washes: []WashFile{
+		{File: "my-wash.toml", Wash: model.Wash{Name: "my wash"}}, {File: "pickup.toml", Wash: model.Wash{Name: "pickup"}},
+		{File: "pickup-2.toml", Wash: model.Wash{Name: "Pickup"}}, {File: "car.toml"},
+	}}
+	assert.Equal(t, []string{"my wash", "pickup", "pickup-2", "car"}, lib.WashChoices())
+	for i, name := range lib.WashChoices() {
+		w, ok := lib.WashLike(name)
+		assert.True(t, ok && w.Name == lib.Washes[i].Wash.Name, name)
+	}
+}
+
 // Whatever is changed in a trip, what is read back is what was meant, and the
 // comments stay.
 func TestRandomTrips(t *testing.T) {
