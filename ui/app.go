@@ -161,13 +161,17 @@ func (a App) keys() []keys.Binding {
 	if _, reads := a.top().(guide.Model); reads && !a.top().Typing() {
 		return []keys.Binding{a.quitKey()}
 	}
+	if s, can := a.top().(screen.Awaiting); can && s.Awaits() {
+		return []keys.Binding{helpKey(), keys.New("Everywhere", quit, "ctrl+c", "quit; the work is kept", "ctrl+c")}
+	}
 	if a.top().Typing() {
 		return []keys.Binding{keys.New("Everywhere", quit, "ctrl+c", "quit", "ctrl+c"), keys.New("Everywhere", help, "f1", "all keys", "f1")}
 	}
-	return []keys.Binding{
-		keys.New("Everywhere", help, "?", "all keys", "?", "f1").Explained("this page; tab turns to the terms of the trade, and to what to do when something goes wrong"),
-		a.quitKey(),
-	}
+	return []keys.Binding{helpKey(), a.quitKey()}
+}
+
+func helpKey() keys.Binding {
+	return keys.New("Everywhere", help, "?", "all keys", "?", "f1").Explained("this page; tab turns to the terms of the trade, and to what to do when something goes wrong")
 }
 
 func (a App) quitKey() keys.Binding {

@@ -116,7 +116,11 @@ func Like(f model.Field) string {
 // enter does.
 func Help(f model.Field, typing bool) string {
 	text := f.Help
-	if TakesWords(f) && !typing {
+	switch {
+	case typing:
+	case Awaits(f):
+		text += "; type it"
+	case TakesWords(f):
 		text += "; " + enterThenType
 	}
 	if f.Example != "" && len(f.Choices) == 0 {
@@ -151,7 +155,7 @@ func NoKey(f model.Field, key tea.KeyMsg) string {
 }
 
 // TakesWords tells that what is typed in a field may begin with a letter, as a name does:
-// its letters are keys until enter.
+// its letters are keys until enter, but where it [Awaits] them.
 func TakesWords(f model.Field) bool {
 	return len(f.Choices) == 0 && f.Refers == "" && (f.Day || f.Moment || isWords(f.Example))
 }

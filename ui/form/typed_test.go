@@ -100,10 +100,11 @@ func TestTheDayThatIsReadIsSaidWhileItIsTyped(t *testing.T) {
 	assert.Equal(t, "is no day of the calendar; write it like 2026-06-12, 06-12, tomorrow or fri; 2026-06-12 stays", e.Says())
 }
 
-// A letter is a key until enter: the line of a text or a day says so, and that of a number not.
+// A letter of a name is a key until enter, and that of an empty day or heading is text: the
+// line says so, and that of a number nothing.
 func TestHelpSaysWhatEnterDoes(t *testing.T) {
 	var wash model.Wash
-	says := map[string]string{"name": "; enter, then type, like", "date": "; enter, then type, like", "heading": "; enter, then type, like", "vehicle": ", like our coach; enter lists them", "start": ", like"}
+	says := map[string]string{"name": "; enter, then type, like", "date": "; type it, like", "heading": "; type it, like", "di_faces": "; enter, then type, like", "vehicle": ", like our coach; enter lists them", "start": ", like"}
 	for _, f := range wash.Fields() {
 		words, asked := says[f.Key]
 		if !asked {
@@ -114,6 +115,8 @@ func TestHelpSaysWhatEnterDoes(t *testing.T) {
 		delete(says, f.Key)
 	}
 	assert.Empty(t, says)
+	require.NoError(t, wash.Fields()[1].Set("2026-06-12"))
+	assert.Contains(t, form.Help(wash.Fields()[1], false), "day of the wash; enter, then type, like", "what is stated is retyped")
 }
 
 // A letter is told to be no key, and how it is typed where it can be.

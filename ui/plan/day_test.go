@@ -137,6 +137,9 @@ func TestQuittingOnTheDaySaves(t *testing.T) {
 func TestTheStepDayTellsOfTheDayScreen(t *testing.T) {
 	o := ours(t)
 	p := play(t, o, "d")
+	assert.Contains(t, p.Says(), "The day is stated here; esc, then D shows its sun", "letters are text where no day is stated")
+	set(t, &o.Wash, map[string]string{"date": "2026-06-12"})
+	p = play(t, o, "d")
 	assert.Contains(t, p.Seen(), "The day is stated here; D shows its sun and drying hour by hour.")
 	assert.Contains(t, p.Seen(), "D the sun")
 	p.Keys("down")

@@ -149,7 +149,7 @@ func TestRewritingAFileIsAsked(t *testing.T) {
 func states() map[string]string {
 	return map[string]string{
 		"at the start": "", "picking a wash": "L", "naming a wash": "N", "on a length": "down down down", "on a choice": "down down", "in the bed": "b down down", "in the water": "w down down",
-		"in the gear": "g", "in the stages": "t", "in a stage": "t n enter down down", "naming": "b n", "picking what is new": "d n", "in the day": "d down", "in a shade": "d n enter down", "picking": "p", "refused": "down down 3", "typing": "down down down enter", "with history": "p 2 u",
+		"in the gear": "g", "in the stages": "t", "in a stage": "t n enter down down", "naming": "b n", "picking what is new": "d esc n", "in the day": "d down", "in a shade": "d esc n enter down", "on a day that is not stated": "d", "a letter is a key": "d esc", "picking": "p", "refused": "down down 3", "typing": "down down down enter", "with history": "p 2 u",
 	}
 }
 

@@ -50,7 +50,15 @@ func (m Model) Keys() []keys.Binding {
 	case m.edit != nil:
 		return form.TypeKeys(m.adding != nil || m.edit.WasEmpty(), m.leaveWords("as it was"))
 	}
-	return append(m.changeKeys(), append(m.walkKeys(), m.seeKeys()...)...)
+	all := append(m.changeKeys(), append(m.walkKeys(), m.seeKeys()...)...)
+	if m.Awaits() {
+		all = append(form.AwaitKeys("Change", "esc makes the next one a key", all), letActsKey())
+	}
+	return all
+}
+
+func letActsKey() keys.Binding {
+	return keys.New("Walk", form.LetActs, "esc", "then a key", "esc").Explained("makes the next letter a key, on a line where letters are text")
 }
 
 // leaveWords says what comes of leaving a value: of a new item's first one, that there is
@@ -80,7 +88,10 @@ func (m Model) changeKeys() []keys.Binding {
 		notTyped = form.NotTyped
 	}
 	enters := "change"
-	if ok && form.TakesWords(f) {
+	switch {
+	case ok && form.Awaits(f):
+		enters = "type"
+	case ok && form.TakesWords(f):
 		enters = "retype"
 	}
 	return []keys.Binding{

@@ -16,7 +16,7 @@ func TestLeavingTakesWhatIsBeingTyped(t *testing.T) {
 }
 
 func TestLeavingLeavesOutWhatHasNoNameYet(t *testing.T) {
-	for script, lost := range map[string]string{"b n 'halfname'": `the new bed "halfname"`, "w n": "", "p 3 'halfname'": `the new place "halfname"`, "d n": ""} {
+	for script, lost := range map[string]string{"b n 'halfname'": `the new bed "halfname"`, "w n": "", "p 3 'halfname'": `the new place "halfname"`, "d esc n": ""} {
 		o := ours(t)
 		err := play(t, o, script).M.Leave()
 		if lost == "" {

@@ -93,6 +93,8 @@ type Model struct {
 	adding  *addition
 	picker  *form.Picker
 
+	lettersAct bool // the next letter is a key, whatever the line under the hand awaits
+
 	status   string
 	alarm    bool // the status tells of trouble
 	refused  bool // a digit was: what is typed behind it is let go by
@@ -144,6 +146,15 @@ func (m Model) Init() tea.Cmd { return nil }
 
 // Typing tells that letters are text just now.
 func (m Model) Typing() bool { return m.edit != nil || m.refused }
+
+// Awaits tells that a letter begins the text of the line under the hand.
+func (m Model) Awaits() bool {
+	if m.th.Words || m.lettersAct || m.edit != nil || m.picker != nil || m.question != nil || m.refused {
+		return false
+	}
+	_, f, ok := m.target()
+	return ok && form.Awaits(f)
+}
 
 // shown is the work that the screen shows: with what is being typed.
 func (m *Model) shown() *work {

@@ -23,7 +23,7 @@ func TestAPastedPositionFillsBothLines(t *testing.T) {
 	p.Keys("enter")
 	assert.Contains(t, p.Seen(), "33.45 N, 112.07 W. Saved.")
 	assert.Equal(t, [2]string{"33.45 N", "112.07 W"}, where())
-	p.Keys("u")
+	p.Keys("esc u")
 	assert.Equal(t, was, where())
 
 	onKey(t, p, model.LongitudeKey)

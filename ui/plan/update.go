@@ -65,14 +65,19 @@ func (m Model) key(msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 		return m, nil
 	case !bound && msg.Paste:
 		return m.startEdit("").typed(msg), nil
+	case !bound && form.IsLetter(msg) && m.Awaits():
+		return m.startEdit("").typed(msg), nil
 	case !bound && form.IsLetter(msg):
+		m.lettersAct = false
 		return m.say(form.NoKey(f, msg)), nil
 	case !bound:
 		return m, nil
 	case b.Blocked != "":
+		m.lettersAct = false
 		return m.refuse(b), nil
 	}
 	m = m.say("")
+	m.lettersAct = false
 	switch {
 	case m.refused:
 		m.refused = false
@@ -108,8 +113,10 @@ func (m Model) act(does keys.Action, msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 		return m.openedBy(msg.String()), nil
 	case change:
 		return m.change(), nil
-	case overtype:
+	case overtype, form.Spell:
 		return m.startEdit("").typed(msg), nil
+	case form.LetActs:
+		return m.letLetterAct(), nil
 	case nextChoice:
 		return m.turnChoice(1), nil
 	case prevChoice:
@@ -128,6 +135,12 @@ func (m Model) act(does keys.Action, msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 		return m.redone(), nil
 	}
 	return m.see(does)
+}
+
+// letLetterAct makes the next letter a key on a line that awaits words.
+func (m Model) letLetterAct() Model {
+	m.lettersAct = true
+	return m.say("The next letter is a key.")
 }
 
 // see does what a key means that looks at the plan or keeps it.
@@ -171,10 +184,19 @@ func (m Model) see(does keys.Action) (screen.Screen, tea.Cmd) {
 
 func (m Model) opened(i int) Model {
 	m.open = i
+	m = m.onto(0, 1)
 	if m.planned && m.step().about == "shade" {
-		m = m.say("The day is stated here; " + m.th.Key("D", "day") + " shows its sun and drying hour by hour.")
+		m = m.say("The day is stated here; " + m.afterEsc() + m.th.Key("D", "day") + " shows its sun and drying hour by hour.")
 	}
-	return m.onto(0, 1)
+	return m
+}
+
+// afterEsc is what goes before a letter that is told of, where letters are text.
+func (m Model) afterEsc() string {
+	if m.Awaits() {
+		return "esc, then "
+	}
+	return ""
 }
 
 func (m Model) openedBy(letter string) Model {

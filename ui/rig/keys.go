@@ -45,7 +45,11 @@ func (m Model) Keys() []keys.Binding {
 	case m.typing != nil:
 		return form.TypeKeys(m.typing.fresh || m.typing.WasEmpty(), "as it was")
 	}
-	return append(m.itemKeys(), append(m.walkKeys(), append(m.fieldKeys(), m.keepKeys()...)...)...)
+	all := append(m.itemKeys(), append(m.walkKeys(), append(m.fieldKeys(), m.keepKeys()...)...)...)
+	if m.Awaits() {
+		return form.AwaitKeys("Fields", "esc goes to the list", all)
+	}
+	return all
 }
 
 // itemKeys change the list.

@@ -142,6 +142,15 @@ func (m Model) Init() tea.Cmd { return nil }
 // Typing tells that letters are text just now.
 func (m Model) Typing() bool { return m.typing != nil || m.refused }
 
+// Awaits tells that a letter begins the text of the line under the hand.
+func (m Model) Awaits() bool {
+	if m.th.Words || m.typing != nil || m.picker != nil || m.ask != nil || m.refused {
+		return false
+	}
+	_, f, ok := m.target()
+	return ok && form.Awaits(f)
+}
+
 // notKept is why leaving the program loses a changed example.
 func (m Model) notKept() error {
 	return errors.New("you changed the example, and it is kept nowhere until " + m.th.Key("a", "adopt") + " makes it yours")

@@ -42,6 +42,8 @@ func (m Model) key(msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 		return m, nil
 	case !bound && msg.Paste && len(f.Choices) == 0 && f.Refers == "":
 		return m.overtyped(msg), nil
+	case !bound && form.IsLetter(msg) && m.Awaits():
+		return m.overtyped(msg), nil
 	case !bound && form.IsLetter(msg):
 		return m.say(form.NoKey(f, msg)), nil
 	case !bound:
@@ -75,7 +77,7 @@ func (m Model) act(does keys.Action, msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 	switch does {
 	case enter:
 		return m.enters(), nil
-	case overtype:
+	case overtype, form.Spell:
 		return m.overtyped(msg), nil
 	case nextChoice:
 		return m.turnChoice(1), nil

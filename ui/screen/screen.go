@@ -31,6 +31,13 @@ type Screen interface {
 	Leave() error
 }
 
+// Awaiting is a screen on which a letter may begin a text, or be a key.
+type Awaiting interface {
+	Screen
+	// Awaits tells that a letter begins a text just now, and that ? is no part of one.
+	Awaits() bool
+}
+
 // Unseen is a screen on which something goes on whether or not it can be drawn, and must
 // be stopped when a person wants it to: water that runs.
 type Unseen interface {
