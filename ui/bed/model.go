@@ -84,6 +84,9 @@ func (m Model) Typing() bool {
 	return m.list.search.typing || m.reading != nil && m.reading.Typing() || m.form != nil && m.form.Typing()
 }
 
+// Awaits tells that a letter goes to a line of an open list.
+func (m Model) Awaits() bool { return m.kinds != nil || m.form != nil && m.form.Picks() }
+
 // Leave tells of an entry that is stated and not written yet.
 func (m Model) Leave() error {
 	switch {

@@ -132,7 +132,7 @@ func TestNothingActsBehindADigitThatWasRefused(t *testing.T) {
 	assert.True(t, f.Typing(), "letters are text")
 	assert.True(t, f.Busy(), "the keys of the screen beneath are off, too")
 	assert.Zero(t, f.hand, "j is no step down")
-	assert.Contains(t, strings.Join(f.Lines(plain(), 80, 12), "\n"), "this line takes a word from a list; letters wait until enter or esc")
+	assert.Contains(t, strings.Join(f.Lines(plain(), 80, 12), "\n"), "this line takes a word from a list; enter lists them")
 	f, does = press(f, "esc")
 	assert.Empty(t, does, "esc ends the text, not the form")
 	f, _ = press(f, "j")

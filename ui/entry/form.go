@@ -132,6 +132,9 @@ func (f Form) Problem() string {
 // Typing tells that letters are text just now.
 func (f Form) Typing() bool { return f.edit != nil || f.refused }
 
+// Picks tells that a list is open, whose lines letters go to.
+func (f Form) Picks() bool { return f.picker != nil }
+
 // Busy tells that a value is being changed: all keys are the form's.
 func (f Form) Busy() bool {
 	return f.edit != nil || f.picker != nil || f.refused || f.asked != ""
@@ -261,7 +264,9 @@ func (f Form) Update(msg tea.KeyMsg) (Form, keys.Action) {
 	f.status = ""
 	switch {
 	case f.refused:
-		f.refused = false
+		if f.refused = false; b.Does == form.OpenLine {
+			return f.act(change, msg)
+		}
 		return f, ""
 	case f.asked != "":
 		return f.answered(b.Does)

@@ -23,7 +23,8 @@ const (
 func (f Form) Keys() []keys.Binding {
 	switch {
 	case f.refused:
-		return form.RefusedKeys()
+		field, _ := f.here()
+		return form.RefusedKeys(field)
 	case f.asked != "":
 		return form.AnswerKeys()
 	case f.picker != nil:
@@ -36,10 +37,7 @@ func (f Form) Keys() []keys.Binding {
 
 func (f Form) formKeys() []keys.Binding {
 	field, ok := f.here()
-	notTyped, nothing := "", ""
-	if !ok || len(field.Choices) > 0 {
-		notTyped = form.NotTyped
-	}
+	notTyped, nothing := form.NotTyped(field), ""
 	if !ok || !field.Given() {
 		nothing = "nothing is stated here"
 	} else if field.Required {

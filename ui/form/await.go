@@ -36,7 +36,7 @@ func AwaitKeys(group, way string, all []keys.Binding) []keys.Binding {
 		b.SetKeys(others...)
 		out[i] = b
 	}
-	return append(out, keys.New(group, Spell, "a-z", "type it", letters()...).
+	return append(out, keys.New(group, Spell, "a-z", "type it", lettersBut()...).
 		Explained("where a line of a day, a heading, a time zone or other such words states nothing, a letter begins its text"))
 }
 
@@ -46,11 +46,11 @@ func isLetter(key string) bool {
 	return size == len(key) && unicode.IsLetter(r)
 }
 
-// letters are the keys of the alphabet, small and large.
-func letters() []string {
+// lettersBut are the keys of the alphabet, small and large, without some.
+func lettersBut(some ...string) []string {
 	var all []string
 	for r := 'a'; r <= 'z'; r++ {
 		all = append(all, string(r), string(unicode.ToUpper(r)))
 	}
-	return all
+	return slices.DeleteFunc(all, func(key string) bool { return slices.Contains(some, key) })
 }

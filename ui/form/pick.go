@@ -8,8 +8,12 @@ const (
 	Down    keys.Action = "down"
 	Accept  keys.Action = "accept"
 	Number  keys.Action = "number"
+	Begins  keys.Action = "begins"
 	Abandon keys.Action = "abandon"
 )
+
+// AsItWas is said where what is picked holds already: nothing is written.
+const AsItWas = "As it was."
 
 // PickKeys are the keys of an open list; leave says what comes of leaving it.
 func PickKeys(leave string) []keys.Binding {
@@ -19,6 +23,7 @@ func PickKeys(leave string) []keys.Binding {
 		keys.New("Pick", Down, "down", "next", "down", "j", "tab"),
 		keys.New("Pick", Up, "up", "before", "up", "k", "shift+tab"),
 		keys.New("Pick", Abandon, "esc", leave, "esc"),
+		keys.New("Pick", Begins, "a-z", "find it", lettersBut("j", "k")...).Explained("to the next line that begins with what is typed; so do j and k where one does, and digits and blanks behind a letter"),
 	}
 }
 
@@ -26,6 +31,14 @@ func PickKeys(leave string) []keys.Binding {
 // gives the list as it then stands, nil where it is closed, and what was picked,
 // nil where nothing was. The problem, where not "", is to be told.
 func (p Picker) Press(does keys.Action, key string) (next *Picker, picked *Option, problem string) {
+	if next, isText := p.typedAhead(key); isText {
+		return &next, nil, ""
+	}
+	if does == Accept && !p.begins(p.typed) {
+		problem = "Nothing in the list begins with " + quotedShort(p.typed) + "."
+		p.typed = ""
+		return &p, nil, problem
+	}
 	var o Option
 	var ok bool
 	switch does {

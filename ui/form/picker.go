@@ -20,6 +20,8 @@ type Picker struct {
 	Title   string
 	Options []Option
 	At      int
+	typed   string // letters of a line that is looked for
+	from    int    // where the hand was before them
 }
 
 // Open starts a picker on the option that holds now.
@@ -35,6 +37,7 @@ func Open(title string, options []Option, now string) Picker {
 
 // Move goes up or down, round the ends.
 func (p Picker) Move(by int) Picker {
+	p.typed = ""
 	if n := len(p.Options); n > 0 {
 		p.At = ((p.At+by)%n + n) % n
 	}
@@ -61,7 +64,8 @@ func (p Picker) Chosen() (Option, bool) {
 // Lines draws the list in at most height lines, the option under the hand
 // among them.
 func (p Picker) Lines(th theme.Theme, width, height int) []string {
-	lines := []string{th.Strong.On(cells.Clip(cells.Safe(p.Title), width, th.Marks.More))}
+	title := cells.Clip(cells.Safe(p.Title), width, th.Marks.More)
+	lines := []string{th.Strong.On(title) + p.typedTold(th, width-cells.Width(title))}
 	rows := height - 1
 	from := p.First(height)
 	for i := from; i < len(p.Options) && i-from < rows; i++ {

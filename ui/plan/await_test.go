@@ -66,3 +66,22 @@ func TestALetterIsAKeyAfterEsc(t *testing.T) {
 		}
 	}
 }
+
+// In an open list a word goes to the line that begins so, and is never taken for another one.
+func TestAWordGoesToItsLineOfAList(t *testing.T) {
+	o := ours(t)
+	p := play(t, o, "d")
+	onKey(t, p, "sky")
+	p.Keys("enter")
+	assert.True(t, p.M.Awaits(), "q is a letter, too")
+	p.Keys("'overcast'")
+	assert.Contains(t, p.Seen(), `sky  "overcast"`)
+	assert.Equal(t, model.Sky("overcast"), p.Keys("enter").M.now.wash.Sky)
+	p.Keys("enter 'square' enter")
+	assert.Contains(t, p.Seen(), `Nothing in the list begins with "square".`)
+	assert.NotNil(t, p.M.picker)
+	saves := o.Keeper.(*book).saves
+	p.Keys("enter")
+	assert.Contains(t, p.Seen(), "As it was.")
+	assert.Equal(t, saves, o.Keeper.(*book).saves, "and nothing is written")
+}

@@ -202,5 +202,8 @@ func (m Model) pick(does keys.Action, msg tea.KeyMsg) Model {
 		f, _ := m.now.field(m.editAt)
 		return m.makeNew(f.Refers)
 	}
+	if f, _ := m.ground().field(m.editAt); m.adding == nil && f.Text() == picked.Pick {
+		return m.say(form.AsItWas)
+	}
 	return m.state(m.editAt, picked.Pick)
 }

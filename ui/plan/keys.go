@@ -44,14 +44,15 @@ func (m Model) Keys() []keys.Binding {
 	case m.question != nil:
 		return form.AnswerKeys()
 	case m.refused:
-		return form.RefusedKeys()
+		_, f, _ := m.target()
+		return form.RefusedKeys(f)
 	case m.picker != nil:
 		return form.PickKeys(m.leaveWords("leave it as it was"))
 	case m.edit != nil:
 		return form.TypeKeys(m.adding != nil || m.edit.WasEmpty(), m.leaveWords("as it was"))
 	}
 	all := append(m.changeKeys(), append(m.walkKeys(), m.seeKeys()...)...)
-	if m.Awaits() {
+	if m.awaitsWord() {
 		all = append(form.AwaitKeys("Change", "esc makes the next one a key", all), letActsKey())
 	}
 	return all
@@ -84,8 +85,8 @@ func (m Model) changeKeys() []keys.Binding {
 	if !ok || len(f.Choices) == 0 {
 		notChoice = "this line has no list of words; enter changes it"
 	}
-	if !ok || len(f.Choices) > 0 || f.Refers != "" {
-		notTyped = form.NotTyped
+	if notTyped = form.NotTyped(f); !ok {
+		notTyped = nothing
 	}
 	enters := "change"
 	switch {

@@ -16,18 +16,32 @@ func TestTextOnALineOfWordsDoesNothing(t *testing.T) {
 	p := play(t, o, "w")
 	before := p.M.now
 	assert.Nil(t, p.Send(hands.Key("3")))
-	assert.Contains(t, p.Seen(), "letters wait until enter or esc")
+	assert.Contains(t, p.Says(), "Not now: this line takes a word from a list; enter lists them.")
 	assert.True(t, p.M.Typing(), "q and ? are letters of it, too")
 	for _, key := range hands.Keys("'20 ppm NaCl' space enter") {
 		assert.Nil(t, p.Send(key), "no page is opened by %s", key)
 	}
 	assert.Equal(t, before, p.M.now)
-	assert.Nil(t, p.M.picker, "the enter behind it ends it, and no more")
+	assert.NotNil(t, p.M.picker, "the enter behind it opens the list, and takes nothing")
 	assert.False(t, p.M.Typing())
-	p.Keys("enter")
-	assert.NotNil(t, p.M.picker)
 	p.Keys("esc 3 n down n")
 	assert.NotNil(t, p.M.edit, "an arrow ends it as well")
+}
+
+// A number begins no name: its digits are let go by, and enter begins the text.
+func TestANumberBeginsNoName(t *testing.T) {
+	o := ours(t)
+	p := play(t, o, "v down '18'")
+	assert.Contains(t, p.Says(), "Not now: no digit begins this line; enter, then type.")
+	assert.Nil(t, p.M.edit)
+	p.Keys("enter")
+	assert.Equal(t, "Old Goose", p.M.edit.Text())
+	p.Keys("'18' enter")
+	assert.Equal(t, "18", p.M.now.rig.Vehicles[0].Name, "a vehicle may be called so")
+	p = play(t, o, "v down 1 esc")
+	assert.Nil(t, p.M.edit)
+	assert.Equal(t, "Old Goose", p.M.now.rig.Vehicles[0].Name)
+	assert.Zero(t, o.Keeper.(*book).saves-1, "only the name that was typed was kept")
 }
 
 // A minus begins a text as a digit does, so that nothing else is taken in its place.

@@ -65,7 +65,7 @@ func (m Model) key(msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 		return m, nil
 	case !bound && msg.Paste:
 		return m.startEdit("").typed(msg), nil
-	case !bound && form.IsLetter(msg) && m.Awaits():
+	case !bound && form.IsLetter(msg) && m.awaitsWord():
 		return m.startEdit("").typed(msg), nil
 	case !bound && form.IsLetter(msg):
 		m.lettersAct = false
@@ -80,7 +80,9 @@ func (m Model) key(msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 	m.lettersAct = false
 	switch {
 	case m.refused:
-		m.refused = false
+		if m.refused = false; b.Does == form.OpenLine {
+			return m.change(), nil
+		}
 		return m, nil
 	case m.question != nil:
 		return m.answer(b.Does)
@@ -193,7 +195,7 @@ func (m Model) opened(i int) Model {
 
 // afterEsc is what goes before a letter that is told of, where letters are text.
 func (m Model) afterEsc() string {
-	if m.Awaits() {
+	if m.awaitsWord() {
 		return "esc, then "
 	}
 	return ""

@@ -70,7 +70,7 @@ func (m *Model) hints() []keys.Binding {
 	if m.now.example {
 		ends = append(ends, keys.New("", "", "a", "make it yours"), keys.New("", "", "e", "start empty"))
 	}
-	if m.Awaits() {
+	if m.awaitsWord() {
 		return []keys.Binding{
 			keys.New("", "", "a-z 0-9", "type it"), letActsKey(), keys.New("", "", "down", "line down"),
 			keys.New("", "", "?", "all keys"), keys.New("", "", "ctrl+c", "quit"), keys.New("", "", "tab", "next step"),

@@ -102,6 +102,9 @@ func (m Model) Typing() bool {
 	return m.edit != nil || m.reading != nil && m.reading.Typing() || m.inForm() && m.fill.Typing()
 }
 
+// Awaits tells that a letter goes to a line of an open list.
+func (m Model) Awaits() bool { return m.inForm() && m.fill.Picks() }
+
 // Leave tells of a fill that is stated and not written yet.
 func (m Model) Leave() error {
 	switch {

@@ -202,7 +202,12 @@ func (m Model) openPicker(r stock.Ref, f model.Field) Model {
 	if !f.Required {
 		options = append(options, form.Option{Text: "not stated", Note: "it is assumed"})
 	}
-	return m.opens(form.Open(f.Label, options, f.Text()), func(m Model, o form.Option) Model { return m.state(r, o.Pick) })
+	return m.opens(form.Open(f.Label, options, f.Text()), func(m Model, o form.Option) Model {
+		if o.Pick == f.Text() {
+			return m.say(form.AsItWas)
+		}
+		return m.state(r, o.Pick)
+	})
 }
 
 func (m Model) opens(p form.Picker, picks func(Model, form.Option) Model) Model {

@@ -39,14 +39,15 @@ func (m Model) Keys() []keys.Binding {
 	case m.ask != nil:
 		return form.AnswerKeys()
 	case m.refused:
-		return form.RefusedKeys()
+		_, f, _ := m.target()
+		return form.RefusedKeys(f)
 	case m.picker != nil:
 		return form.PickKeys("leave it as it was")
 	case m.typing != nil:
 		return form.TypeKeys(m.typing.fresh || m.typing.WasEmpty(), "as it was")
 	}
 	all := append(m.itemKeys(), append(m.walkKeys(), append(m.fieldKeys(), m.keepKeys()...)...)...)
-	if m.Awaits() {
+	if m.awaitsWord() {
 		return form.AwaitKeys("Fields", "esc goes to the list", all)
 	}
 	return all
@@ -115,8 +116,8 @@ func (m Model) fieldKeys() []keys.Binding {
 	if ok && len(f.Choices) == 0 {
 		notChoice = "this line has no list of words; enter changes it"
 	}
-	if ok && (len(f.Choices) > 0 || f.Refers != "") {
-		notTyped = form.NotTyped
+	if ok {
+		notTyped = form.NotTyped(f)
 	}
 	deeper := ""
 	if !m.inForm && !m.isItem() && m.at.Section != defaults {

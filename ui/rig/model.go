@@ -142,8 +142,11 @@ func (m Model) Init() tea.Cmd { return nil }
 // Typing tells that letters are text just now.
 func (m Model) Typing() bool { return m.typing != nil || m.refused }
 
-// Awaits tells that a letter begins the text of the line under the hand.
-func (m Model) Awaits() bool {
+// Awaits tells that a letter is text: of an open list, or of the line under the hand.
+func (m Model) Awaits() bool { return m.picker != nil || m.awaitsWord() }
+
+// awaitsWord tells that a letter begins the text of the line under the hand.
+func (m Model) awaitsWord() bool {
 	if m.th.Words || m.typing != nil || m.picker != nil || m.ask != nil || m.refused {
 		return false
 	}

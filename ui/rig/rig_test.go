@@ -290,7 +290,8 @@ func TestTextOnALineOfWordsDoesNothing(t *testing.T) {
 		assert.Equal(t, before, p.M.now)
 		assert.Nil(t, p.M.typing)
 		assert.False(t, p.M.Typing())
-		p.Keys("n")
+		assert.Equal(t, way != "", p.M.picker != nil, "enter opens the list of a line, and takes nothing")
+		p.Keys("esc n")
 		assert.NotNil(t, p.M.typing, "letters act again")
 	}
 }

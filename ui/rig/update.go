@@ -42,7 +42,7 @@ func (m Model) key(msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 		return m, nil
 	case !bound && msg.Paste && len(f.Choices) == 0 && f.Refers == "":
 		return m.overtyped(msg), nil
-	case !bound && form.IsLetter(msg) && m.Awaits():
+	case !bound && form.IsLetter(msg) && m.awaitsWord():
 		return m.overtyped(msg), nil
 	case !bound && form.IsLetter(msg):
 		return m.say(form.NoKey(f, msg)), nil
@@ -54,7 +54,9 @@ func (m Model) key(msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 	m = m.say("")
 	switch {
 	case m.refused:
-		m.refused = false
+		if m.refused = false; b.Does == form.OpenLine {
+			return m.enters(), nil
+		}
 		return m, nil
 	case m.ask != nil:
 		return m.answer(b.Does)

@@ -58,7 +58,7 @@ func (m Model) hints() []keys.Binding {
 	if _, f, ok := m.target(); ok && form.TakesWords(f) {
 		enters = "retype"
 	}
-	if m.Awaits() {
+	if m.awaitsWord() {
 		return []keys.Binding{
 			keys.New("", "", "a-z 0-9", "type it"), keys.New("", "", "esc", m.backWords()), keys.New("", "", "down", "line down"),
 			keys.New("", "", "?", "all keys"), keys.New("", "", "ctrl+c", "quit"), keys.New("", "", "tab", "list or fields"),

@@ -31,10 +31,11 @@ type Screen interface {
 	Leave() error
 }
 
-// Awaiting is a screen on which a letter may begin a text, or be a key.
+// Awaiting is a screen on which a letter may be text, or a key.
 type Awaiting interface {
 	Screen
-	// Awaits tells that a letter begins a text just now, and that ? is no part of one.
+	// Awaits tells that a letter is text just now, and that ? is no part of one: it begins a
+	// line, or goes to a line of an open list.
 	Awaits() bool
 }
 

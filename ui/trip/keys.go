@@ -40,7 +40,8 @@ func (m Model) Keys() []keys.Binding {
 	case m.question != nil:
 		return form.AnswerKeys()
 	case m.refused:
-		return form.RefusedKeys()
+		f, _ := m.target()
+		return form.RefusedKeys(f)
 	case m.picker != nil:
 		return form.PickKeys("as it was")
 	case m.edit != nil:
@@ -60,10 +61,7 @@ func (m Model) Keys() []keys.Binding {
 
 func (m Model) sheetKeys() []keys.Binding {
 	f, ok := m.target()
-	notTyped, nothing := "", ""
-	if !ok || len(f.Choices) > 0 || f.Refers != "" {
-		notTyped = form.NotTyped
-	}
+	notTyped, nothing := form.NotTyped(f), ""
 	if !ok || !f.Given() {
 		nothing = "nothing is stated here"
 	} else if f.Required {

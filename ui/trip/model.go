@@ -143,6 +143,9 @@ func (m Model) Init() tea.Cmd { return nil }
 // Typing tells that letters are text just now.
 func (m Model) Typing() bool { return m.edit != nil || m.refused }
 
+// Awaits tells that a letter goes to a line of an open list.
+func (m Model) Awaits() bool { return m.picker != nil }
+
 // Leave takes what is being typed, and keeps what is not kept yet. What is typed and cannot
 // be taken would be lost.
 func (m Model) Leave() error {

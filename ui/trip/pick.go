@@ -86,12 +86,21 @@ func (m *Model) lastStop() string {
 	return m.now.Stops[all[len(all)-1]].Called()
 }
 
+// stated is the text of the line under the hand.
+func (m Model) stated() string {
+	f, _ := m.target()
+	return f.Text()
+}
+
 func (m Model) pick(does keys.Action, msg tea.KeyMsg) Model {
 	next, picked, problem := m.picker.Press(does, msg.String())
 	switch m.picker = next; {
 	case problem != "":
 		return m.warn(problem)
-	case picked != nil:
+	case picked == nil:
+	case picked.Pick == m.stated():
+		return m.say(form.AsItWas)
+	default:
 		return m.state(m.sheet.key(), picked.Pick)
 	}
 	return m

@@ -61,7 +61,9 @@ func (m Model) key(msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 	m = m.say("")
 	switch {
 	case m.refused:
-		m.refused = false
+		if m.refused = false; b.Does == form.OpenLine {
+			return m.change(), nil
+		}
 		return m, nil
 	case m.question != nil:
 		return m.answer(b.Does)
