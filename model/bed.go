@@ -28,15 +28,22 @@ func ParseRating(text string) (Rating, error) {
 	if strings.Contains(strings.TrimLeft(text, "0123456789. "), "/") {
 		per, err := quantity.Parse[quantity.CapacityDensity](text)
 		if err == nil && (per < 500*quantity.GrainPerCubicFoot || per > 60000*quantity.GrainPerCubicFoot) {
-			err = &quantity.ParseError{What: "capacity", Text: text, Reason: "is outside 500 gr/ft3 to 60000 gr/ft3", Example: "10000 gr/ft3"}
+			err = quantity.Outside(per.Kind(), quantity.Range{Low: "500 gr/ft3", High: "60000 gr/ft3"}, "capacity", text, "10000 gr/ft3")
 		}
 		return Rating{PerVolume: per}, err
 	}
 	total, err := quantity.Parse[quantity.Capacity](text)
 	if err == nil && (total < 50*quantity.Grain || total > 1e6*quantity.Grain) {
-		err = &quantity.ParseError{What: "capacity", Text: text, Reason: "is outside 50 gr to 1000000 gr", Example: "5000 gr"}
+		err = quantity.Outside(total.Kind(), quantity.Range{Low: "50 gr", High: "1000000 gr"}, "capacity", text, "5000 gr")
 	}
 	return Rating{Total: total}, err
+}
+
+// rating is the field that holds a stated capacity.
+func rating(at *quantity.Opt[Rating]) Field {
+	f := field("capacity", "stated capacity", "grains as CaCO3, per volume of resin or in all", "10000 gr/ft3", at, ParseRating, Rating.String)
+	f.kind = quantity.CapacityDensity(0).Kind()
+	return f
 }
 
 func (r Rating) String() string {
@@ -90,7 +97,7 @@ func (b *Bed) Fields() []Field {
 
 func (b *Bed) capacityFields() []Field {
 	return []Field{
-		field("capacity", "stated capacity", "grains as CaCO3, per volume of resin or in all", "10000 gr/ft3", &b.Rating, ParseRating, Rating.String),
+		rating(&b.Rating),
 		measure("good_for", "good for", "gallons that the seller says it is good for", "1500 gal", "1 gal", "1000000 gal", &b.GoodFor),
 		reading("good_for_tds", "good for, at", "water that the seller's gallons are for", 5000, &b.GoodForTDS),
 		measure("cation_capacity", "cation resin capacity", "total capacity of the cation resin, from its data sheet", "1.9 eq/L", "0.3 eq/L", "3 eq/L", &b.CationCapacity),

@@ -4,6 +4,7 @@ package model
 
 import (
 	"fmt"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -18,15 +19,17 @@ type Field struct {
 	Label    string
 	Help     string
 	Example  string
+	Units    quantity.System // of the example, where it was made to suit the one that is shown
 	Required bool
-	Instead  string   // a line of a file that does as well as a required field; "" for none
-	Choices  []string // the only words allowed, where there are such
-	Refers   string   // the section whose names this field holds: "vehicle", "bed", ...
-	Scalar   bool     // in files a bare number or boolean, not a quoted quantity
-	List     bool     // in files an array of words, or one text with commas
-	Day      bool     // a day to come: a person may type it as [ComingDay] reads it
-	Sides    string   // of degrees, the letters of their two sides, the positive one first: "NS" or "EW"
-	Moment   bool     // of what was done: a person may type it as [PastMoment] reads it
+	Instead  string         // a line of a file that does as well as a required field; "" for none
+	Choices  []string       // the only words allowed, where there are such
+	Refers   string         // the section whose names this field holds: "vehicle", "bed", ...
+	Scalar   bool           // in files a bare number or boolean, not a quoted quantity
+	List     bool           // in files an array of words, or one text with commas
+	Day      bool           // a day to come: a person may type it as [ComingDay] reads it
+	Sides    string         // of degrees, the letters of their two sides, the positive one first: "NS" or "EW"
+	Moment   bool           // of what was done: a person may type it as [PastMoment] reads it
+	kind     *quantity.Kind // of what has units; nil where it has none
 	value    value
 }
 
@@ -72,6 +75,47 @@ func (f Field) ReadAs() (string, bool) {
 		return "", false
 	}
 	return quantity.Pointed(f.Text())
+}
+
+// In is the field with its example in the units of sys.
+func (f Field) In(sys quantity.System) Field {
+	if f.Units = sys; f.kind != nil {
+		f.Example = f.kind.Like(f.Example, sys)
+	}
+	return f
+}
+
+// Suited is the field with its example in the units in which it is to be stated, where sys
+// is shown, among the fields of the same noun: with US units shown, metric ones where the
+// field itself was stated so, or else the nearest other one of its kind.
+func (f Field) Suited(among []Field, sys quantity.System) Field {
+	if stated, ok := f.statedIn(among); sys == quantity.US && ok {
+		sys = stated
+	}
+	return f.In(sys)
+}
+
+// statedIn is the family of units in which the field was stated, or else the nearest other
+// one of its kind.
+func (f Field) statedIn(among []Field) (sys quantity.System, ok bool) {
+	if f.kind == nil {
+		return quantity.US, false
+	}
+	at := slices.IndexFunc(among, func(other Field) bool { return other.Key == f.Key })
+	if at < 0 {
+		return quantity.US, false
+	}
+	for away := range among {
+		for _, i := range []int{at - away, at + away} {
+			if i < 0 || i >= len(among) || among[i].kind != f.kind {
+				continue
+			}
+			if sys, ok = f.kind.SystemOf(among[i].Text()); ok {
+				return sys, true
+			}
+		}
+	}
+	return quantity.US, false
 }
 
 // Given tells whether there is a value.

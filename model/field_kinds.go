@@ -20,7 +20,7 @@ func dayField(label, help, example string, at *quantity.Opt[Date]) Field {
 // measure is a field with a unit that must lie between two texts' values.
 func measure[Q quantity.Quantity](key, label, help, example, low, high string, at *quantity.Opt[Q]) Field {
 	return Field{
-		Key: key, Label: label, Help: help, Example: example,
+		Key: key, Label: label, Help: help, Example: example, kind: Q(0).Kind(),
 		value: &stated[Q, measured[Q]]{at, measured[Q]{label, example, low, high}},
 	}
 }

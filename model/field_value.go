@@ -107,10 +107,7 @@ func (m measured[Q]) parse(text string) (Q, error) {
 		wrong.Example = m.example
 	}
 	if err == nil && (q < quantity.Must[Q](m.low) || q > quantity.Must[Q](m.high)) {
-		err = &quantity.ParseError{
-			What: m.label, Text: text, Example: m.example,
-			Reason: fmt.Sprintf("is outside %s to %s", m.low, m.high),
-		}
+		err = quantity.Outside(q.Kind(), quantity.Range{Low: m.low, High: m.high}, m.label, text, m.example)
 	}
 	return q, err
 }

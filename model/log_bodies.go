@@ -178,7 +178,7 @@ func (r *Refill) Fields() []Field {
 		measure("resin", "resin volume", "mixed-bed resin put in", "0.5 ft3", "0.02 ft3", "10 ft3", &r.Resin),
 		choice("resin_state", "resin", "new resin, or resin that a plant has regenerated", []ResinState{NewResin, RegeneratedResin}, &r.State),
 		name("lot", "lot", "lot number on the bag", "24-0718", &r.Lot),
-		field("capacity", "stated capacity", "grains as CaCO3, per volume of resin or in all", "10000 gr/ft3", &r.Rating, ParseRating, Rating.String),
+		rating(&r.Rating),
 		field("price", "price", "what this fill cost", "$185", &r.Price, quantity.ParseMoney, quantity.Money.String),
 	}
 }

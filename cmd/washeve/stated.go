@@ -90,13 +90,17 @@ func (s statedBy) lacksOrErrs(e *model.Entry, fault model.Fault) error {
 // stateAll reads what the flags state into fields, and notes what is read otherwise than it
 // was typed.
 func (p *program) stateAll(fields []model.Field, stated statedBy, lib library) error {
+	sys, err := p.system(lib.Rig)
+	if err != nil {
+		return err
+	}
 	for _, f := range fields {
 		text, ok := stated.texts[f.Key]
 		if !ok || *text == "" {
 			continue
 		}
 		if err := p.state(f, *text); err != nil {
-			return stated.wrong(f.Key, err, entry.KnownOf(lib.Rig, lib.Places, p.now).Currency)
+			return stated.wrong(f.Key, quantity.InUnits(err, sys), entry.KnownOf(lib.Rig, lib.Places, p.now).Currency)
 		}
 		if at, err := model.ParseMoment(f.Text(), p.now().Location()); f.Moment && err == nil && f.Text() != strings.TrimSpace(*text) {
 			fmt.Fprintf(p.errs, "note: %s: %s is read as %s\n", stated.called(f.Key), *text, at.Full())

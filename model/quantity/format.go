@@ -42,10 +42,7 @@ func (v Value) Show(sys System) string {
 	if v.Kind == &lengthKind && sys == US {
 		return feetAndInches(Length(v.SI))
 	}
-	unit := v.Kind.Shown(sys)
-	if v.Kind == &lengthKind && v.SI != 0 && math.Abs(v.SI) < 0.1 {
-		unit, _ = lengthKind.unit("mm")
-	}
+	unit := v.unit(sys)
 	if v.Kind == &durationKind {
 		unit = durationUnit(Duration(v.SI))
 		if v.bound == least && Duration(v.SI) < 10*Minute {
@@ -57,6 +54,21 @@ func (v Value) Show(sys System) string {
 		return number + unit.Symbol
 	}
 	return number + " " + unit.Symbol
+}
+
+// unit is the one in which sys shows the value: of what is small, a smaller one.
+func (v Value) unit(sys System) Unit {
+	unit, size := v.Kind.Shown(sys), math.Abs(v.SI)
+	switch {
+	case sys != Metric || size == 0:
+	case v.Kind == &lengthKind && size < 0.1:
+		unit, _ = lengthKind.unit("mm")
+	case v.Kind == &lengthKind && size < 1:
+		unit, _ = lengthKind.unit("cm")
+	case v.Kind == &speedKind && size < 0.1:
+		unit, _ = speedKind.unit("m/h")
+	}
+	return unit
 }
 
 // Number is the value in the unit that sys shows, with that unit's symbol.

@@ -16,6 +16,9 @@ type ParseError struct {
 	Choices []string // the words that are right, where there are no others; then there is no example
 	Units   []string // the units that would be read, where that helps
 	Next    string   // the unit that a bare number at the end would take, as in "40 ft 6"
+
+	kind   *Kind // of what was expected; nil where that has no units
+	within Range // that the value is out of; zero where that is not what is wrong
 }
 
 // NoUnit is the reason of a [ParseError] for a bare number.
@@ -80,7 +83,7 @@ func Must[Q Quantity](text string) Q {
 
 func parse(k *Kind, text string) (float64, error) {
 	fail := func(reason string) (float64, error) {
-		return 0, &ParseError{What: k.Name, Text: text, Reason: reason, Example: k.Example}
+		return 0, &ParseError{What: k.Name, Text: text, Reason: reason, Example: k.Example, kind: k}
 	}
 	pointed, reason := points(text)
 	if reason != "" {
@@ -105,12 +108,12 @@ func parse(k *Kind, text string) (float64, error) {
 			name = wordBeforeDigit(rest)
 		}
 		if name == "" {
-			return 0, &ParseError{What: k.Name, Text: text, Reason: NoUnit, Example: k.Example, Units: k.Symbols(), Next: last.Then}
+			return 0, &ParseError{What: k.Name, Text: text, Reason: NoUnit, Example: k.Example, Units: k.Symbols(), Next: last.Then, kind: k}
 		}
 		unit, ok := k.unit(name)
 		if !ok {
 			reason := fmt.Sprintf("has the unit %q, which is no unit of %s", clip(strings.TrimSpace(name)), k.Name)
-			return 0, &ParseError{What: k.Name, Text: text, Reason: reason, Example: k.Example, Units: k.Symbols()}
+			return 0, &ParseError{What: k.Name, Text: text, Reason: reason, Example: k.Example, Units: k.Symbols(), kind: k}
 		}
 		rest = strings.TrimSpace(rest[len(name):])
 		if unit.Factor >= last.Factor {

@@ -97,7 +97,7 @@ var (
 		{Symbol: "g/L", Factor: 1},
 		{Symbol: "lb/ft3", Also: []string{"lb/cu ft"}, Factor: float64(PoundPerCubicFoot)},
 	}}
-	speedKind = Kind{Name: "speed", Example: "5 mph", us: "mph", metric: "m/s", Units: []Unit{
+	speedKind = Kind{Name: "speed", Example: "5 mph", us: "mph", metric: "km/h", Units: []Unit{
 		{Symbol: "m/s", Factor: 1},
 		{Symbol: "km/h", Also: []string{"kmh", "kph"}, Factor: 1 / 3.6},
 		{Symbol: "m/h", Factor: 1.0 / 3600},

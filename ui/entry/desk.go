@@ -105,7 +105,11 @@ func (d Desk) Now() model.Moment { return model.MomentOf(d.Clock()) }
 func (d Desk) Zone() *time.Location { return d.Clock().Location() }
 
 // Known is what forms may offer.
-func (d Desk) Known() Known { return KnownOf(d.Rig, d.Places, d.Clock) }
+func (d Desk) Known() Known {
+	k := KnownOf(d.Rig, d.Places, d.Clock)
+	k.Units = d.Units
+	return k
+}
 
 // Write gives entries their moment and identifier where they have none, appends
 // them, and gives their identifiers. On error nothing is written.

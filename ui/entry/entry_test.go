@@ -212,3 +212,15 @@ func TestAnEntrysReadingIsOfferedTheScaleOfItsPen(t *testing.T) {
 		assert.Contains(t, strings.Join(f.Lines(plain(), 78, 20), "\n"), "no scale said: counted as NaCl")
 	}
 }
+
+// With metric units shown, an entry's examples and what a bare number takes are metric.
+func TestABareNumberOfAnEntryTakesTheUnitsShown(t *testing.T) {
+	f := New("", model.Entry{Body: &model.WashDone{}}, known()).In(quantity.Metric).At("di")
+	field, _ := f.here()
+	assert.Equal(t, "110 L", field.Example)
+	f, _ = press(f, "'120'")
+	assert.Equal(t, "120 L", f.edit.Offer)
+	f, _ = press(f, "enter")
+	e := f.Entry()
+	assert.Equal(t, "120 L", textOf(e, "di"))
+}

@@ -10,6 +10,7 @@ import (
 	tea "github.com/charmbracelet/bubbletea"
 
 	"washeve/model"
+	"washeve/model/quantity"
 	"washeve/model/stock"
 	"washeve/ui/form"
 	"washeve/ui/keys"
@@ -21,6 +22,7 @@ type Known struct {
 	Clock    func() time.Time    // what a moment is typed by; nil where none is at hand
 	Currency string              // of the rig's prices; "" where it states none
 	Rig      model.Rig           // whose pens say on which scale they show
+	Units    quantity.System     // in which they are shown
 }
 
 // KnownOf gathers the names of a rig and its places.
@@ -104,6 +106,12 @@ func (f Form) Following(day func(*model.Entry)) Form {
 	return f
 }
 
+// In is the form with its examples in the units of sys.
+func (f Form) In(sys quantity.System) Form {
+	f.known.Units = sys
+	return f
+}
+
 // Entry is what has been stated so far.
 func (f Form) Entry() model.Entry { return f.entry.Clone() }
 
@@ -115,7 +123,7 @@ func (f Form) Problem() string {
 		}
 		for _, field := range f.entry.Fields() {
 			if field.Key == fault.Key && field.Required && !field.Given() {
-				return field.Label + " is needed, like " + field.Example
+				return field.Label + " is needed, like " + field.In(f.known.Units).Example
 			}
 			if field.Key == fault.Key {
 				return field.Label + " " + fault.Problem
@@ -154,7 +162,7 @@ func (f Form) At(key string) Form {
 func (f Form) field(e *model.Entry, key string) (model.Field, bool) {
 	for _, field := range e.Fields() {
 		if field.Key == key {
-			return f.suited(field), true
+			return f.suited(field.Suited(e.Fields(), f.known.Units)), true
 		}
 	}
 	return model.Field{}, false

@@ -132,7 +132,7 @@ func (f Form) startEdit(text string) Form {
 	if !ok {
 		return f
 	}
-	e := form.Start(text, field.Example).Telling(func(text string) string { return f.taken(field, text) })
+	e := form.Of(field, text).Telling(func(text string) string { return f.taken(field, text) })
 	e = e.OnScales(field, f.scales()).InCurrency(f.known.Currency)
 	e.Good = field.Text()
 	f.edit = &e

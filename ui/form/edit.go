@@ -12,6 +12,7 @@ import (
 	"github.com/charmbracelet/bubbles/textinput"
 	tea "github.com/charmbracelet/bubbletea"
 
+	"washeve/model"
 	"washeve/model/quantity"
 	"washeve/ui/cells"
 	"washeve/ui/keys"
@@ -26,6 +27,8 @@ type Try func(text string) error
 type Edit struct {
 	input    textinput.Model
 	example  string
+	units    quantity.System          // of what a refusal says would be right
+	required string                   // what is said where nothing stands; "" where that is right
 	taken    func(text string) string // what a right text was read as; nil where it says so itself
 	touched  bool
 	checked  bool
@@ -34,6 +37,7 @@ type Edit struct {
 	Good     string // the last text that was right
 	Problem  error  // what is wrong with the text now
 	currency string // that a bare price is offered
+	lent     bool   // a bare number took what is offered
 	Offer    string // text that would be right, where a bare number needs a unit
 	unknown  error  // what a word for what nobody knows is answered, where the line takes none; nil for nothing
 	Replaced bool   // a right text was typed: Good differs from the start
@@ -48,6 +52,16 @@ func Start(text, example string) Edit {
 	in.CursorEnd()
 	in.Focus()
 	return Edit{input: in, example: example, whole: text != "", Good: text}
+}
+
+// Of begins to type a field with the text as it stands: what is offered, and what would be
+// right, is in the field's units.
+func Of(f model.Field, text string) Edit {
+	e := Start(text, f.Example)
+	if e.units = f.Units; f.Required {
+		e.required = f.Label + " cannot be left out; write it like " + f.Example
+	}
+	return e
 }
 
 // InCurrency is the edit that offers a currency for a price that is a bare number.
@@ -91,7 +105,7 @@ func (e Edit) Type(msg tea.KeyMsg, try Try) Edit {
 	if e.whole && (msg.Type == tea.KeyRunes || msg.Type == tea.KeySpace) {
 		e.input.SetValue("")
 	}
-	e.whole = false
+	e.whole, e.lent = false, false
 	e.input, _ = e.input.Update(msg)
 	if e.input.Value() == before && e.touched {
 		return e
@@ -106,14 +120,6 @@ func (e Edit) With(text string, try Try) Edit {
 	e.input.SetValue(text)
 	e.input.CursorEnd()
 	return e.check(try)
-}
-
-// Offered is the edit with the unit that is offered behind a bare number, where one is.
-func (e Edit) Offered(try Try) Edit {
-	if e.Offer == "" {
-		return e
-	}
-	return e.With(e.Offer, try)
 }
 
 // Refused tells that the text is wrong, and that nothing that is offered would mend it: the
@@ -160,12 +166,15 @@ func (e Edit) check(try Try) Edit {
 		return e
 	}
 	e.Good, e.Replaced = e.before, false // nothing of a text that is wrong is taken
+	if e.Problem = quantity.InUnits(e.Problem, e.units); e.required != "" && blank(text) {
+		e.Problem = errors.New(e.required)
+	}
 	if e.unknown != nil && isUnknown(text) {
 		e.Problem = e.unknown
 	}
 	if offer := e.withUnit(text); offer != "" {
 		if err := try(offer); err != nil {
-			e.Problem = err // the unit is not what is wrong
+			e.Problem = quantity.InUnits(err, e.units) // the unit is not what is wrong
 		} else {
 			e.Offer = offer
 		}
@@ -187,37 +196,6 @@ func (e Edit) WasEmpty() bool { return blank(e.Before()) }
 
 // Fills tells that what is typed is right, on a line that stated nothing.
 func (e Edit) Fills() bool { return e.WasEmpty() && e.Replaced && !blank(e.Good) }
-
-// withUnit puts a unit behind a bare number: the example's, or the one that goes on
-// after the unit before it, as inches do after feet.
-func (e Edit) withUnit(text string) string {
-	var wrong *quantity.ParseError
-	unit := unitOf(e.example)
-	if errors.As(e.Problem, &wrong) && wrong.Reason == quantity.NoCurrency && e.currency != "" {
-		return quantity.InCurrency(strings.TrimSpace(text), e.currency)
-	}
-	if unit == "" || !errors.As(e.Problem, &wrong) || wrong.Reason != quantity.NoUnit {
-		return ""
-	}
-	unit = cmp.Or(wrong.Next, unit)
-	return strings.TrimSpace(text) + " " + unit
-}
-
-// unitOf is the unit of an example such as "40 ft 6 in", "240 ppm NaCl" or
-// "240 ppm 442": the words behind its first number, up to one that has a unit of
-// its own.
-func unitOf(example string) string {
-	words := strings.Fields(example)
-	if len(words) < 2 || !strings.ContainsAny(words[0][:1], "0123456789") {
-		return ""
-	}
-	for i, w := range words[1 : len(words)-1] {
-		if w[0] >= '0' && w[0] <= '9' {
-			return strings.Join(words[1:1+i], " ")
-		}
-	}
-	return strings.Join(words[1:], " ")
-}
 
 // View draws the text with its cursor in width cells. A long text shows the
 // part around the cursor.
@@ -256,23 +234,6 @@ func (e Edit) Ink(th theme.Theme) theme.Ink {
 		return th.Bad
 	}
 	return th.Text
-}
-
-// lacks is what a bare number is offered.
-func (e Edit) lacks() string {
-	var wrong *quantity.ParseError
-	if errors.As(e.Problem, &wrong) && wrong.Reason == quantity.NoCurrency {
-		return "currency"
-	}
-	return "unit"
-}
-
-// afterOffer is what the text that is offered would be read as, behind it.
-func (e Edit) afterOffer() string {
-	if e.taken == nil || e.taken(e.Offer) == "" {
-		return ""
-	}
-	return "; " + e.taken(e.Offer)
 }
 
 // Says is the line under the form: what is wrong, what would be right, and what

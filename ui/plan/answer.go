@@ -74,7 +74,7 @@ func (m *Model) needLines(at layout.Rect) []string {
 		if r.section == "vehicle" || r.section == "bed" {
 			section = r.section + " "
 		}
-		lines = append(lines, "  "+m.th.Text.On(section+f.Label)+m.th.Muted.On(", like "+f.Example))
+		lines = append(lines, "  "+m.th.Text.On(section+f.Label)+m.th.Muted.On(", like "+m.suited(r, f).Example))
 	}
 	if len(lines) == 0 && m.planErr != nil {
 		for _, line := range cells.Wrap(cells.Safe(m.planErr.Error()), at.W) {

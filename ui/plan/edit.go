@@ -17,7 +17,7 @@ func (m Model) startEdit(text string) Model {
 	if !ok {
 		return m
 	}
-	e := form.Start(text, f.Example).Telling(func(text string) string { return m.calendar().Taken(f, text) })
+	e := form.Of(f, text).Telling(func(text string) string { return m.calendar().Taken(f, text) })
 	e = e.OnScales(f, form.ScalesOf(f, m.ground().stock())).Unknown(f, m.assumedHelp(r, f))
 	e = e.InCurrency(cmp.Or(m.ground().rig.Currency(), m.currency))
 	e.Good = f.Text()
@@ -89,7 +89,7 @@ func (m Model) offered() Model {
 	if m.edit.Offer == "" {
 		return m
 	}
-	return m.withEdit(m.edit.With(m.edit.Offer, m.check))
+	return m.withEdit(m.edit.Offered(m.check))
 }
 
 // finishEdit takes what was typed. A text that is wrong is dropped, the
@@ -108,7 +108,7 @@ func (m Model) finishEdit() Model {
 	if e.Problem != nil {
 		return m.warn(e.NotTaken(m.label()))
 	}
-	if taken := e.Taken(); taken != "" {
+	if taken := e.Told(); taken != "" {
 		return m.done(strings.TrimSpace(taken + ". " + m.status))
 	}
 	return m

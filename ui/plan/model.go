@@ -218,11 +218,19 @@ func (m *Model) target() (ref, model.Field, bool) {
 	return m.targetAmong(m.rows())
 }
 
+// suited is a field with its example in the units in which it is to be stated.
+func (m *Model) suited(r ref, f model.Field) model.Field {
+	if item := m.ground().item(r.section, r.index); item != nil {
+		return f.Suited(item.Fields(), m.sys)
+	}
+	return f.In(m.sys)
+}
+
 func (m *Model) targetAmong(rows []row) (ref, model.Field, bool) {
 	if m.hand < 0 || m.hand >= len(rows) || !rows[m.hand].isField() {
 		return ref{}, model.Field{}, false
 	}
-	return rows[m.hand].at, rows[m.hand].field, true
+	return rows[m.hand].at, m.suited(rows[m.hand].at, rows[m.hand].field), true
 }
 
 // onto puts the hand on a row, or on the next field in a direction.

@@ -24,7 +24,7 @@ func (m Model) Spoken() talk.Page {
 	case m.picker != nil:
 		p.Asks = &talk.Question{Ask: m.picker.Title, List: m.picker}
 	case m.edit != nil:
-		p.Asks = &talk.Question{Ask: f.Label, Like: form.Like(f), Edit: m.edit}
+		p.Asks = &talk.Question{Ask: f.Label, Like: form.Like(m.suited(m.editAt, f)), Edit: m.edit}
 	default:
 		p.Words = append(append(pageWords(), m.walkWords()...), m.lineWords()...)
 	}
@@ -88,7 +88,7 @@ func (m Model) things() []talk.Thing {
 				continue
 			}
 			all = append(all, talk.Thing{
-				Name: f.Label, Whose: m.whose(row.at), Text: m.valueTold(row.at, f), Group: s.name, Like: form.Like(f), Must: f.Required, From: m.from(f),
+				Name: f.Label, Whose: m.whose(row.at), Text: m.valueTold(row.at, f), Group: s.name, Like: form.Like(m.suited(row.at, f)), Must: f.Required, From: m.from(f),
 				On: func() screen.Screen {
 					m.open, m.hand = i, j
 					return m

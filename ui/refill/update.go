@@ -88,7 +88,7 @@ func (m Model) act(does keys.Action, msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 		return m, func() tea.Msg { return screen.Go{To: page} }
 	case units:
 		m.sys = m.sys.Other()
-		m.o.Units = m.sys
+		m.o.Units, m.fill = m.sys, m.fill.In(m.sys)
 		return m, nil
 	}
 	return m.leave()
@@ -142,7 +142,8 @@ func (m Model) amountLabel() string {
 }
 
 func (m Model) startEdit(text string) Model {
-	e := form.Start(text, m.amount().text) // a bare number is offered the unit that stands there
+	resin := quantity.Volume(0).Kind()
+	e := form.Start(text, resin.Like(m.amount().text, m.sys)) // in US units, a bare number is offered the unit that stands there
 	e.Good = m.amount().text
 	m.edit = &e
 	return m

@@ -7,6 +7,7 @@ import (
 	tea "github.com/charmbracelet/bubbletea"
 
 	"washeve/model"
+	"washeve/model/quantity"
 	"washeve/model/stock"
 	"washeve/ui/form"
 	"washeve/ui/keys"
@@ -18,7 +19,15 @@ func (m *Model) target() (stock.Ref, model.Field, bool) {
 	if !m.inForm || m.hand >= len(rows) || rows[m.hand].heading != "" {
 		return stock.Ref{}, model.Field{}, false
 	}
-	return rows[m.hand].ref, rows[m.hand].field, true
+	return rows[m.hand].ref, suited(m.shown(), rows[m.hand].ref, rows[m.hand].field, m.sys), true
+}
+
+// suited is a field of a stock with its example in the units in which it is to be stated.
+func suited(s stock.Stock, r stock.Ref, f model.Field, sys quantity.System) model.Field {
+	if item := s.Item(r.Section, r.Index); item != nil {
+		return f.Suited(item.Fields(), sys)
+	}
+	return f.In(sys)
 }
 
 // enters goes from the list to the fields, or changes the field under the hand.
@@ -43,7 +52,8 @@ func (m Model) startTyping(base stock.Stock, r stock.Ref, text string) Model {
 	if !ok {
 		return m
 	}
-	e := form.Start(text, f.Example).Telling(func(text string) string { return form.Calendar{}.Taken(f, text) })
+	f = suited(base, r, f, m.sys)
+	e := form.Of(f, text).Telling(func(text string) string { return form.Calendar{}.Taken(f, text) })
 	e = e.OnScales(f, form.ScalesOf(f, base)).Unknown(f, m.assumedHelp(r, f))
 	e = e.InCurrency(cmp.Or(base.Rig.Currency(), m.currency))
 	t := typing{Edit: e, ref: r, base: base, draft: base, was: f.Text(), from: place{m.at, m.inForm, m.hand}}
@@ -133,7 +143,7 @@ func (m Model) offered() Model {
 	if m.typing.Offer == "" {
 		return m
 	}
-	return m.withEdit(m.typing.With(m.typing.Offer, m.typing.check))
+	return m.withEdit(m.typing.Offered(m.typing.check))
 }
 
 // finishTyping takes what was typed. A text that is wrong is dropped, the
@@ -156,7 +166,7 @@ func (m Model) finishTyping() Model {
 	if t.Problem != nil {
 		return m.warn(t.NotTaken(t.label()))
 	}
-	if taken := t.Taken(); taken != "" && !m.alarm && m.ask == nil {
+	if taken := t.Told(); taken != "" && !m.alarm && m.ask == nil {
 		return m.say(strings.TrimSpace(taken + ". " + m.status))
 	}
 	return m

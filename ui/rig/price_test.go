@@ -24,3 +24,18 @@ func TestABarePriceIsOfferedACurrency(t *testing.T) {
 		assert.Equal(t, c.want, kept.kept.Rig.Softeners[0].Price.Words())
 	}
 }
+
+// With metric units shown, the lines of what is owned take metric units, too.
+func TestABareNumberTakesTheUnitsShown(t *testing.T) {
+	o, kept := ours()
+	p := play(t, o, "pgdown m enter end 'x'")
+	for p.M.looks.rows[p.M.hand].ref.Key != "diameter" {
+		p.Keys("up")
+	}
+	assert.Contains(t, p.Says(), "like 20 cm")
+	p.Keys("'22'")
+	assert.Contains(t, p.Says(), "needs its unit: tab or enter takes it as 22 cm")
+	p.Keys("enter")
+	assert.Equal(t, "22 cm", kept.kept.Rig.Beds[0].Diameter.Words())
+	assert.Equal(t, "Read as 22 cm. Saved.", p.M.status)
+}

@@ -117,7 +117,7 @@ func (m Model) fields() []talk.Thing {
 		if r.lacks() {
 			text = ""
 		}
-		all = append(all, talk.Thing{Name: r.field.Label, Whose: side, Text: text, Group: group, Like: form.Like(r.field), Must: r.field.Required, From: m.from(r.field), On: func() screen.Screen {
+		all = append(all, talk.Thing{Name: r.field.Label, Whose: side, Text: text, Group: group, Like: form.Like(suited(m.now, r.ref, r.field, m.sys)), Must: r.field.Required, From: m.from(r.field), On: func() screen.Screen {
 			m.hand, m.inForm = i, true
 			return m
 		}})
@@ -139,7 +139,7 @@ func (m Model) fieldsTold() []string {
 	for _, r := range m.looks.rows {
 		switch {
 		case r.lacks():
-			lines = append(lines, r.field.Label+": needed, like "+r.field.Example)
+			lines = append(lines, r.field.Label+": needed, like "+suited(m.now, r.ref, r.field, m.sys).Example)
 		case r.heading != "":
 			lines = append(lines, r.heading)
 		case r.field.Given():

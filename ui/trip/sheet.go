@@ -159,7 +159,16 @@ func (m Model) target() (model.Field, bool) {
 	if m.sheet == nil {
 		return model.Field{}, false
 	}
-	return m.sheet.field(&m.now, m.sheet.key())
+	return m.suited(m.sheet.key())
+}
+
+// suited is a field of the sheet, its example in the units in which it is to be stated.
+func (m Model) suited(key string) (model.Field, bool) {
+	f, ok := m.sheet.field(&m.now, key)
+	if !ok {
+		return f, false
+	}
+	return f.Suited(itemOf(&m.now, m.sheet.of).Fields(), m.sys), true
 }
 
 // change lets the field under the hand be changed: by a list where it holds a word,
@@ -189,7 +198,7 @@ func (m Model) startEdit(text string) Model {
 	if !ok {
 		return m
 	}
-	e := form.Start(text, f.Example).Telling(func(text string) string { return m.calendar().Taken(f, text) })
+	e := form.Of(f, text).Telling(func(text string) string { return m.calendar().Taken(f, text) })
 	e = e.OnScales(f, form.ScalesOf(f, stock.Stock{Rig: &m.rig, Places: &m.places, Wash: &m.wash}, m.now.Limit)).Unknown(f, "").InCurrency(m.rig.Currency())
 	e.Good = f.Text()
 	m.edit = &e
@@ -247,7 +256,7 @@ func (m Model) finishEdit() Model {
 	if e.Replaced {
 		m = m.state(m.sheet.key(), e.Good)
 	}
-	if taken := e.Taken(); taken != "" {
+	if taken := e.Told(); taken != "" {
 		m = m.done(strings.TrimSpace(taken + ". " + m.status))
 	}
 	if e.Problem != nil {

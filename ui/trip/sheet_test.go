@@ -115,3 +115,16 @@ func TestATargetThatChangesNothingIsTold(t *testing.T) {
 	assert.Contains(t, p.Seen(), "June loop: target 100 ppm NaCl")
 	assert.Contains(t, strings.Join(strings.Fields(p.Page("y")), " "), "target in the film: 100 ppm NaCl, which sets no gallons")
 }
+
+// With metric units shown, a line of a trip takes metric units.
+func TestABareNumberOfATripTakesTheUnitsShown(t *testing.T) {
+	o, k := ours()
+	o.Units = quantity.Metric
+	p := play(t, o, "down enter")
+	for p.M.sheet.key() != "on_hand" {
+		p.Keys("down")
+	}
+	p.Keys("'400' enter")
+	assert.Equal(t, "400 L", k.trips[0].Stops[0].OnHand.Words())
+	assert.Equal(t, "Read as 400 L. Saved.", p.M.status)
+}

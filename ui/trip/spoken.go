@@ -120,7 +120,7 @@ func (m Model) on(i int) func() screen.Screen {
 // spokenSheet is one line of the trip, value by value.
 func (m Model) spokenSheet() talk.Page {
 	item := itemOf(&m.now, m.sheet.of)
-	first, _ := m.sheet.field(&m.now, m.sheet.keys[0])
+	first, _ := m.suited(m.sheet.keys[0])
 	like := "change " + first.Label + " " + first.Example
 	p := talk.Page{Title: "Trip, this " + m.sheet.of.kind.String(), Like: like + ", walk or back", Said: m.status, Things: m.values, After: m.answerTold}
 	p.Tell = func() []string {
@@ -150,7 +150,7 @@ func (m Model) spokenSheet() talk.Page {
 func (m Model) values() []talk.Thing {
 	var all []talk.Thing
 	for i, key := range m.sheet.keys {
-		f, ok := m.sheet.field(&m.now, key)
+		f, ok := m.suited(key)
 		if !ok {
 			continue
 		}
