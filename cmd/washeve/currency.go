@@ -2,7 +2,6 @@ package main
 
 import (
 	"cmp"
-	"strings"
 )
 
 // currency is what a price that is typed without one is offered where the rig states none:
@@ -15,10 +14,7 @@ func (p *program) currency() string {
 // currencyOf is the currency of a locale such as "de_AT.UTF-8", by the territory in it (ISO
 // 3166 and ISO 4217).
 func currencyOf(locale string) string {
-	locale, _, _ = strings.Cut(locale, ".")
-	locale, _, _ = strings.Cut(locale, "@")
-	_, territory, _ := strings.Cut(locale, "_")
-	switch territory {
+	switch territoryOf(locale) {
 	case "US":
 		return "$"
 	case "AT", "BE", "BG", "CY", "DE", "EE", "ES", "FI", "FR", "GR", "HR", "IE", "IT", "LT", "LU", "LV", "MT", "NL", "PT", "SI", "SK":

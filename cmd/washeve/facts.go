@@ -8,6 +8,7 @@ func environment() [][2]string {
 		{"NO_COLOR", "where it is set to anything, no colour is sent"},
 		{"TERM", "dumb makes the program print instead of draw"},
 		{"LC_ALL, LC_MONETARY, LANG", "the first that is set names the currency that a bare price is offered, where the rig states none"},
+		{"LC_ALL, LC_MEASUREMENT, LANG", "the first that is set names the units that are shown, where neither --units nor the rig does: US ones for the territories US, LR and MM and where it names none, metric ones for all others"},
 		{"TZ", "the time zone of the clock, for the log's moments"},
 	}
 }

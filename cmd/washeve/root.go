@@ -65,7 +65,7 @@ the plan. Without a rig of your own it starts on a built-in example.`,
 	root.SuggestionsMinimumDistance = 2
 	flags := root.PersistentFlags()
 	flags.StringVar(&p.dir, "dir", "", "data folder (else $WASHEVE_DIR, else the user's data home)")
-	flags.StringVar(&p.units, "units", "", "us or metric (else what the rig says, else us)")
+	flags.StringVar(&p.units, "units", "", "us or metric (else what the rig says, else by the locale's territory)")
 	flags.BoolVar(&p.json, "json", false, "print one JSON object and nothing else")
 	flags.BoolVar(&p.plain, "plain", false, "no colour and no drawing characters; at a terminal everything by words")
 	root.SetFlagErrorFunc(func(_ *cobra.Command, err error) error {
@@ -186,14 +186,14 @@ func (p *program) tell(faults []fault.Fault) {
 	}
 }
 
-// system is the units to show: the flag's, else the rig's.
+// system is the units to show: the flag's, else the rig's, else those of the locale.
 func (p *program) system(rig model.Rig) (quantity.System, error) {
 	text := p.units
 	if text == "" {
 		text = string(rig.Defaults.Units)
 	}
 	if text == "" {
-		return quantity.US, nil
+		return p.localUnits(), nil
 	}
 	sys, err := quantity.ParseSystem(text)
 	if err != nil {

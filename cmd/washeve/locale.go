@@ -1,0 +1,36 @@
+package main
+
+import (
+	"cmp"
+	"strings"
+
+	"washeve/model/quantity"
+)
+
+// territoryOf is the territory of a locale such as "de_AT.UTF-8", by its two letters of ISO
+// 3166; "" where the locale names none.
+func territoryOf(locale string) string {
+	locale, _, _ = strings.Cut(locale, ".")
+	locale, _, _ = strings.Cut(locale, "@")
+	_, territory, _ := strings.Cut(locale, "_")
+	if len(territory) != 2 || strings.Trim(territory, "ABCDEFGHIJKLMNOPQRSTUVWXYZ") != "" {
+		return ""
+	}
+	return territory
+}
+
+// localUnits are the units to show where neither a flag nor the rig says: those of the
+// territory in which the person's locale measures.
+func (p *program) localUnits() quantity.System {
+	return unitsOf(cmp.Or(p.env("LC_ALL"), p.env("LC_MEASUREMENT"), p.env("LANG")))
+}
+
+// unitsOf are the units of a locale: metric in all territories but three (CLDR, measurement
+// systems), and US ones where none is named.
+func unitsOf(locale string) quantity.System {
+	switch territoryOf(locale) {
+	case "", "US", "LR", "MM":
+		return quantity.US
+	}
+	return quantity.Metric
+}
