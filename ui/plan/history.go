@@ -18,6 +18,7 @@ func (m Model) commit(w work) Model {
 
 // settle makes the plan of a work that is now in force, and saves it.
 func (m Model) settle(w work) Model {
+	m = m.follows(w)
 	m.now = w
 	m = m.replan(w)
 	m.begins = m.begins && m.planErr != nil

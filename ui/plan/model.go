@@ -61,6 +61,7 @@ type Options struct {
 type Model struct {
 	th     theme.Theme
 	sys    quantity.System
+	unsaid quantity.System // that is shown where the rig states none
 	keeper Keeper
 	shelf  Shelf
 	make   Make
@@ -115,7 +116,7 @@ type addition struct {
 // New makes the screen. The first frame shows the whole answer.
 func New(o Options) Model {
 	m := Model{
-		th: o.Theme, sys: o.Units, keeper: o.Keeper, shelf: o.Shelf, make: o.Make, sharing: o.Sharing, means: o.Means, book: o.Book,
+		th: o.Theme, sys: o.Units, unsaid: o.Units, keeper: o.Keeper, shelf: o.Shelf, make: o.Make, sharing: o.Sharing, means: o.Means, book: o.Book,
 		currency: o.Currency, trips: o.Trips, seen: new(tripmath.Memory), size: layout.Least(),
 		now:    work{rig: o.Rig, places: o.Places, wash: o.Wash, others: o.Others, example: o.Example}.clone(),
 		status: o.Notice, alarm: o.Notice != "",

@@ -5,6 +5,7 @@ import (
 
 	"github.com/stretchr/testify/assert"
 
+	"washeve/model"
 	"washeve/model/quantity"
 )
 
@@ -37,4 +38,35 @@ func TestABareNumberTakesTheUnitsShown(t *testing.T) {
 	onKey(t, p, "free_space")
 	p.Keys("'2'")
 	assert.Equal(t, "needs its unit: tab or enter takes it as 2 L", p.M.edit.Says(), "900 L were stated of this bed")
+}
+
+// The units that are turned to last: the rig of one's own states them, as an edit that undo
+// takes back. The example is only shown so.
+func TestTheUnitsLast(t *testing.T) {
+	o := ours(t)
+	p := play(t, o, "m")
+	assert.Equal(t, model.UnitsMetric, p.M.now.rig.Defaults.Units)
+	assert.Equal(t, model.UnitsMetric, o.Keeper.(*book).rig.Defaults.Units)
+	assert.Equal(t, "Shown in metric units from now on.", p.M.status)
+	assert.Contains(t, p.Seen(), "227 L")
+	p.Keys("u")
+	assert.Empty(t, p.M.now.rig.Defaults.Units)
+	assert.NotContains(t, p.Seen(), "227 L")
+	p.Keys("r")
+	assert.Contains(t, p.Seen(), "227 L")
+	p.Keys("m")
+	assert.Equal(t, model.UnitsUS, p.M.now.rig.Defaults.Units)
+	assert.NotContains(t, p.Seen(), "227 L")
+
+	o = ours(t)
+	o.Rig.Defaults.Units, o.Units = model.UnitsUS, quantity.Metric // by a flag
+	p = play(t, o, "m")
+	assert.Equal(t, "Shown in US units, as your rig says.", p.M.status)
+	assert.Equal(t, quantity.US, p.M.sys)
+
+	o = ours(t)
+	o.Example = true
+	p = play(t, o, "m")
+	assert.Empty(t, p.M.now.rig.Defaults.Units)
+	assert.Equal(t, "Shown in metric units.", p.M.status)
 }

@@ -210,11 +210,6 @@ func (m Model) openedBy(letter string) Model {
 	return m
 }
 
-func (m Model) otherUnits() Model {
-	m.sys = m.sys.Other()
-	return m.say("Shown in " + m.sys.Words() + ".")
-}
-
 func (m Model) answer(does keys.Action) (screen.Screen, tea.Cmd) {
 	q := m.question
 	m.question = nil

@@ -1,0 +1,33 @@
+package plan
+
+import (
+	"washeve/model"
+	"washeve/model/quantity"
+)
+
+// otherUnits shows everything in the other units, and has a rig of one's own say so from
+// now on; the built-in example, which is kept nowhere, is only shown so.
+func (m Model) otherUnits() Model {
+	other := m.sys.Other()
+	if m.now.example {
+		m.sys = other
+		return m.say("Shown in " + other.Words() + ".")
+	}
+	w := m.now.clone()
+	if w.rig.Defaults.Units = model.Units(other.String()); w.rig.Defaults.Units == m.now.rig.Defaults.Units {
+		m.sys = other // a flag said otherwise, for this once
+		return m.say("Shown in " + other.Words() + ", as your rig says.")
+	}
+	return m.commit(w).done("Shown in " + other.Words() + " from now on.")
+}
+
+// follows shows the units that a work states, where they are not those of the one in force.
+func (m Model) follows(w work) Model {
+	if stated := w.rig.Defaults.Units; stated != m.now.rig.Defaults.Units {
+		m.sys = m.unsaid
+		if sys, err := quantity.ParseSystem(string(stated)); err == nil {
+			m.sys = sys
+		}
+	}
+	return m
+}
