@@ -243,7 +243,7 @@ func TestDefaults(t *testing.T) {
 	assert.Contains(t, p.Seen(), "(Marigold)", "the first is taken")
 	p.Keys("n")
 	assert.Contains(t, p.Seen(), "the defaults are there once")
-	p.Keys("up right")
+	p.Keys("up right right")
 	assert.Equal(t, model.UnitsMetric, kept.kept.Rig.Defaults.Units)
 }
 

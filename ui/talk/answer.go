@@ -82,10 +82,7 @@ func (t *talk) typed(text string) bool {
 	if text == nothing {
 		text = ""
 	}
-	t.press("ctrl+u")
-	if text != "" {
-		t.tell(tea.KeyMsg{Type: tea.KeyRunes, Runes: []rune(text), Paste: true})
-	}
+	t.writes(text)
 	q := t.page().Asks
 	if q == nil || q.Edit == nil {
 		return true
@@ -93,6 +90,7 @@ func (t *talk) typed(text string) bool {
 	switch says := q.Edit.Says(); {
 	case q.Edit.Offer != "":
 		t.say("Read as " + q.Edit.Offer + ".")
+		t.writes(q.Edit.Offer) // which the screen need not say again
 	case q.Edit.Problem != nil:
 		t.say(q.Edit.NotTaken(q.Ask))
 		return false
@@ -105,6 +103,14 @@ func (t *talk) typed(text string) bool {
 	}
 	t.press("enter")
 	return true
+}
+
+// writes puts a text on the line in place of what stands there.
+func (t *talk) writes(text string) {
+	t.press("ctrl+u")
+	if text != "" {
+		t.tell(tea.KeyMsg{Type: tea.KeyRunes, Runes: []rune(text), Paste: true})
+	}
 }
 
 // chosen is the option that a text means: by its number, its name or the beginning of
