@@ -107,7 +107,7 @@ func (d Desk) Zone() *time.Location { return d.Clock().Location() }
 // Known is what forms may offer.
 func (d Desk) Known() Known {
 	k := KnownOf(d.Rig, d.Places, d.Clock)
-	k.Units = d.Units
+	k.Units, k.Wash = d.Units, d.Wash
 	return k
 }
 

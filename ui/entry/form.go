@@ -22,12 +22,14 @@ type Known struct {
 	Clock    func() time.Time    // what a moment is typed by; nil where none is at hand
 	Currency string              // of the rig's prices; "" where it states none
 	Rig      model.Rig           // whose pens say on which scale they show
+	Places   model.Places        // of which the chosen one tells it, where no pen does
+	Wash     model.Wash          // the next one, which names its place
 	Units    quantity.System     // in which they are shown
 }
 
 // KnownOf gathers the names of a rig and its places.
 func KnownOf(rig model.Rig, places model.Places, clock func() time.Time) Known {
-	k := Known{Names: map[string][]string{"place": places.Names()}, Clock: clock, Rig: rig}
+	k := Known{Names: map[string][]string{"place": places.Names()}, Clock: clock, Rig: rig, Places: places}
 	add := func(section string, item model.Item) {
 		k.Names[section] = append(k.Names[section], item.Fields()[0].Text())
 	}
@@ -54,7 +56,7 @@ func KnownOf(rig model.Rig, places model.Places, clock func() time.Time) Known {
 
 // Scales are those of a reading by the pen of that name, "" for the one in use.
 func (k Known) Scales(pen string) form.Scales {
-	return form.PenScales(stock.Stock{Rig: &k.Rig, Places: &model.Places{}, Wash: &model.Wash{}}, pen)
+	return form.PenScales(stock.Stock{Rig: &k.Rig, Places: &k.Places, Wash: &k.Wash}, pen)
 }
 
 // Form is the entry as it stands. The zero value is no form.

@@ -16,18 +16,31 @@ type Scales struct {
 }
 
 // PenScales are those of a reading by the pen of that name, "" for the one in use. A pen that
-// states no scale has none offered; what one shows that the rig does not have counts on the
-// scale of the one in use.
+// states no scale has that offered by which the place's own TDS was read, where it would count
+// otherwise; what one shows that the rig does not have counts on the scale of the one in use.
 func PenScales(s stock.Stock, name string) Scales {
 	at := s.Chosen("pen")
 	scales := countedOn(scaleOf(s.Rig, at))
 	if name == "" {
-		return scales
+		return scales.orOf(s)
 	}
 	if at = model.Find(s.Names("pen"), name); at >= 0 {
-		return countedOn(scaleOf(s.Rig, at))
+		return countedOn(scaleOf(s.Rig, at)).orOf(s)
 	}
 	return Scales{quantity.ScaleUnsaid, scales.Counted}
+}
+
+// orOf are the scales with that of the chosen place's TDS offered, where no pen's is and a
+// reading without one would count otherwise: it is the same pen that will read the bed.
+func (s Scales) orOf(all stock.Stock) Scales {
+	at := all.Chosen("place")
+	if at < 0 || s.Offered != quantity.ScaleUnsaid {
+		return s
+	}
+	if read := (*all.Places)[at].TDS.Or(quantity.Reading{}).Scale; read != s.Counted {
+		s.Offered = read
+	}
+	return s
 }
 
 // scaleOf is the scale of a pen of the rig, by its number there; -1 for none.
@@ -54,6 +67,9 @@ func ScalesOf(f model.Field, s stock.Stock, limits ...quantity.Opt[quantity.Read
 	if f.Key != "target" {
 		return scales
 	}
+	if scales.Offered == quantity.ScaleConductivity {
+		scales.Offered = quantity.ScaleUnsaid // of solids, which are stated in ppm
+	}
 	for _, limit := range append(limits, s.Wash.Limit, s.Rig.Defaults.Limit) {
 		if reading, given := limit.Get(); given {
 			if reading.Scale != quantity.ScaleUnsaid && reading.Scale != quantity.ScaleConductivity {
@@ -67,6 +83,9 @@ func ScalesOf(f model.Field, s stock.Stock, limits ...quantity.Opt[quantity.Read
 
 // Bare is a reading that was typed as a bare number, with the scale that is offered to it.
 func (s Scales) Bare(number string) string {
+	if s.Offered == quantity.ScaleConductivity {
+		return number + " " + s.Offered.String()
+	}
 	return strings.TrimSpace(number + " ppm " + s.Offered.String())
 }
 

@@ -75,3 +75,34 @@ func TestAReadingIsOfItsOwnPen(t *testing.T) {
 	rig.Defaults.Pen = "old"
 	assert.Equal(t, form.Scales{Offered: none, Counted: quantity.ScaleNaCl}, form.PenScales(all, ""))
 }
+
+// Where no pen says its scale, the one that read the place's water reads the bed as well: its
+// unit is offered, but for a target, which is one of solids.
+func TestABareReadingIsOfferedTheScaleOfThePlacesTDS(t *testing.T) {
+	for name, c := range map[string]struct {
+		tds, pen, limit, target string
+	}{
+		"a conductivity":      {tds: "430 uS/cm", limit: "3 uS/cm", target: "3 ppm"},
+		"a scale of ppm":      {tds: "240 ppm 442", limit: "3 ppm 442", target: "3 ppm 442"},
+		"what counts anyway":  {tds: "240 ppm NaCl", limit: "3 ppm", target: "3 ppm"},
+		"no scale":            {tds: "240 ppm", limit: "3 ppm", target: "3 ppm"},
+		"nothing":             {limit: "3 ppm", target: "3 ppm"},
+		"but the pen says it": {tds: "430 uS/cm", pen: "KCl", limit: "3 ppm KCl", target: "3 ppm KCl"},
+	} {
+		var all stock.Stock
+		all.Rig, all.Places, all.Wash = &model.Rig{Pens: []model.Pen{{Name: "yellow"}}}, &model.Places{{Name: "other"}, {Name: "home"}}, &model.Wash{Place: "home"}
+		set := func(section, key, text string, at int) {
+			if text != "" {
+				require.NoError(t, all.Set(stock.Ref{Section: section, Index: at, Key: key}, text), name)
+			}
+		}
+		set("place", "tds", c.tds, 1)
+		set("pen", "scale", c.pen, 0)
+		for _, f := range (&model.Wash{}).Fields() {
+			if want := map[string]string{"limit": c.limit, "target": c.target}[f.Key]; want != "" {
+				e := form.Start("", f.Example).OnScales(f, form.ScalesOf(f, all)).With("3", f.Set)
+				assert.Equal(t, want, e.Offer, "%s: %s", name, f.Key)
+			}
+		}
+	}
+}
