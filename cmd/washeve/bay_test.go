@@ -102,6 +102,9 @@ func (b *bay) hand(n int, u *model.Underway) {
 		return
 	}
 	state := washday.StandAtLast(u)
+	if state.At == len(state.Steps) {
+		return // the last step is written as done, and the end of the wash is about to be
+	}
 	step := state.Steps[state.At]
 	switch state.Gate(u) {
 	case washday.AskPen:
