@@ -43,7 +43,8 @@ func ComingDay(text string, today, since Date) (Date, error) {
 }
 
 // PastDay reads the day of something done as [ComingDay] does that of something planned:
-// "yesterday" in the place of "tomorrow", and the last such day in the place of the next.
+// "yesterday" in the place of "tomorrow", and the last such day in the place of the next;
+// "last sat" is the Saturday before today.
 func PastDay(text string, today Date) (Date, error) {
 	return dayInWords(text, dayRule{today: today, since: today, way: -1, refused: "tomorrow", why: "is still to come", like: pastDays})
 }
@@ -72,9 +73,8 @@ func dayInWords(text string, r dayRule) (Date, error) {
 	case "tomorrow", "yesterday":
 		return r.today.Plus(r.way), nil
 	}
-	if day, ok := weekdayOf(word); ok {
-		ahead := (int(day-r.today.Weekday())*r.way + 7) % 7
-		return r.today.Plus(ahead * r.way), nil
+	if d, ok := r.weekday(word); ok {
+		return d, nil
 	}
 	if d, ok := r.withYear(word); ok {
 		return d, nil
@@ -87,6 +87,22 @@ func dayInWords(text string, r dayRule) (Date, error) {
 		return wrong(reason)
 	}
 	return wrong(noDay)
+}
+
+// weekday reads a weekday: the nearest one, today's own name for today; of past days also
+// "last sat", which is never today.
+func (r dayRule) weekday(word string) (Date, bool) {
+	const week = 7
+	name, isLast := word, false
+	if r.way < 0 {
+		name, isLast = strings.CutPrefix(word, "last ")
+	}
+	day, ok := weekdayOf(strings.TrimSpace(name))
+	off := (int(day-r.today.Weekday())*r.way + week) % week
+	if isLast && off == 0 {
+		off = week
+	}
+	return r.today.Plus(off * r.way), ok
 }
 
 // weekdayOf reads the name of a weekday, or three letters of it and more.
@@ -136,7 +152,7 @@ func PastMoment(text string, now time.Time) (Moment, error) {
 		}
 		return MomentOf(now), nil
 	case err == nil:
-		if at, err := ParseTimeOfDay(clock); err == nil {
+		if at, err := ParseTimeOfDay(clock); err == nil && !maybeYear(word, clock) {
 			return sane(day.at(at, now.Location()), text)
 		}
 	case errors.As(err, &wrong) && wrong.Reason != noDay:
@@ -155,6 +171,11 @@ func PastMoment(text string, now time.Time) (Moment, error) {
 		wrong.Example = PastMoments
 	}
 	return m, err
+}
+
+// maybeYear tells that an hour alone behind a day may be meant as its year: "12 jun 20".
+func maybeYear(day, clock string) bool {
+	return BareHour(clock) && strings.ContainsAny(day, "0123456789")
 }
 
 func clockReads(text string) bool {

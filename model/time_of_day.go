@@ -1,6 +1,7 @@
 package model
 
 import (
+	"fmt"
 	"strconv"
 	"strings"
 	"time"
@@ -29,10 +30,12 @@ func (t TimeOfDay) String() string {
 func (t TimeOfDay) Minutes() int { return 60*t.Hour + t.Minute }
 
 // ParseTimeOfDay reads "7:30", "07:30", "7.30", "7:30 pm", "7 am", "noon" or
-// "midnight". Errors are of type [*quantity.ParseError].
+// "midnight", and of the bare hours those from 7 to 23: an earlier one may be meant as
+// one of the afternoon. Errors are of type [*quantity.ParseError].
 func ParseTimeOfDay(text string) (TimeOfDay, error) {
+	example := timeExample
 	fail := func(reason string) (TimeOfDay, error) {
-		return TimeOfDay{}, &quantity.ParseError{What: "time of day", Text: text, Reason: reason, Example: timeExample}
+		return TimeOfDay{}, &quantity.ParseError{What: "time of day", Text: text, Reason: reason, Example: example}
 	}
 	rest := strings.ToLower(strings.Join(strings.Fields(text), " "))
 	switch rest {
@@ -45,8 +48,9 @@ func ParseTimeOfDay(text string) (TimeOfDay, error) {
 	}
 	rest, half := cutHalf(rest)
 	hourText, minuteText, colon := strings.Cut(strings.Replace(rest, ".", ":", 1), ":")
-	if !colon && half == "" {
-		return fail("has neither minutes nor am or pm")
+	if !colon && half == "" && !readAlone(hourText) {
+		example = fmt.Sprintf(`"%[1]s am", "%[1]s pm" or "%02[2]d:00"`, hourText, numberOf(hourText))
+		return fail("may be of the morning or of the afternoon")
 	}
 	hour, okHour := digits(hourText, 1)
 	minute, okMinute := 0, true
@@ -66,6 +70,20 @@ func ParseTimeOfDay(text string) (TimeOfDay, error) {
 		hour += 12
 	}
 	return TimeOfDay{hour, minute}, nil
+}
+
+// readAlone tells that an hour by itself is not one of the night, which may be meant as one of
+// the afternoon: 5 is asked about, 9 and 17 are not.
+func readAlone(hourText string) bool {
+	const earliest = 7
+	hour, ok := digits(hourText, 1)
+	return !ok || hour >= earliest
+}
+
+// BareHour tells that a text is an hour alone, such as "9".
+func BareHour(text string) bool {
+	_, bare := digits(strings.TrimSpace(text), 1)
+	return bare
 }
 
 func cutHalf(text string) (rest, half string) {

@@ -70,6 +70,13 @@ func TestAMomentIsShownByItsOwnClock(t *testing.T) {
 	assert.Equal(t, "2026-06-12T08:15:59-06:00", kept)
 	_, kept = shown(own, "enter enter")
 	assert.Equal(t, "2026-06-12T08:15:59-06:00", kept)
+	lines, _ = shown(own, "enter 'sun'") // which is the 14th itself
+	assert.Contains(t, lines, "Sun 2026-06-14 09:00")
+	lines, kept = shown(own, "enter 'sun' enter")
+	assert.Contains(t, lines, "Read as Sun 2026-06-14 09:00.", "the weekday is said back on the line behind it")
+	assert.Equal(t, "2026-06-14T09:00:00-06:00", kept)
+	lines, _ = shown(own, "enter 'last sun' enter")
+	assert.Contains(t, lines, "Read as Sun 2026-06-07 12:00.")
 	lines, _ = shown(own.UTC(), "")
 	assert.Regexp(t, `when +2026-06-12 14:15 UTC *\n`, lines)
 	_, kept = shown(own.UTC(), "enter enter")

@@ -190,6 +190,9 @@ func (f Form) finish() Form {
 	if e.Replaced {
 		f = f.take(e.Good)
 	}
+	if taken := e.Taken(); taken != "" && f.status == "" {
+		f.status = "Read as " + taken + "."
+	}
 	if e.Problem != nil {
 		f.status = e.NotTaken(f.label())
 	}

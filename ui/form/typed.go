@@ -34,6 +34,10 @@ func (c Calendar) Set(f model.Field, text string, set func(key, text string) err
 		text = model.WithSide(text, f.Sides)
 	case f.Key == model.ZoneKey:
 		text = model.ZoneName(text)
+	case f.OfClock() && model.BareHour(text):
+		if at, err := model.ParseTimeOfDay(text); err == nil {
+			text = at.String()
+		}
 	case f.Day && !blank(text):
 		day, err := model.ComingDay(text, c.Today, c.Since)
 		if err != nil {
@@ -70,6 +74,10 @@ func (c Calendar) Taken(f model.Field, text string) string {
 		return model.WithSide(text, northSouth)
 	case f.Key == model.ZoneKey:
 		return zone(text)
+	case f.OfClock() && model.BareHour(text):
+		if at, err := model.ParseTimeOfDay(text); err == nil {
+			return at.String()
+		}
 	case f.Day && !blank(text):
 		if day, err := model.ComingDay(text, c.Today, c.Since); err == nil {
 			return day.Full()
