@@ -112,7 +112,7 @@ func TestAPastMomentIsTypedInWords(t *testing.T) {
 		"2026/06/12 14:00": "write the moment like 2026-06-12 14:00 (12 June)", "3/4/2026 2 pm": "write the moment like 2026-03-04 2 pm (4 March) or 2026-04-03 2 pm (3 April)",
 		"11/27": "write the moment like 11-27 (27 November)", "11/27 25:00": "write the moment like 11-27 (27 November)",
 		"26/6/12 14:00": `"26/6/12" has a year of two digits; write the moment like 2026-06-12 08:15, yesterday 19:30 or fri`,
-		"12 jun 20": "is no moment", "fri 5": "is no moment",
+		"12 jun 20":     "is no moment", "fri 5": "is no moment",
 		"fri 25:00": "is no moment", "": "is no moment", "1890-01-01 08:00": "is no",
 	} {
 		_, err := PastMoment(text, morning)
