@@ -205,5 +205,8 @@ func (m Model) pick(does keys.Action, msg tea.KeyMsg) Model {
 	if f, _ := m.ground().field(m.editAt); m.adding == nil && f.Text() == picked.Pick {
 		return m.say(form.AsItWas)
 	}
+	if own, taken := m.takesUsual(picked.Pick); taken {
+		return own
+	}
 	return m.state(m.editAt, picked.Pick)
 }

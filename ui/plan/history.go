@@ -169,6 +169,9 @@ func (m Model) referred(section string) []form.Option {
 	case "softener":
 		options = append(options, form.Option{Text: model.NoSoftener, Pick: model.NoSoftener, Note: "wash without one"})
 	case "sprayer":
+		if usual, ok := m.usualSprayer(); ok {
+			options = append(options, form.Option{Text: usual.Name, Pick: usual.Name, Note: usual.Flow.Words() + ", as assumed; this makes it yours"})
+		}
 		options = append(options, form.Option{Text: model.ByHand, Pick: model.ByHand, Note: "with a mitt"})
 	}
 	for i, name := range m.now.names(section) {
