@@ -243,7 +243,7 @@ func TestAnOpenScreenSeesWhatIsLoggedElsewhere(t *testing.T) {
 	said, code := asked(dir, nil, "log", "wash", "--di", "150 gal")
 	require.Zero(t, code, said)
 	s.press("down")
-	s.sees("The bed will not last")
+	s.sees("The bed will likely not last")
 	s.press("q")
 	require.Zero(t, s.ends())
 }

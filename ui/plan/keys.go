@@ -73,7 +73,7 @@ func (m Model) leaveWords(otherwise string) string {
 
 func (m Model) changeKeys() []keys.Binding {
 	_, f, ok := m.target()
-	nothing, noWord, notChoice, notTyped := "", "", "", ""
+	nothing, noWord, notChoice := "", "", ""
 	if !ok {
 		nothing = "no line is under the hand"
 	}
@@ -85,7 +85,8 @@ func (m Model) changeKeys() []keys.Binding {
 	if !ok || len(f.Choices) == 0 {
 		notChoice = "this line has no list of words; enter changes it"
 	}
-	if notTyped = form.NotTyped(f); !ok {
+	notTyped := form.NotTyped(f)
+	if !ok {
 		notTyped = nothing
 	}
 	enters := "change"
