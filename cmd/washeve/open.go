@@ -62,7 +62,7 @@ func (p *program) options(lib library, wash model.Wash, b *book) ui.Options {
 		Options: plan.Options{
 			Rig: lib.Rig, Places: lib.Places, Wash: wash, Example: lib.example,
 			Others: others, Keeper: k, Shelf: k, Make: b.plan, Sharing: b.sharing, Means: p.means(b, lib.keep.Dir()), Book: p.entries(b), Trips: t,
-			Notice: lib.notice, InHand: lib.why, Currency: p.currency(),
+			Notice: lib.notice, InHand: lib.why, Currency: p.currency(), Unsaid: p.unsaidUnits(),
 		},
 	}
 }

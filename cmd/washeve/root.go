@@ -186,6 +186,14 @@ func (p *program) tell(faults []fault.Fault) {
 	}
 }
 
+// unsaidUnits are those to show where the rig says none: the flag's, else the locale's.
+func (p *program) unsaidUnits() quantity.System {
+	if sys, err := quantity.ParseSystem(p.units); err == nil {
+		return sys
+	}
+	return p.localUnits()
+}
+
 // system is the units to show: the flag's, else the rig's, else those of the locale.
 func (p *program) system(rig model.Rig) (quantity.System, error) {
 	text := p.units

@@ -3,8 +3,9 @@ package store
 import "strings"
 
 // ours are the blocks that the program itself put into a file since it was loaded,
-// each without the lines that have nothing on them. They may be taken out again
-// without a question: nothing that a person wrote goes with them.
+// each without the lines that have nothing on them, and those that are such a block with
+// values typed since. They may be taken out again without a question: undo brings them
+// back, and nothing that a person wrote into the file goes with them.
 type ours map[string]bool
 
 // filled is a block without its empty lines and the ends of its lines.
@@ -44,7 +45,7 @@ func (d *decoding) text(t *table) string {
 }
 
 // isOurs tells whether a block and all under it stand as the program put them in,
-// with no comment and no value of a person.
+// with nothing that a person wrote into the file.
 func (c *change) isOurs(b block) bool {
 	if b.table == nil || !c.own[c.text(b.table)] {
 		return false

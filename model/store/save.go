@@ -128,7 +128,8 @@ func save[T any](s *Store, file string, noun *T, of func(*T) schema) error {
 }
 
 // edited gives the bytes of a file that hold the noun, and the change that made them, an
-// empty one where all of it is written anew. The reason, where not "", tells what a person wrote that is lost by it.
+// empty one where all of it is written anew. The reason, where not "", tells what a person
+// wrote that is lost by it.
 func edited[T any](file string, old []byte, noun *T, of func(*T) schema, own ours) (data []byte, by *change, reason string, err error) {
 	d := parse(file, old)
 	if len(d.faults) > 0 {

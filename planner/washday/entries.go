@@ -13,10 +13,8 @@ import (
 
 // Lacks is what a log does not hold yet of a wash: each step that water ran in or
 // that was gone on from, each reading, and the wash itself when it is over. What
-// came out otherwise after it was gone back to, or has another name by now, is struck out and
-// written anew, and a
-// reading that was taken back is struck out. The
-// identifiers follow from the wash's and from what is written, so that what was
+// came out otherwise after it was gone back to, or has another name by now, is struck out
+// and written anew, and a reading that was taken back is struck out. The identifiers follow from the wash's and from what is written, so that what was
 // appended before the program was killed is found again and not appended twice. A
 // rehearsal has none.
 func Lacks(u *model.Underway, log model.Log) []model.Entry {

@@ -213,7 +213,7 @@ func (m Model) costRow() report.Row {
 		return report.Row{Label: "cost", Value: cost.SoFar, Note: cost.Beside(m.spent())}
 	}
 	if price, given := run.Price.Get(); given {
-		return report.Row{Label: "cost", Value: report.Money(price.Amount(), price.Currency), Note: "for this fill, which has given nothing yet"}
+		return report.Row{Label: "cost", Value: report.Money(price.Amount(), price.Currency), Note: "for this fill, which has given little yet"}
 	}
 	return report.Row{Label: "cost", Value: "not known", Note: "state the price, in the rig or with the change of resin"}
 }

@@ -142,9 +142,12 @@ func (m Model) startEdit(key string) Model {
 // typed takes a key into the text, and the answer follows; where the text is refused, it is
 // that of what stays in its place.
 func (m Model) typed(msg tea.KeyMsg) Model {
+	was := m.edit.Replaced
 	e := m.edit.Type(msg, m.check)
-	m.edit = &e
-	return m.replan(m.washShown()).say("")
+	if m.edit = &e; was || e.Replaced {
+		m = m.replan(m.washShown())
+	}
+	return m.say("")
 }
 
 func (m Model) check(text string) error {

@@ -29,7 +29,7 @@ type Known struct {
 
 // KnownOf gathers the names of a rig and its places.
 func KnownOf(rig model.Rig, places model.Places, clock func() time.Time) Known {
-	k := Known{Names: map[string][]string{"place": places.Names()}, Clock: clock, Rig: rig, Places: places}
+	k := Known{Names: map[string][]string{"place": places.Names()}, Clock: clock, Currency: rig.Currency(), Rig: rig, Places: places}
 	add := func(section string, item model.Item) {
 		k.Names[section] = append(k.Names[section], item.Fields()[0].Text())
 	}
@@ -38,9 +38,6 @@ func KnownOf(rig model.Rig, places model.Places, clock func() time.Time) Known {
 	}
 	for i := range rig.Beds {
 		add("bed", &rig.Beds[i])
-		if price, given := rig.Beds[i].Price.Get(); given && k.Currency == "" {
-			k.Currency = price.Currency
-		}
 	}
 	for i := range rig.Softeners {
 		add("softener", &rig.Softeners[i])

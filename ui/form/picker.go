@@ -44,6 +44,12 @@ func (p Picker) Move(by int) Picker {
 	return p
 }
 
+// Onto is the list with the hand on an option, as by the mouse.
+func (p Picker) Onto(at int) Picker {
+	p.typed, p.At = "", at
+	return p
+}
+
 // Numbered gives the option behind a digit key.
 func (p Picker) Numbered(digit string) (Option, bool) {
 	n, err := strconv.Atoi(digit)

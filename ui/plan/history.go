@@ -87,8 +87,8 @@ func (m Model) adopt() Model {
 	}
 	owned := func(w work) work { return owned(w, was, is) }
 	m.now, m.history = owned(m.now), history.Map(m.history, owned)
-	m = m.replan(m.now)
-	if m.changed {
+	m = m.keepsUnits().replan(m.now)
+	if m.changed || m.sys != m.unsaid {
 		if m = m.save(); m.unsaved != nil {
 			return m
 		}
@@ -112,7 +112,7 @@ func owned(w work, was, is model.Date) work {
 func (m Model) startFresh() Model {
 	m.history = m.history.Edited(m.now)
 	m.now, m.changed = empty(), false
-	m = m.replan(m.now).toFirst()
+	m = m.keepsUnits().replan(m.now).toFirst()
 	m.begins = true
 	return m.say("Your own, empty. Type what is needed; the rest is assumed until you state it.")
 }

@@ -51,7 +51,8 @@ type Options struct {
 	Trips   trip.Keeper   // nil where there are no trips
 	Theme   theme.Theme
 	Units   quantity.System
-	InHand  string // why this wash is, where there are others, such as "the next from today on"
+	Unsaid  quantity.System // in which all is shown where the rig states no units
+	InHand  string          // why this wash is, where there are others, such as "the next from today on"
 	// Currency is offered to a bare price where the rig states none; "" for no offer.
 	Currency string
 	Notice   string // said at the start, such as a fault that was found in a file
@@ -116,7 +117,7 @@ type addition struct {
 // New makes the screen. The first frame shows the whole answer.
 func New(o Options) Model {
 	m := Model{
-		th: o.Theme, sys: o.Units, unsaid: o.Units, keeper: o.Keeper, shelf: o.Shelf, make: o.Make, sharing: o.Sharing, means: o.Means, book: o.Book,
+		th: o.Theme, sys: o.Units, unsaid: o.Unsaid, keeper: o.Keeper, shelf: o.Shelf, make: o.Make, sharing: o.Sharing, means: o.Means, book: o.Book,
 		currency: o.Currency, trips: o.Trips, seen: new(tripmath.Memory), size: layout.Least(),
 		now:    work{rig: o.Rig, places: o.Places, wash: o.Wash, others: o.Others, example: o.Example}.clone(),
 		status: o.Notice, alarm: o.Notice != "",

@@ -21,6 +21,15 @@ func (m Model) otherUnits() Model {
 	return m.commit(w).done("Shown in " + other.Words() + " from now on.")
 }
 
+// keepsUnits has a work that the example was left for state the units that the example was
+// turned to.
+func (m Model) keepsUnits() Model {
+	if m.sys != m.unsaid && m.now.rig.Defaults.Units == "" {
+		m.now.rig.Defaults.Units = model.Units(m.sys.String())
+	}
+	return m
+}
+
 // follows shows the units that a work states, where they are not those of the one in force.
 func (m Model) follows(w work) Model {
 	if stated := w.rig.Defaults.Units; stated != m.now.rig.Defaults.Units {

@@ -241,12 +241,11 @@ func (m Model) mouse(msg tea.MouseMsg) Model {
 }
 
 func (m Model) clickedOption(line, height int) Model {
-	p := *m.picker
-	i := p.First(height) + line - 1
-	if line < 1 || i >= len(p.Options) {
+	i := m.picker.First(height) + line - 1
+	if line < 1 || i >= len(m.picker.Options) {
 		return m
 	}
-	p.At = i
+	p := m.picker.Onto(i)
 	m.picker = &p
 	return m.pick(form.Accept, tea.KeyMsg{})
 }

@@ -6,7 +6,7 @@ import (
 )
 
 // FillCost is what the DI water of the fill in the tank costs, in the words of every place
-// that tells it. All of it is "" where no price is stated, or the fill gave nothing yet.
+// that tells it. All of it is "" where no price is stated, or the fill gave less than a tenth of what it will.
 type FillCost struct {
 	SoFar   string // a gallon or a litre: the price over what it has given
 	ByEnd   string // the same over what it will have given, in the middle of what is believed
@@ -17,7 +17,8 @@ type FillCost struct {
 
 // CostOfFill is what the fill that runs on costs.
 func CostOfFill(run planner.RunningOn, sys quantity.System) FillCost {
-	if !run.Known {
+	const early = 10 // times what it will be: of the first gallons it says nothing
+	if !run.Known || run.AtEnd > 0 && run.PerGallon > early*run.AtEnd {
 		return FillCost{}
 	}
 	share, unit := 1.0, "a gallon"

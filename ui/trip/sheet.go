@@ -209,9 +209,10 @@ func (m Model) startEdit(text string) Model {
 func (m Model) typed(msg tea.KeyMsg) Model { return m.withEdit(m.edit.Type(msg, m.check)) }
 
 func (m Model) withEdit(e form.Edit) Model {
+	was := m.edit.Replaced
 	m.edit = &e
 	switch t, err := m.with(m.sheet.key(), e.Good); {
-	case e.Refused():
+	case e.Refused() && was: // after a text that was right
 		m = m.replan(m.now)
 	case err == nil && e.Replaced:
 		m = m.replan(t)

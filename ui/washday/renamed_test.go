@@ -4,7 +4,6 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/assert"
-	"github.com/stretchr/testify/require"
 
 	"washeve/model"
 )
@@ -49,10 +48,14 @@ func TestAWashUnderWayFollowsNewNames(t *testing.T) {
 	assert.Equal(t, []string{"written anew by another name"}, notes)
 }
 
-// Another wash in hand says nothing of what this one's things are called now.
-func TestAnotherWashGivesNoNames(t *testing.T) {
+// Where there are more of a kind nobody can tell a new name from a thing that was taken out.
+func TestOneOfManyKeepsItsOldName(t *testing.T) {
 	p := fresh(t, "enter space 90s enter")
-	p.b.kept.Plan.Plan = "another"
-	assert.Contains(t, renamed(t, p, "").seen(), "A wash is under way: Marigold")
-	require.NotNil(t, p.b.kept)
+	o := p.b.options()
+	o.Rig.Vehicles = []model.Vehicle{{Name: "Foxglove"}, {Name: "Thistle"}}
+	o.Rig.Sprayers = nil
+	u := calledAnew(&o, *p.b.kept)
+	assert.Equal(t, "Marigold", u.Plan.Vehicle)
+	assert.Equal(t, p.b.kept.Plan.Sprayer, u.Plan.Sprayer)
+	assert.Equal(t, p.b.kept.Steps, u.Steps)
 }

@@ -96,7 +96,7 @@ func (m Model) tool() string {
 	words := s.Sprayer
 	if flow, given := s.Flow.Get(); given {
 		words += ", " + quantity.Show(flow, m.sys)
-		if held, stated := m.o.Wash.DIFlow.Get(); stated && s.Bed == model.Yes && flow == held {
+		if held, stated := m.o.Wash.DIFlow.Get(); stated && s.Bed == model.Yes && flow == held && flow <= m.u.Outlook.Cap.Or(0) {
 			return words + ", held by a valve: " + m.jugWords(flow)
 		}
 	}
