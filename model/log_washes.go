@@ -2,7 +2,7 @@ package model
 
 import (
 	"cmp"
-	"slices"
+	"sort"
 
 	"washeve/model/quantity"
 )
@@ -92,6 +92,9 @@ func volume(at *quantity.Opt[quantity.Volume], sums map[Water]quantity.Volume, w
 }
 
 func inOrder(records []WashRecord) []WashRecord {
-	slices.SortFunc(records, func(a, b WashRecord) int { return cmp.Or(a.At.Compare(b.At), cmp.Compare(a.Index, b.Index)) })
+	sort.Slice(records, func(i, j int) bool {
+		a, b := &records[i], &records[j]
+		return cmp.Or(a.At.Compare(b.At), cmp.Compare(a.Index, b.Index)) < 0
+	})
 	return records
 }

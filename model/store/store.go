@@ -9,6 +9,7 @@ import (
 	"os"
 	"path/filepath"
 	"slices"
+	"sort"
 	"strings"
 	"sync"
 	"time"
@@ -190,7 +191,7 @@ func (s *Store) washes(known names) ([]WashFile, []fault.Fault) {
 		days[name] = dayOf(&wash)
 		all = append(all, wash)
 	}
-	slices.SortStableFunc(all, func(a, b WashFile) int { return cmp.Compare(days[b.File], days[a.File]) })
+	sort.SliceStable(all, func(i, j int) bool { return days[all[i].File] > days[all[j].File] })
 	return all, faults
 }
 
@@ -235,6 +236,6 @@ func (d *document) all(s schema, cross func() []model.Fault) []fault.Fault {
 
 // byLine puts faults in the order of the file, the first found first.
 func byLine(faults []fault.Fault) []fault.Fault {
-	slices.SortStableFunc(faults, func(a, b fault.Fault) int { return a.Line - b.Line })
+	sort.SliceStable(faults, func(i, j int) bool { return faults[i].Line < faults[j].Line })
 	return faults
 }

@@ -1,11 +1,10 @@
 package store
 
 import (
-	"cmp"
 	"fmt"
 	"os"
 	"path/filepath"
-	"slices"
+	"sort"
 	"strings"
 
 	"washeve/model"
@@ -132,7 +131,7 @@ func (s *Store) trips(known names) ([]TripFile, []fault.Fault) {
 		faults = append(faults, d.trip(&trip.Trip, known)...)
 		all = append(all, trip)
 	}
-	slices.SortStableFunc(all, func(a, b TripFile) int { return cmp.Compare(lastDay(&a.Trip), lastDay(&b.Trip)) })
+	sort.SliceStable(all, func(i, j int) bool { return lastDay(&all[i].Trip) < lastDay(&all[j].Trip) })
 	return all, faults
 }
 

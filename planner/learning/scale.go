@@ -2,6 +2,7 @@ package learning
 
 import (
 	"slices"
+	"sort"
 )
 
 // otherScale is what readings show when the pen is on another scale than said.
@@ -100,6 +101,6 @@ func (s otherScale) suspects(f Fill, plain []Suspect) []Suspect {
 			out = append(out, other)
 		}
 	}
-	slices.SortFunc(out, func(a, b Suspect) int { return a.ReadingIndex - b.ReadingIndex })
+	sort.Slice(out, func(i, j int) bool { return out[i].ReadingIndex < out[j].ReadingIndex })
 	return out
 }

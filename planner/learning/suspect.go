@@ -1,9 +1,9 @@
 package learning
 
 import (
-	"cmp"
 	"math"
 	"slices"
+	"sort"
 
 	"washeve/planner/tag"
 )
@@ -118,7 +118,7 @@ func (p *Posterior) causesOf(which int) []Cause {
 			list = append(list, scored{Cause{k.code, k.note(c)}, score})
 		}
 	}
-	slices.SortStableFunc(list, func(a, b scored) int { return cmp.Compare(b.score, a.score) })
+	sort.SliceStable(list, func(i, j int) bool { return list[i].score > list[j].score })
 	out := make([]Cause, len(list))
 	for i, s := range list {
 		out[i] = s.cause

@@ -3,6 +3,7 @@ package trip
 import (
 	"cmp"
 	"slices"
+	"sort"
 	"strings"
 
 	"washeve/model"
@@ -16,8 +17,8 @@ import (
 func (t *tripping) coming(m *Memory) {
 	var notes []tag.Note
 	washes := slices.Clone(t.in.Coming)
-	slices.SortStableFunc(washes, func(a, b model.Wash) int {
-		return a.Date.Or(model.Date{}).Compare(b.Date.Or(model.Date{}))
+	sort.SliceStable(washes, func(i, j int) bool {
+		return washes[i].Date.Or(model.Date{}).Compare(washes[j].Date.Or(model.Date{})) < 0
 	})
 	for i := range washes {
 		w := &washes[i]

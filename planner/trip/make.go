@@ -3,6 +3,7 @@ package trip
 import (
 	"cmp"
 	"slices"
+	"sort"
 	"strings"
 
 	"washeve/model"
@@ -180,7 +181,8 @@ func (t *tripping) better(risk []float64) (all []int, once int) {
 }
 
 func (t *tripping) sortChanges() {
-	slices.SortStableFunc(t.plan.Changes, func(a, b ChangePlan) int { return a.Date.Compare(b.Date) })
+	all := t.plan.Changes
+	sort.SliceStable(all, func(i, j int) bool { return all[i].Date.Compare(all[j].Date) < 0 })
 }
 
 // chances walks the trip with the changes that are planned.

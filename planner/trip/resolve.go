@@ -3,6 +3,7 @@ package trip
 import (
 	"cmp"
 	"slices"
+	"sort"
 	"strings"
 
 	"washeve/model"
@@ -75,7 +76,10 @@ func (in *Input) legs(stops []int) []leg {
 		l.wash = in.washOf(&t.Washes[i], &t.Stops[stops[stop]], l.rinse)
 		legs = append(legs, l)
 	}
-	slices.SortStableFunc(legs, func(a, b leg) int { return cmp.Or(a.day.Compare(b.day), cmp.Compare(a.stop, b.stop)) })
+	sort.SliceStable(legs, func(i, j int) bool {
+		a, b := &legs[i], &legs[j]
+		return cmp.Or(a.day.Compare(b.day), cmp.Compare(a.stop, b.stop)) < 0
+	})
 	return legs
 }
 

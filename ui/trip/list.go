@@ -3,7 +3,7 @@ package trip
 import (
 	"cmp"
 	"fmt"
-	"slices"
+	"sort"
 
 	"washeve/model"
 	"washeve/model/quantity"
@@ -57,8 +57,9 @@ func (m *Model) lines() []line {
 			all = append(all, line{adviceLine, i, quantity.Some(c.Date)})
 		}
 	}
-	slices.SortStableFunc(all, func(a, b line) int {
-		return cmp.Or(a.date.Or(model.Date{}).Compare(b.date.Or(model.Date{})), cmp.Compare(a.kind, b.kind))
+	sort.SliceStable(all, func(i, j int) bool {
+		a, b := &all[i], &all[j]
+		return cmp.Or(a.date.Or(model.Date{}).Compare(b.date.Or(model.Date{})), cmp.Compare(a.kind, b.kind)) < 0
 	})
 	return append([]line{{kind: theTrip}}, all...)
 }

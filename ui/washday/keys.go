@@ -2,6 +2,7 @@ package washday
 
 import (
 	"slices"
+	"sort"
 
 	"washeve/model"
 	"washeve/planner/washday"
@@ -121,7 +122,7 @@ func led(all []keys.Binding, by ...keys.Action) []keys.Binding {
 		}
 		return len(by)
 	}
-	slices.SortStableFunc(all, func(a, b keys.Binding) int { return place(a) - place(b) })
+	sort.SliceStable(all, func(i, j int) bool { return place(all[i]) < place(all[j]) })
 	return all
 }
 
