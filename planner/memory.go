@@ -16,10 +16,7 @@ import (
 type Memory struct {
 	Past *Past // of the log, by [Recall]; nil where there is none
 
-	asked    drying.Input
-	forecast drying.Forecast
-	err      error
-	full     bool
+	days [2]foretold // the last two: of what is typed, and of what stands without it
 
 	aged  learning.Age
 	stood *stand
@@ -40,13 +37,26 @@ func (m *Memory) sources(s Setting) sources {
 	return sources{day: m.day, age: m.age, curve: m.curve, past: m.Past, setting: s}
 }
 
+// foretold is a day as it was asked for, and what came of it.
+type foretold struct {
+	full     bool
+	asked    drying.Input
+	forecast drying.Forecast
+	err      error
+}
+
 // day is [drying.Day] through the memory.
 func (m *Memory) day(in drying.Input) (drying.Forecast, error) {
-	if !m.full || !reflect.DeepEqual(in, m.asked) {
-		m.forecast, m.err = drying.Day(in)
-		m.asked, m.full = in, true
+	switch last := &m.days[0]; {
+	case last.full && reflect.DeepEqual(in, last.asked):
+	case m.days[1].full && reflect.DeepEqual(in, m.days[1].asked):
+		m.days[0], m.days[1] = m.days[1], m.days[0]
+	default:
+		m.days[1] = *last
+		last.full, last.asked = true, in
+		last.forecast, last.err = drying.Day(in)
 	}
-	return m.forecast, m.err
+	return m.days[0].forecast, m.days[0].err
 }
 
 // age is [standAt] through the memory.

@@ -66,10 +66,14 @@ func benchmarkKeys(b *testing.B, open []string, sees string, hand ...string) {
 	b.ReportMetric(float64(times[len(times)/2].Microseconds())/1000, "p50-ms")
 }
 
-// BenchmarkPlanKeys types a length and takes it back, digit by digit; the whole
-// plan follows each.
+// BenchmarkPlanKeys types lengths and takes them back, digit by digit; the whole
+// plan follows each. No length comes soon again, so none is remembered.
 func BenchmarkPlanKeys(b *testing.B) {
-	benchmarkKeys(b, []string{"v", "down", "down", "down"}, "› length ", "3", "8", " ", "f", "t", "backspace", "backspace", "backspace", "backspace", "backspace")
+	var hand []string
+	for _, digit := range []string{"8", "1", "9", "2", "5", "3", "7", "4", "6"} {
+		hand = append(hand, "3", digit, " ", "f", "t", "backspace", "backspace", "backspace", "backspace", "backspace")
+	}
+	benchmarkKeys(b, []string{"v", "down", "down", "down"}, "› length ", hand...)
 }
 
 // BenchmarkDayKeys moves the start along the day.
