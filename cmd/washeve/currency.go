@@ -1,14 +1,10 @@
 package main
 
-import (
-	"cmp"
-)
-
 // currency is what a price that is typed without one is offered where the rig states none:
 // that of the territory in which the person's locale writes money, "" where it is none of
 // those known here.
 func (p *program) currency() string {
-	return currencyOf(cmp.Or(p.env("LC_ALL"), p.env("LC_MONETARY"), p.env("LANG")))
+	return currencyOf(p.locale("LC_MONETARY"))
 }
 
 // currencyOf is the currency of a locale such as "de_AT.UTF-8", by the territory in it (ISO

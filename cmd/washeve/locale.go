@@ -19,10 +19,15 @@ func territoryOf(locale string) string {
 	return territory
 }
 
+// locale is the person's own for one category, such as LC_MONETARY, by POSIX's order.
+func (p *program) locale(category string) string {
+	return cmp.Or(p.env("LC_ALL"), p.env(category), p.env("LANG"))
+}
+
 // localUnits are the units to show where neither a flag nor the rig says: those of the
 // territory in which the person's locale measures.
 func (p *program) localUnits() quantity.System {
-	return unitsOf(cmp.Or(p.env("LC_ALL"), p.env("LC_MEASUREMENT"), p.env("LANG")))
+	return unitsOf(p.locale("LC_MEASUREMENT"))
 }
 
 // unitsOf are the units of a locale: metric in all territories but three (CLDR, measurement

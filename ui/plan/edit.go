@@ -21,7 +21,7 @@ func (m Model) startEdit(text string) Model {
 	e = e.OnScales(f, form.ScalesOf(f, m.ground().stock())).Unknown(f, m.assumedHelp(r, f))
 	e = e.InCurrency(cmp.Or(m.ground().rig.Currency(), m.currency))
 	e.Good = f.Text()
-	m.edit, m.editAt, m.draft, m.drafted = &e, r, *m.ground(), false
+	m.edit, m.editAt, m.draft = &e, r, *m.ground()
 	return m
 }
 
@@ -46,16 +46,15 @@ func (m Model) typed(msg tea.KeyMsg) Model {
 
 // withEdit shows what the text says; where it is refused, what stays in its place.
 func (m Model) withEdit(e form.Edit) Model {
+	was := m.edit.Replaced
 	m.edit = &e
 	switch w, err := m.try(e.Good); {
-	case e.Refused():
-		if m.drafted {
-			m.draft, m.drafted = *m.ground(), false
-			m = m.replan(m.draft)
-		}
 	case err == nil && e.Replaced:
-		m.draft, m.drafted = w, true
+		m.draft = w
 		m = m.replan(w)
+	case was: // what stays, after a text that was right
+		m.draft = *m.ground()
+		m = m.replan(m.draft)
 	}
 	return m.say("")
 }

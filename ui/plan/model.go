@@ -86,14 +86,13 @@ type Model struct {
 	lacks   []ref // what the plan cannot do without
 	begins  bool  // no plan of this work has stood yet
 
-	open    int // the step that is open
-	hand    int // the row under the hand, in the open step
-	editAt  ref
-	edit    *form.Edit
-	draft   work // what is shown while typing
-	drafted bool // the draft is by what is typed, and not what stays in its place
-	adding  *addition
-	picker  *form.Picker
+	open   int // the step that is open
+	hand   int // the row under the hand, in the open step
+	editAt ref
+	edit   *form.Edit
+	draft  work // what is shown while typing
+	adding *addition
+	picker *form.Picker
 
 	lettersAct bool // the next letter is a key, whatever the line under the hand awaits
 
@@ -222,10 +221,7 @@ func (m *Model) target() (ref, model.Field, bool) {
 
 // suited is a field with its example in the units in which it is to be stated.
 func (m *Model) suited(r ref, f model.Field) model.Field {
-	if item := m.ground().item(r.section, r.index); item != nil {
-		return f.Suited(item.Fields(), m.sys)
-	}
-	return f.In(m.sys)
+	return form.Suited(f, m.ground().item(r.section, r.index), m.sys)
 }
 
 func (m *Model) targetAmong(rows []row) (ref, model.Field, bool) {

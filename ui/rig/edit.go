@@ -24,10 +24,7 @@ func (m *Model) target() (stock.Ref, model.Field, bool) {
 
 // suited is a field of a stock with its example in the units in which it is to be stated.
 func suited(s stock.Stock, r stock.Ref, f model.Field, sys quantity.System) model.Field {
-	if item := s.Item(r.Section, r.Index); item != nil {
-		return f.Suited(item.Fields(), sys)
-	}
-	return f.In(sys)
+	return form.Suited(f, s.Item(r.Section, r.Index), sys)
 }
 
 // enters goes from the list to the fields, or changes the field under the hand.

@@ -212,10 +212,10 @@ func (m Model) withEdit(e form.Edit) Model {
 	was := m.edit.Replaced
 	m.edit = &e
 	switch t, err := m.with(m.sheet.key(), e.Good); {
-	case e.Refused() && was: // after a text that was right
-		m = m.replan(m.now)
 	case err == nil && e.Replaced:
 		m = m.replan(t)
+	case was: // what stays, after a text that was right
+		m = m.replan(m.now)
 	}
 	return m.say("")
 }
