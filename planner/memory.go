@@ -41,6 +41,7 @@ func (m *Memory) sources(s Setting) sources {
 type foretold struct {
 	full     bool
 	asked    drying.Input
+	panels   drying.Panels
 	forecast drying.Forecast
 	err      error
 }
@@ -54,9 +55,22 @@ func (m *Memory) day(in drying.Input) (drying.Forecast, error) {
 	default:
 		m.days[1] = *last
 		last.full, last.asked = true, in
-		last.forecast, last.err = drying.Day(in)
+		if last.panels, last.err = m.panels(in); last.err == nil {
+			last.forecast, last.err = last.panels.Day(in)
+		}
 	}
 	return m.days[0].forecast, m.days[0].err
+}
+
+// panels is [drying.PanelsOf] through the memory: more work on a face leaves its panel as
+// it was.
+func (m *Memory) panels(in drying.Input) (drying.Panels, error) {
+	for i := range m.days {
+		if known := m.days[i].panels; known.Serve(in) {
+			return known, nil
+		}
+	}
+	return drying.PanelsOf(in)
 }
 
 // age is [standAt] through the memory.

@@ -57,7 +57,7 @@ func (d *DayPlan) reasonFace(l *ledger, f face, at drying.Moment) {
 	}
 	now, _ := at.Face(f.side)
 	balance := published("Lewis relation and McAdams for the wind, Ineichen and Perez for the sun, Clark, Allen and Walton for the sky; see the constants")
-	l.explain(wordsReason(name+" dries in", minutesWords(dries), "film over evaporation, at the panel temperature where sun, sky, air and evaporation balance; the least while its turn comes", balance,
+	l.explain(wordsReason(name+" dries in", minutesWords(dries), "when evaporation has taken the film, summed from quarter hour to quarter hour as the day goes on, at the panel temperature where sun, sky, air and evaporation balance; the least while its turn comes", balance,
 		input("film", f.film), input("sunlight absorbed", panel.Absorptance(f.colour)),
 		input("light on it at the start", now.Irradiance), input("wet panel at the start", now.Wet.Or(0)), input("dry panel at the start", now.Dry.Or(0))))
 	if section, given := turn.Section.Get(); given {

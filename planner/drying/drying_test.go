@@ -237,6 +237,21 @@ func TestConstantsHaveSources(t *testing.T) {
 	}
 }
 
+// BenchmarkWork is a day of which the panels are known.
+func BenchmarkWork(b *testing.B) {
+	in := coach()
+	panels, err := drying.PanelsOf(in)
+	if err != nil {
+		b.Fatal(err)
+	}
+	b.ReportAllocs()
+	for b.Loop() {
+		if _, err := panels.Day(in); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
+
 func BenchmarkDay(b *testing.B) {
 	in := coach()
 	b.ReportAllocs()

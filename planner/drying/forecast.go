@@ -6,7 +6,6 @@ import (
 	"washeve/model"
 	"washeve/model/quantity"
 	"washeve/planner/drying/clock"
-	"washeve/planner/drying/panel"
 	"washeve/planner/drying/sun"
 	"washeve/planner/tag"
 )
@@ -77,41 +76,18 @@ type FaceMoment struct {
 	Dries      quantity.Opt[quantity.Duration]    // how long the film lasts; +Inf where it does not dry
 	Section    quantity.Opt[quantity.Area]        // largest that can be soaped and rinsed before it dries
 	Hurries    bool                               // the rinse of the whole face takes longer than its film lasts
+
+	evaporation quantity.Evaporation // from the wet panel, where that is given
 }
 
 // Day foretells a day. It fails where date, zone or place are not known or
 // something contradicts; all else may be missing.
 func Day(in Input) (Forecast, error) {
-	if err := in.check(); err != nil {
-		return Forecast{}, err
-	}
-	hours, err := clock.NewDay(in.Date, in.Zone)
+	p, err := PanelsOf(in)
 	if err != nil {
 		return Forecast{}, err
 	}
-	f := Forecast{
-		Date:    in.Date,
-		Sun:     in.Place.Day(hours.Start(), hours.End()),
-		Unknown: in.unknown(),
-		Assumed: in.assumed(),
-		place:   in.Place,
-		hours:   hours,
-		faces:   in.Faces,
-	}
-	scene, err := newScene(in, hours, f.Sun)
-	if err != nil {
-		return Forecast{}, err
-	}
-	f.Steps = scene.moments()
-	f.light()
-	f.Notes = notes(hours, f.Sun)
-	f.sunsets = f.sets()
-	f.Sunlit = f.sunlit()
-	f.Job = in.job()
-	f.Windows = windowsOf(f.Steps)
-	f.begin()
-	f.Limits = in.limits(f.Steps)
-	return f, nil
+	return p.Day(in)
 }
 
 func (f *Forecast) light() {
@@ -158,27 +134,4 @@ func notes(day clock.Day, course sun.Day) []tag.Note {
 		out = append(out, tag.Note{Code: "polar-night", Format: "the sun does not rise on this day"})
 	}
 	return out
-}
-
-// section is the area covered in the time the film lasts, at most the face.
-func section(lasts quantity.Duration, pace quantity.Coverage, face Face) quantity.Area {
-	area := pace.Area(lasts)
-	if whole, given := face.Area.Get(); given {
-		return min(area, whole)
-	}
-	return area
-}
-
-// dryTimes fills in what the film does on a face of a wet panel.
-func (m *FaceMoment) dryTimes(face Face, wet panel.Wet) {
-	film, given := face.Film.Get()
-	if !given {
-		return
-	}
-	lasts := panel.DryTime(film, wet.Evaporation)
-	m.Dries = quantity.Some(lasts)
-	if pace, paced := face.Pace.Get(); paced {
-		m.Section = quantity.Some(section(lasts, pace, face))
-	}
-	m.Hurries = face.Rinse.Or(0) > lasts
 }

@@ -2,6 +2,7 @@ package drying_test
 
 import (
 	"math"
+	"slices"
 	"strings"
 	"testing"
 	"time"
@@ -62,8 +63,40 @@ func TestADarkerColourNeverDriesSlower(t *testing.T) {
 	})
 }
 
+// What is wetted later is never dry sooner.
+func TestWhatIsWettedLaterIsDryLater(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		f := day(t, anyInput(t))
+		for i, m := range f.Steps[1:] {
+			for n, face := range m.Faces {
+				require.GreaterOrEqual(t, float64(drying.Step+face.Dries.Or(0)), float64(f.Steps[i].Faces[n].Dries.Or(0))-1e-6)
+			}
+		}
+	})
+}
+
+// The work on the faces leaves the panels as they are.
+func TestPanelsServeAnyWork(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		in := anyInput(t)
+		panels, err := drying.PanelsOf(in)
+		require.NoError(t, err)
+		in.Faces = slices.Clone(in.Faces)
+		for i := range in.Faces {
+			in.Faces[i].Film = quantity.Some(quantity.Film(rapid.Float64Range(0, 200).Draw(t, "film")) * quantity.MillilitrePerSquareMetre)
+			in.Faces[i].Area = quantity.Some(quantity.Area(rapid.Float64Range(1, 40).Draw(t, "area")))
+		}
+		require.True(t, panels.Serve(in))
+		known, err := panels.Day(in)
+		require.NoError(t, err)
+		require.Equal(t, day(t, in), known)
+		in.Faces[0].Colour = model.Black
+		require.False(t, panels.Serve(in))
+	})
+}
+
 // Shade may dry a face faster where a clear sky would cool it more than the
-// sun warms it; with the sun on it, it never does.
+// sun warms it; with the sun on it until it is dry, it never does.
 func TestShadeNeverHurriesASunnyFace(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		in := anyInput(t)
@@ -71,14 +104,31 @@ func TestShadeNeverHurriesASunnyFace(t *testing.T) {
 		for _, f := range in.Faces {
 			in.Shades = append(in.Shades, model.Shade{Side: f.Side})
 		}
-		each(open, day(t, in), func(x, y drying.FaceMoment) {
+		shut := day(t, in)
+		each(open, shut, func(x, y drying.FaceMoment) {
 			require.False(t, y.Sunlit)
 			require.LessOrEqual(t, float64(y.Irradiance), float64(x.Irradiance)+1e-9)
-			if x.Irradiance-y.Irradiance > 150 {
-				require.LessOrEqual(t, float64(x.Dries.Or(0)), float64(y.Dries.Or(0))*1.001)
-			}
 		})
+		for n := range in.Faces {
+			for i := range open.Steps {
+				if x, y := open.Steps[i].Faces[n], shut.Steps[i].Faces[n]; sunnier(open, shut, i, n) {
+					require.LessOrEqual(t, float64(x.Dries.Or(0)), float64(y.Dries.Or(0))*1.001)
+				}
+			}
+		}
 	})
+}
+
+// sunnier tells whether face n has 150 W/m2 more in one day than in the other from step i
+// until its film is dry.
+func sunnier(day, than drying.Forecast, i, n int) bool {
+	dry := float64(i) + float64(day.Steps[i].Faces[n].Dries.Or(0)/drying.Step)
+	for ; float64(i) < dry+1 && i < len(day.Steps); i++ {
+		if day.Steps[i].Faces[n].Irradiance-than.Steps[i].Faces[n].Irradiance <= 150 {
+			return false
+		}
+	}
+	return true
 }
 
 func TestTheHalfTurnSwapsTheSides(t *testing.T) {

@@ -154,5 +154,5 @@ func (s *scene) face(m *FaceMoment, face Face, now *outdoors) {
 	}
 	wet := now.wet(panel.Load{Absorbed: m.Irradiance * quantity.Irradiance(panel.Absorptance(face.Colour)), SkyView: view.Sky})
 	m.Dry, m.Wet = quantity.Some(wet.Dry), quantity.Some(wet.Temperature)
-	m.dryTimes(face, wet)
+	m.evaporation = wet.Evaporation
 }

@@ -100,7 +100,6 @@ func (f Forecast) Starting(t model.TimeOfDay) (Start, []tag.Note, error) {
 
 // begin fills in the starts and finds the one to recommend.
 func (f *Forecast) begin() {
-	f.spells = f.sunAndShade()
 	f.Starts = make([]Start, 0, len(f.Steps))
 	at := make([]int, 0, len(f.Steps))
 	n := len(f.faces)

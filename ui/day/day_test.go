@@ -80,7 +80,7 @@ func TestStartMovesAndTheAnswerWithIt(t *testing.T) {
 }
 
 func TestStartStaysInTheLight(t *testing.T) {
-	p := play(t, ours(), strings.Repeat("pgup ", 30))
+	p := play(t, ours(), "right "+strings.Repeat("pgup ", 30))
 	dawn, _ := p.M.bounds()
 	assert.Equal(t, model.TimeOfDayAt(dawn).String(), p.start())
 	p.Keys("left")

@@ -28,8 +28,8 @@ func known(t testing.TB) Options {
 
 func TestDayIsALineOfTheAnswer(t *testing.T) {
 	p := play(t, known(t), "")
-	assert.Contains(t, p.Seen(), "d Day      best from 06:15")
-	assert.Contains(t, p.Seen(), "begin         06:15  roof first, done 09:51")
+	assert.Contains(t, p.Seen(), "d Day      best from 05:45")
+	assert.Contains(t, p.Seen(), "begin         05:45  roof first, done 09:21")
 	p.Keys("d down '11:00' enter")
 	assert.Contains(t, p.Seen(), "begin         11:00  some hurry: see D")
 	assert.Equal(t, model.TimeOfDay{Hour: 11}, p.M.now.wash.Start.Or(model.TimeOfDay{}))
@@ -69,7 +69,7 @@ func TestADayThatIsNotToldNamesWhatItLacks(t *testing.T) {
 
 func TestDayStep(t *testing.T) {
 	p := play(t, known(t), "d")
-	for _, words := range []string{"date", "(06:15)", "heading", "low of the day", "dew point", "humidity", "wind", "sky"} {
+	for _, words := range []string{"date", "(05:45)", "heading", "low of the day", "dew point", "humidity", "wind", "sky"} {
 		assert.Contains(t, p.Seen(), words)
 	}
 	p.S = layout.Size{W: 140, H: 40}

@@ -170,16 +170,3 @@ func (s Surroundings) wetAt(l Load, t float64) trial {
 	rise := s.vapour * saturated * (1 + saturated/0.622) * 5420 / (t * t)
 	return trial{heat - latent*evaporation, fall + latent*rise, evaporation, rise}
 }
-
-// DryTime is how long the film lasts at a rate of evaporation, as if it stayed
-// even and whole to the end; a film that breaks into drops lasts longer. Where nothing
-// evaporates it never ends (+Inf).
-func DryTime(film quantity.Film, e quantity.Evaporation) quantity.Duration {
-	if film <= 0 {
-		return 0
-	}
-	if !(e > 0) {
-		return quantity.Duration(math.Inf(1))
-	}
-	return quantity.Duration(waterDensity * float64(film) / float64(e))
-}

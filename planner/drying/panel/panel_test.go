@@ -232,6 +232,60 @@ func TestNoFilmIsDry(t *testing.T) {
 	assert.Zero(t, panel.DryTime(0, 0))
 }
 
+// At an even rate all that is wetted lasts as long; a rate that rises in a straight line
+// from nothing leaves rate t2 / 2 behind it, so 1 kg/m2 at 2e-6 kg/(m2 s2) lasts 1000 s
+// (Galileo's law of even acceleration; any book of mechanics).
+func TestTheFilmDriesAsTheDayGoesOn(t *testing.T) {
+	const film, step = quantity.Film(1 / 998.2), quantity.Duration(100)
+	even := []quantity.Evaporation{1e-3, 1e-3, 1e-3}
+	for _, lasts := range panel.DryTimes(film, even, step) {
+		assert.InDelta(t, float64(panel.DryTime(film, 1e-3)), float64(lasts), 1e-9)
+	}
+	rising := make([]quantity.Evaporation, 30)
+	for i := range rising {
+		rising[i] = quantity.Evaporation(2e-6 * 100 * float64(i))
+	}
+	assert.InDelta(t, 1000, float64(panel.DryTimes(film, rising, step)[0]), 1e-6)
+	assert.InDelta(t, 500, float64(panel.DryTimes(film, rising, 50)[5]), 1e-6, "1e-3 t + 2e-6 t2 = 1")
+	dew := []quantity.Evaporation{-1, -1, 1e-3, 1e-3}
+	assert.InDelta(t, 150+1000, float64(panel.DryTimes(film, dew, step)[0]), 1e-6)
+	assert.True(t, math.IsInf(float64(panel.DryTimes(film, []quantity.Evaporation{1e-3, -1}, step)[0]), 1))
+}
+
+// What is wetted later is never dry sooner, and the water that went by then is the film's.
+func TestWhatIsWettedLaterIsDryLater(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		var rates []quantity.Evaporation
+		for range rapid.IntRange(1, 40).Draw(t, "moments") {
+			rates = append(rates, quantity.Evaporation(rapid.IntRange(-100, 1000).Draw(t, "rate"))*1e-6)
+		}
+		film := quantity.Film(rapid.Float64Range(0, 2e-3).Draw(t, "film"))
+		dry := 0.0
+		for i, lasts := range panel.DryTimes(film, rates, 900) {
+			at := 900*float64(i) + float64(lasts)
+			require.GreaterOrEqual(t, at, dry-1e-6)
+			dry = at
+			if !math.IsInf(at, 1) {
+				require.InEpsilon(t, 1+998.2*float64(film), 1+evaporated(rates, float64(i), at/900)*900, 1e-3)
+			}
+		}
+	})
+}
+
+// evaporated sums rates from one moment to another, in steps of their distance, by the
+// midpoint rule.
+func evaporated(rates []quantity.Evaporation, from, to float64) float64 {
+	const parts = 20000
+	sum, width := 0.0, (to-from)/parts
+	for n := range parts {
+		at := from + (float64(n)+0.5)*width
+		i := min(int(at), len(rates)-1)
+		a, b := float64(max(0, rates[i])), float64(max(0, rates[min(i+1, len(rates)-1)]))
+		sum += (a + (b-a)*(min(at, float64(len(rates)-1))-float64(i))) * width
+	}
+	return sum
+}
+
 func BenchmarkWet(b *testing.B) {
 	a := air.OfHumidity(quantity.Celsius(25), 0.5, sea)
 	around := panel.Around(a, 2, 0.83)
