@@ -3,6 +3,7 @@ package trip
 import (
 	"testing"
 
+	"washeve/model"
 	"washeve/model/quantity"
 )
 
@@ -42,6 +43,36 @@ func BenchmarkMonth(b *testing.B) {
 	b.ReportAllocs()
 	for i := 0; b.Loop(); i++ {
 		in.Trip.Washes[1].DI = quantity.Some(quantity.Volume(5+i%40) * quantity.Gallon)
+		if _, err := m.Make(in); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
+
+// BenchmarkMonthOrdered is that with the orders of its washes.
+func BenchmarkMonthOrdered(b *testing.B) {
+	in := example()
+	in.Ordered = true
+	var m Memory
+	for i := 0; b.Loop(); i++ {
+		in.Trip.Washes[1].DI = quantity.Some(quantity.Volume(5+i%40) * quantity.Gallon)
+		if _, err := m.Make(in); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
+
+// BenchmarkEveningOrdered is four washes of one evening in all their orders.
+func BenchmarkEveningOrdered(b *testing.B) {
+	in := example()
+	in.Ordered = true
+	in.Trip.Stops = in.Trip.Stops[:1]
+	in.Trip.Washes = nil
+	for range mostTried {
+		in.Trip.Washes = append(in.Trip.Washes, model.TripWash{Date: in.Trip.Stops[0].Date, Like: "Saturday wash"})
+	}
+	var m Memory
+	for b.Loop() {
 		if _, err := m.Make(in); err != nil {
 			b.Fatal(err)
 		}

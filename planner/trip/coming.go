@@ -50,9 +50,9 @@ func (t *tripping) before(day model.Date) bool {
 	return !t.in.Past.Gave(t.plan.Bed, day)
 }
 
-// bedOf is the name of the bed of a wash.
+// bedOf is the name of the bed of a wash; as a plan has it, the first one where none is named.
 func (in *Input) bedOf(w *model.Wash) string {
-	if name := cmp.Or(w.Bed, in.Rig.Defaults.Bed); name != "" || len(in.Rig.Beds) != 1 {
+	if name := cmp.Or(w.Bed, in.Rig.Defaults.Bed); name != "" || len(in.Rig.Beds) == 0 {
 		return name
 	}
 	return in.Rig.Beds[0].Name

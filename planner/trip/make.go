@@ -31,6 +31,9 @@ func (m *Memory) Make(in Input) (Plan, error) {
 	t.changes()
 	t.chances()
 	t.advise()
+	if in.Ordered {
+		t.orders()
+	}
 	t.softener()
 	t.cost()
 	t.carry()

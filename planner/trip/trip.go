@@ -22,6 +22,9 @@ type Input struct {
 	Today  model.Date                           // not known where zero
 	Coming []model.Wash                         // planned by themselves; those before the trip are told, and not counted
 
+	Ordered bool // the order of the washes of each fill is asked for: [Plan.Orders]
+	Loose   bool // any of the washes could change places, not only those at one stop
+
 	// What is asked beyond the rig and the log. Setting is what stands around the bed,
 	// or was done to the softener before; new resin is a change of the trip. As is a
 	// plan of a trip before which the bed stood as it does before this one; nil for
@@ -57,6 +60,8 @@ type Plan struct {
 	Used Sum // resin that the washes use up, by its price
 	Salt Sum // of the softener, likewise
 	Buy  Sum // fills to buy
+
+	Orders []Order // of the fills with more than one wash, where they were asked for
 
 	Notes       []tag.Note
 	Assumptions []tag.Assumption
