@@ -88,7 +88,7 @@ func (p *program) printTrip(lib library, t model.Trip, today model.Date) error {
 	}
 	plan, err := trip.Make(trip.Input{
 		Rig: lib.Rig, Places: lib.Places, Trip: t, Like: lib.WashLike, Past: b.past(lib.Rig, lib.Places), Today: today,
-		Coming: lib.Planned(),
+		Coming: lib.Planned(), Ordered: true,
 	})
 	if err != nil {
 		return err

@@ -31,7 +31,7 @@ func (m *Memory) Make(in Input) (Plan, error) {
 	t.changes()
 	t.chances()
 	t.advise()
-	if in.Ordered {
+	if in.Ordered && !t.plan.Over {
 		t.orders()
 	}
 	t.softener()

@@ -21,7 +21,7 @@ import (
 type Order struct {
 	Fill   int    // as [WashPlan.Fill]
 	Stated []Turn // those of the fill that take DI water, as they stand
-	Free   int    // how many of them could change places
+	Free   []int  // index in [Plan.Washes] of those that could change places, as they stand
 	Tried  int    // orders; 0 where fewer than two could
 	ByRule bool   // not all orders were tried, but those of the rules
 	Whole  bool   // some order does all washes more likely than not: the best is then the one with the best chance of all; else the one that does most of them

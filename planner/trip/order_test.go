@@ -268,7 +268,7 @@ func TestOnlyThoseAtOneStopChangePlaces(t *testing.T) {
 	e.in.Trip.Washes[2].Date = day(4)
 	_, o := orderOf(t, e.in)
 	assert.Equal(t, 0, o.Tried, "the weakest is alone at its stop")
-	assert.Equal(t, 1, o.Free)
+	assert.Equal(t, []int{2}, o.Free)
 	assert.Len(t, o.Stated, 3)
 	e.in.Loose = true
 	_, o = orderOf(t, e.in)

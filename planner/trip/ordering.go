@@ -110,7 +110,7 @@ func (t *tripping) queues() map[int]*queue {
 			continue
 		}
 		q.free = q.couldSwap()
-		q.order.Free = len(q.free)
+		q.order.Free = q.free
 	}
 	return all
 }

@@ -61,7 +61,7 @@ type Plan struct {
 	Salt Sum // of the softener, likewise
 	Buy  Sum // fills to buy
 
-	Orders []Order // of the fills with more than one wash, where they were asked for
+	Orders []Order // of the fills with more than one wash, where they were asked for; none of a trip that is over
 
 	Notes       []tag.Note
 	Assumptions []tag.Assumption

@@ -288,6 +288,7 @@ func (w *page) trip(p trip.Plan, sys quantity.System) string {
 		w.wrapped("", "", text)
 	}
 	w.wrapped("", "", TripCost(p))
+	w.oneFill(p)
 	w.table("Chances", TripChances(p, w.plain))
 	w.table("Water and resin", TripWater(p, sys, w.plain))
 	w.notes("To heed", p.Notes, sys)

@@ -30,6 +30,7 @@ type tripJSON struct {
 	Stops       []stopJSON       `json:"stops"`
 	Washes      []tripWashJSON   `json:"washes"`
 	Changes     []changeJSON     `json:"changes"`
+	Orders      []orderJSON      `json:"orders"`
 	Carry       carryJSON        `json:"carry"`
 	Used        sumJSON          `json:"resin_used"`
 	Salt        sumJSON          `json:"salt_used"`
@@ -123,7 +124,7 @@ func tripDocument(p trip.Plan) tripJSON {
 		Format: Format, Trip: p.Name, Bed: p.Bed, Scale: p.Scale.String(),
 		Chance: number(p.AllOnSpec), Advised: number(p.AllAdvised), Late: p.Late, Over: p.Over, ToFill: p.ToFill, Lead: number(p.Lead / quantity.Day),
 		Life: fractions(p.Start), OrderBy: dayText(p.OrderBy), NeededBy: dayText(p.NeededBy),
-		Stops: []stopJSON{}, Washes: []tripWashJSON{}, Changes: []changeJSON{},
+		Stops: []stopJSON{}, Washes: []tripWashJSON{}, Changes: []changeJSON{}, Orders: orders(p),
 		Carry: carryJSON{
 			Fills: p.Carry.Fills, Spare: p.Carry.Spare, Resin: number(p.Carry.Resin.CubicFeet()),
 			Low: number(p.Carry.Low.Pounds()), High: number(p.Carry.High.Pounds()), Times: p.Carry.Regens, Salt: number(p.Carry.Salt.Pounds()),

@@ -180,7 +180,7 @@ func (m Model) replan(t model.Trip) Model {
 	if !m.begun {
 		return m
 	}
-	p, err := m.memory.Make(trip.Input{Rig: m.rig, Places: m.places, Trip: t, Like: m.like, Past: m.log, Today: m.seenOn(), Coming: m.keeper.Washes()})
+	p, err := m.memory.Make(trip.Input{Rig: m.rig, Places: m.places, Trip: t, Like: m.like, Past: m.log, Today: m.seenOn(), Coming: m.keeper.Washes(), Ordered: true})
 	if m.planErr = err; err == nil {
 		m.plan = p
 	}

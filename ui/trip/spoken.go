@@ -56,7 +56,7 @@ func (m Model) told() []string {
 	if m.plan.Over {
 		lines = []string{m.now.Name + ". This trip is over: its last day was " + m.plan.Last.String() + "."}
 	}
-	lines = append(lines, m.answerTold()...)
+	lines = append(append(lines, m.answerTold()...), report.OneFills(m.plan)...)
 	for _, n := range m.plan.Notes {
 		lines = append(lines, n.Text(m.sys))
 	}
@@ -196,13 +196,17 @@ func (m Model) numbers() []talk.Number {
 			return cells.Wrap(cells.Safe(name+": "+value+". "+strings.Join(why, " ")), width)
 		}}
 	}
-	return append([]talk.Number{
+	all := []talk.Number{
 		said("chance that every wash ends on spec", report.Odds(p.AllOnSpec), chanceWords),
 		said("changes of resin", strings.TrimSuffix(changes, "."), "What is thrown out is the life left in the bed on that day, on average over the thousand ways."),
 		said("order by", order, report.TripOrder(p, m.sys), "Resin must be at hand by the first change, or by the first wash at risk where no change is to be; and by the first day where it is carried from the start. The lead time is taken off that day."),
 		said("to carry", strings.TrimSuffix(report.TripCarry(p, m.sys), "."), "One fill for each change; or one as a spare, where a wash is at risk and no change is to be."),
 		said("cost", strings.TrimSuffix(report.TripCost(p), "."), "Each wash uses up a share of the fill, by the price of that fill; what is to buy is the fills to carry."),
-	}, talk.Assumptions("", m.th, m.sys, p.Assumptions)...)
+	}
+	if lines := report.OneFills(p); len(lines) > 0 {
+		all = append(all, said("one fill, several washes", strings.TrimSuffix(strings.Join(lines, " "), "."), report.OrderWhy))
+	}
+	return append(all, talk.Assumptions("", m.th, m.sys, p.Assumptions)...)
 }
 
 var _ talk.Speaker = Model{}

@@ -153,6 +153,9 @@ const chanceWords = "One bed goes through all washes: a thousand ways in which i
 // whyLines lists what was stated or assumed, and how the answer is worked out.
 func (m Model) whyLines(width int) []string {
 	lines := cells.Wrap(chanceWords, width)
+	if len(m.plan.Orders) > 0 {
+		lines = append(append(lines, ""), cells.Wrap(report.OrderWhy, width)...)
+	}
 	lines = append(lines, "")
 	for _, a := range m.plan.Assumptions {
 		text := a.Name + ": " + report.Value(a, m.sys) + " (" + string(a.Source.Tag) + ": " + a.Source.Text + ")"

@@ -2,6 +2,7 @@ package trip
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"washeve/model"
@@ -169,11 +170,11 @@ func (m Model) statusLines(width int) []string {
 	if problem := m.problem(); text == "" && m.begun && problem != "" {
 		text, ink = problem, m.th.Doubt
 	}
-	if text == "" && len(m.plan.Notes) > 0 {
-		if ink = m.th.Muted; m.plan.Notes[0].Code == planner.PlannedBefore {
+	if notes := m.heeded(); text == "" && len(notes) > 0 {
+		if ink = m.th.Muted; m.toldBefore() {
 			ink = m.th.Doubt
 		}
-		return []string{ink.On(m.noteLine(width))}
+		return []string{ink.On(m.noteLine(notes, width))}
 	}
 	lines := cells.WrapMost(cells.Safe(text), width, mostStatus, m.th.Marks.More)
 	for i := range lines {
@@ -182,14 +183,37 @@ func (m Model) statusLines(width int) []string {
 	return lines
 }
 
+// toldBefore tells that a wash is planned with this bed before the trip, which comes before
+// all else that there is to heed.
+func (m *Model) toldBefore() bool {
+	return len(m.plan.Notes) > 0 && m.plan.Notes[0].Code == planner.PlannedBefore
+}
+
+// heeded are the notes of the trip, with the order of its washes where that is to be said
+// unasked: behind the washes before the trip, ahead of all others.
+func (m *Model) heeded() []string {
+	var notes []string
+	for _, n := range m.plan.Notes {
+		notes = append(notes, n.Text(m.sys))
+	}
+	order := report.OneFillBrief(m.plan)
+	if order == "" || !m.begun {
+		return notes
+	}
+	at := 0
+	for at < len(notes) && m.plan.Notes[at].Code == planner.PlannedBefore {
+		at++
+	}
+	return slices.Insert(notes, at, order)
+}
+
 // noteLine is the first note in one line, and how many more f shows.
-func (m Model) noteLine(width int) string {
+func (m Model) noteLine(notes []string, width int) string {
 	more := ""
-	if n := len(m.plan.Notes); n > 1 {
+	if n := len(notes); n > 1 {
 		more = fmt.Sprintf(" (and %d more: f)", n-1)
 	}
-	text := cells.Safe(m.plan.Notes[0].Text(m.sys))
-	return strings.Join(cells.Clauses(text, width-cells.Width(more), 1, m.th.Marks.More), "") + more
+	return strings.Join(cells.Clauses(cells.Safe(notes[0]), width-cells.Width(more), 1, m.th.Marks.More), "") + more
 }
 
 func (m Model) hints() []keys.Binding {
