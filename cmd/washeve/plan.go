@@ -2,6 +2,7 @@ package main
 
 import (
 	"fmt"
+	"strings"
 
 	"github.com/spf13/cobra"
 
@@ -9,6 +10,7 @@ import (
 	"washeve/model/store"
 	"washeve/model/store/fault"
 	"washeve/planner"
+	"washeve/planner/trip"
 	"washeve/ui/report"
 )
 
@@ -90,7 +92,9 @@ func (p *program) shortenedPlan(lib library, wash model.Wash) (planner.Plan, err
 	plan, err := b.plan(lib.Rig, lib.Places, wash)
 	if err == nil {
 		today := model.MomentOf(p.now()).Date()
-		plan.WarnOfOthers(lib.Rig, lib.Places, wash, lib.Planned(), b.past(lib.Rig, lib.Places), today)
+		past := b.past(lib.Rig, lib.Places)
+		warnOfOneFill(&plan, trip.BesideOf(lib.Rig, lib.Places, wash, lib.Planned(), past, today))
+		plan.WarnOfOthers(lib.Rig, lib.Places, wash, lib.Planned(), past, today)
 	}
 	if err != nil || plan.Verdict == planner.Lasts {
 		return plan, err
@@ -98,6 +102,22 @@ func (p *program) shortenedPlan(lib library, wash model.Wash) (planner.Plan, err
 	s, err := b.memory.Shorten(lib.Rig, lib.Places, wash)
 	plan.Shortage = &s
 	return plan, err
+}
+
+// oneFill is the code of the warning that says what one fill does of the washes that wait
+// for it, and in which order.
+const oneFill = "one-fill"
+
+// warnOfOneFill says that of a plan beside which others wait for the bed. Where one of them
+// lacks what a plan needs nothing is said: its own plan says what.
+func warnOfOneFill(plan *planner.Plan, beside trip.Beside) {
+	if len(beside.Washes) < 2 {
+		return
+	}
+	if p, err := beside.Plan(); err == nil && len(p.Orders) > 0 {
+		text := "The washes that wait for " + p.Bed + ": " + strings.Join(report.OneFills(p), " ")
+		plan.Warn(planner.Note{Code: oneFill, Format: strings.ReplaceAll(text, "%", "%%")})
+	}
 }
 
 // print makes the plan and prints it.

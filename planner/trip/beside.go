@@ -2,6 +2,7 @@ package trip
 
 import (
 	"cmp"
+	"reflect"
 	"slices"
 	"strconv"
 	"strings"
@@ -26,7 +27,7 @@ type Beside struct {
 	Washes []model.Wash
 }
 
-// BesideOf lists them.
+// BesideOf lists them. Among the others the wash itself may be.
 func BesideOf(rig model.Rig, places model.Places, wash model.Wash, others []model.Wash, past *planner.Past, today model.Date) Beside {
 	in := Input{Rig: rig}
 	b := Beside{Rig: rig, Places: places, Past: past, Today: today, Bed: in.bedOf(&wash)}
@@ -35,7 +36,7 @@ func BesideOf(rig model.Rig, places model.Places, wash model.Wash, others []mode
 	}
 	b.Washes = append(b.Washes, wash)
 	for i := range others {
-		if o := &others[i]; b.waits(o) && strings.EqualFold(in.bedOf(o), b.Bed) {
+		if o := &others[i]; b.waits(o) && !reflect.DeepEqual(*o, wash) && strings.EqualFold(in.bedOf(o), b.Bed) {
 			b.Washes = append(b.Washes, *o)
 		}
 	}
@@ -62,7 +63,14 @@ func begins(w *model.Wash) int {
 
 // Plan plans them as one trip from stop to stop, on which any of them could change places
 // with any other. Errors are those of [Make].
-func (b Beside) Plan() (Plan, error) { return Make(b.trip()) }
+func (b Beside) Plan() (Plan, error) {
+	in := b.trip()
+	p, err := Make(in)
+	for i := range p.Stops {
+		p.Stops[i].Name = in.Trip.Stops[p.Stops[i].Index].Place
+	}
+	return p, err
+}
 
 func (b *Beside) trip() Input {
 	in := Input{Rig: b.Rig, Places: b.Places, Past: b.Past, Today: b.Today, Ordered: true, Loose: true, Like: b.like}

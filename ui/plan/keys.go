@@ -27,6 +27,7 @@ const (
 	shortBed   keys.Action = "short bed"
 	washNow    keys.Action = "wash day"
 	trips      keys.Action = "trips"
+	oneFill    keys.Action = "one fill"
 	rigList    keys.Action = "rig"
 	full       keys.Action = "full"
 	units      keys.Action = "units"
@@ -148,6 +149,7 @@ func (m Model) seeKeys() []keys.Binding {
 		keys.New("See", shortBed, "S", "short bed", "S").Explained("who gets DI water when the bed is short, and every other way out, each with its numbers").Unless(m.noShare()),
 		keys.New("See", washNow, "W", "wash day", "W").Explained("do the wash: one step at a time, with valves, seconds and gallons; the log is written as it goes").Unless(m.noWashDay()),
 		keys.New("See", trips, "T", "trips", "T").Explained("does the resin last a whole trip: stops and washes by date, where to change it, when to order").Unless(m.noTrips()),
+		keys.New("See", oneFill, "O", "one fill", "O").Explained("the washes that are planned on this bed: does one fill do them all, and in which order").Unless(m.noOneFill()),
 		keys.New("See", rigList, "R", "rig and places", "R").Explained("everything you own and every place: add, copy, rename, take out"),
 		keys.New("See", full, "f", "the plan in full", "f").Unless(noPlan),
 		keys.New("See", units, "m", "US or metric units", "m"),

@@ -78,10 +78,11 @@ type Model struct {
 	now     work // what is in force
 	history history.Of[work]
 
-	plan    planner.Plan // of what is shown, or the last one that could be made
-	planned bool         // there is a plan
-	planErr error        // why there is none for what is shown
-	lag     entry.Lag    // of the log that the plan is by
+	plan    planner.Plan    // of what is shown, or the last one that could be made
+	planned bool            // there is a plan
+	planErr error           // why there is none for what is shown
+	beside  tripmath.Beside // the washes that wait for the bed, where there are others
+	lag     entry.Lag       // of the log that the plan is by
 	faults  map[ref]string
 	lacks   []ref // what the plan cannot do without
 	begins  bool  // no plan of this work has stood yet
@@ -184,28 +185,12 @@ func (m Model) replan(w work) Model {
 	m.planErr, m.faults, m.lacks, m.lag = err, w.faulty(), w.lacking(), m.book.Lags()
 	switch {
 	case err == nil:
-		m.warnOfOthers(&p, w)
+		m.lookAround(&p, w)
 		m.plan, m.planned = p, true
 	case len(m.lacks) > 0 && m.edit == nil && m.adding == nil:
 		m.plan, m.planned = planner.Plan{}, false
 	}
 	return m
-}
-
-// warnOfOthers puts into a plan what the other washes up to its day mean for it.
-func (m *Model) warnOfOthers(p *planner.Plan, w work) {
-	if len(w.others) == 0 || m.book.Clock == nil || w.example {
-		return
-	}
-	others := make([]model.Wash, len(w.others))
-	for i, o := range w.others {
-		others[i] = o.Wash
-	}
-	var past *planner.Past
-	if m.book.Past != nil {
-		past = m.book.Past(w.rig, w.places)
-	}
-	p.WarnOfOthers(w.rig, w.places, w.wash, others, past, model.MomentOf(m.book.Clock()).Date())
 }
 
 // step is the step that is open.

@@ -64,6 +64,7 @@ func (m Model) lineWords() []talk.Word {
 	}
 	return append(words,
 		talk.Word{Say: "full", Does: full, Lines: func() []string { return strings.Split(report.Told(m.plan, m.sys, talk.Unwrapped), "\n") }},
+		talk.Word{Say: "one fill", Does: oneFill, Lines: m.oneFillTold},
 		talk.Word{Say: "washes", Does: washes, Takes: "2", Like: "washes 2"},
 		talk.Word{Say: "new wash", Does: newWash, Takes: "Saturday wash", Like: "new wash Saturday wash"},
 		talk.Word{Say: "adopt", Does: adopt},

@@ -152,6 +152,8 @@ func (m Model) see(does keys.Action) (screen.Screen, tea.Cmd) {
 		return m, m.read("Where the numbers come from", m.whyLines)
 	case full:
 		return m, m.read("The plan in full", m.fullLines)
+	case oneFill:
+		return m, m.read("One fill, several washes", m.oneFillLines)
 	case dayStrip:
 		return m, m.openDay()
 	case sideBySide:

@@ -63,11 +63,10 @@ func (m *Model) washTold() (text string, ok bool) {
 	if o.New {
 		return o.Text + ": " + o.Note, ok
 	}
-	wash := m.now.wash
 	if i := m.now.othersAt(o.Pick); i >= 0 {
-		wash = m.now.others[i].Wash
+		return o.Text + ": " + m.washNote(m.now.others[i].Wash), ok
 	}
-	return o.Text + ": " + m.washNote(wash), ok
+	return o.Text + ": " + m.washNote(m.now.wash) + m.oneFillNamed(), ok
 }
 
 // othersAt finds a wash that is not in hand by its file; -1 where it is none of them.

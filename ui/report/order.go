@@ -52,8 +52,12 @@ func fillDoes(p trip.Plan, o trip.Order) string {
 	case planner.Tight:
 		return fmt.Sprintf("%s may do all %d washes: %s (%s). As they stand %s; %s is the first at risk.", head, n, Chance(all), Odds(all), sureOf(sure), turnName(p, o, o.Stated[sure].Wash))
 	}
-	return fmt.Sprintf("%s does not do all %d washes: %s (%s). As they stand it most likely does %s; %s is the first that it most likely does not.",
-		head, n, Chance(all), Odds(all), countOf(likely), turnName(p, o, o.Stated[likely].Wash))
+	will := "does not do"
+	if all >= some {
+		will = "will likely not do"
+	}
+	return fmt.Sprintf("%s %s all %d washes: %s (%s). As they stand it most likely does %s; %s is the first that it most likely does not.",
+		head, will, n, Chance(all), Odds(all), countOf(likely), turnName(p, o, o.Stated[likely].Wash))
 }
 
 func sureOf(n int) string {
@@ -99,10 +103,11 @@ func matters(o trip.Order) string {
 	return fmt.Sprintf("from the worst to the best it is %.1f of a wash on average.", o.Points())
 }
 
+// points are whole ones, so that none is rounded up to what would matter.
 func points(difference float64) string {
-	switch n := math.Round(100 * difference); n {
+	switch n := math.Floor(100*difference + 1e-9); n {
 	case 0:
-		return "less than one point"
+		return "under one point"
 	case 1:
 		return "1 point"
 	default:

@@ -24,10 +24,12 @@ func Verdict(v planner.Verdict) string {
 	return "The bed will not last"
 }
 
+// some of a chance is no flat no.
+const some = 0.1
+
 // Judged is the [Verdict] of a plan, or what puts it in doubt. Where nobody said how old the fill is, or was when the
 // log began, it says what the verdict then rests on.
 func Judged(p *planner.Plan) string {
-	const some = 0.1 // of a chance, which is no flat no
 	verdict := Verdict(p.Verdict)
 	if p.Verdict == planner.WillNotLast && p.Bed.ChanceLasts >= some {
 		verdict = "The bed will likely not last"
