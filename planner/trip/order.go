@@ -104,7 +104,7 @@ func (o *Order) worth() float64 {
 }
 
 // Any tells that the order does not matter: so little as no one would notice.
-func (o *Order) Any() bool { return o.Tried > 0 && o.Points() < o.worth() }
+func (o *Order) Any() bool { return o.Tried > 0 && o.Points() < o.worth() && !o.Advised() }
 
 // Advised tells that another order than the one that stands is worth the change.
 func (o *Order) Advised() bool { return o.Tried > 0 && o.Gains() >= o.worth() }

@@ -65,10 +65,10 @@ func (m Model) oneFillTold() []string {
 	return strings.Split(strings.TrimRight(report.BesideTold(p, m.sys, talk.Unwrapped), "\n"), "\n")
 }
 
-// oneFillNamed names the key to that, where there is something to say.
-func (m *Model) oneFillNamed() string {
+// oneFillNamed names the key to that, in a sentence; "" where there is nothing to say.
+func (m *Model) oneFillNamed(key string) string {
 	if m.noOneFill() != "" {
 		return ""
 	}
-	return fmt.Sprintf(". One fill for the %d that wait for %s: esc, then O", len(m.beside.Washes), m.beside.Bed)
+	return fmt.Sprintf("%s tells what one fill does of the %d on this bed.", m.th.Key(key, "one fill"), len(m.beside.Washes))
 }

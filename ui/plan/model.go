@@ -129,6 +129,9 @@ func New(o Options) Model {
 		m = m.say("In hand: " + o.InHand + ", " + called(&o.Wash) + ". " + m.th.Key("L", "washes") + " lists " + othersWords(n) + ".")
 	}
 	m = m.replan(m.now)
+	if told := m.oneFillNamed("O"); told != "" && o.InHand != "" && o.Notice == "" {
+		m = m.say(m.status + " " + told)
+	}
 	m.begins = len(m.lacks) > 0
 	return m.toFirst()
 }

@@ -50,7 +50,7 @@ func (m Model) openWashes() Model {
 	}
 	p := form.Open("Washes; 1 is in hand", append(options, form.Option{Text: "new wash", Note: "like the one in hand", New: true}), "")
 	m.picker, m.editAt = &p, ref{section: aWash}
-	return m
+	return m.say(m.oneFillNamed("esc, then O"))
 }
 
 // washTold tells the wash under the hand whole, where the list is of washes: it has room
@@ -66,7 +66,7 @@ func (m *Model) washTold() (text string, ok bool) {
 	if i := m.now.othersAt(o.Pick); i >= 0 {
 		return o.Text + ": " + m.washNote(m.now.others[i].Wash), ok
 	}
-	return o.Text + ": " + m.washNote(m.now.wash) + m.oneFillNamed(), ok
+	return o.Text + ": " + m.washNote(m.now.wash), ok
 }
 
 // othersAt finds a wash that is not in hand by its file; -1 where it is none of them.

@@ -29,7 +29,7 @@ func (w *page) beside(p trip.Plan, sys quantity.System) string {
 			w.table("In the best order", besideTable(p, o.Best, sys, w.plain))
 		}
 	}
-	w.prose("The columns", "DI: with the flush. all so far: the chance that this wash and those before it end within their limits.")
+	w.prose("The columns", "DI: with the flush, which each wash counts for itself. all so far: the chance that this wash and those before it end within their limits.")
 	w.prose("How", OrderWhy)
 	return w.String()
 }
