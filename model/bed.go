@@ -92,6 +92,7 @@ func (b *Bed) Fields() []Field {
 		measure("gallons_so_far", "gallons so far", "DI water this fill has given; 0 gal when freshly filled", "300 gal", "0 gal", "1000000 gal", &b.SoFar),
 		measure("diameter", "tank diameter", "inside diameter of the tank", "8 in", "2 in", "36 in", &b.Diameter),
 		choice("resin_state", "resin", "new resin, or resin that a plant has regenerated", []ResinState{NewResin, RegeneratedResin}, &b.State),
+		field("price", "price of a fill", "what a fill of resin costs you", "$185", &b.Price, quantity.ParseMoney, quantity.Money.String),
 	}, b.capacityFields(), b.limitFields(), b.ageFields())
 }
 
@@ -125,7 +126,6 @@ func (b *Bed) ageFields() []Field {
 		reading("last_reading", "last outlet reading", "reading after the bed", 5000, &b.LastReading),
 		measure("last_reading_flow", "at a flow of", "flow at which that reading was taken", "1.4 gpm", "0.05 gpm", "100 gpm", &b.LastFlow),
 		choice("last_reading_flushed", "was it flushed", "yes where the standing water was run out first; a first cup after standing is not believed", []Answer{Yes, No}, &b.Flushed),
-		field("price", "price of a fill", "what a fill of resin costs you", "$185", &b.Price, quantity.ParseMoney, quantity.Money.String),
 	}
 }
 
