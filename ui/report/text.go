@@ -181,27 +181,3 @@ func paragraph(head, row []string) string {
 	}
 	return strings.Join(parts, ", ")
 }
-
-// Columns lays a table out, its heading first. All lines are equally wide.
-func Columns(t Table) []string {
-	widths := make([]int, len(t.Head))
-	all := append([][]string{t.Head}, t.Rows...)
-	for _, row := range all {
-		for i, cell := range row {
-			widths[i] = max(widths[i], cells.Width(cells.Safe(cell)))
-		}
-	}
-	lines := make([]string, len(all))
-	for y, row := range all {
-		parts := make([]string, len(row))
-		for i, cell := range row {
-			if t.Numeric[i] {
-				parts[i] = cells.Right(cells.Safe(cell), widths[i])
-			} else {
-				parts[i] = cells.Fit(cells.Safe(cell), widths[i])
-			}
-		}
-		lines[y] = strings.Join(parts, "  ")
-	}
-	return lines
-}

@@ -116,7 +116,7 @@ func (m Model) says() string {
 
 // faceLines is the table of faces, the hand beside one.
 func (m Model) faceLines(width int) []string {
-	lines := report.Columns(report.ShareTable(&m.share, m.sys))
+	lines := report.ColumnsWithin(report.ShareTable(&m.share, m.sys), width-2)
 	for i, line := range lines {
 		ink, mark := m.th.Muted, " "
 		if i > 0 {
@@ -135,7 +135,7 @@ func (m Model) wayLines(width, perWay int) []string {
 	if len(m.ways) == 0 {
 		return []string{m.th.Muted.On("  The other ways out are being worked out" + m.th.Marks.More)}
 	}
-	table := report.Columns(report.WaysTable(m.ways, m.sys))
+	table := report.ColumnsWithin(report.WaysTable(m.ways, m.sys), width-2)
 	lines := []string{m.th.Muted.On(cells.Clip("  "+table[0], width, m.th.Marks.More))}
 	next := 1
 	for i, w := range m.ways {
@@ -146,14 +146,14 @@ func (m Model) wayLines(width, perWay int) []string {
 		if m.hand == len(m.share.Faces)+i {
 			mark, ink = m.th.Marks.Here, m.th.Accent
 		}
-		text := w.Name + ": " + report.WaySays(w, m.sys)
+		text := m.inOne(w.Name+": "+report.WaySays(w, m.sys), width-2)
 		switch {
 		case w.Not.Code == "":
-			text, next = table[next], next+1
+			text, next = cells.Clip(table[next], width-2, m.th.Marks.More), next+1
 		case perWay > 1:
 			text = w.Name
 		}
-		lines = append(lines, ink.On(mark+" "+m.inOne(text, width-2)))
+		lines = append(lines, ink.On(mark+" "+text))
 		if perWay > 1 {
 			lines = append(lines, m.secondLine(w, width))
 		}
@@ -179,13 +179,27 @@ func (m Model) detailLines(at layout.Rect) []string {
 		text = report.Turning(f, &m.share, m.sys)
 	}
 	if w, ok := m.way(); ok {
-		text = w.Name + ": " + report.WaySays(w, m.sys)
+		text = w.Name + ": " + m.figures(w, at.W) + report.WaySays(w, m.sys)
 	}
 	lines := m.wrap(m.th.Text, text, at.W, at.H)
 	if len(lines) < at.H {
 		lines = append([]string{""}, lines...) // apart from the ways
 	}
 	return lines
+}
+
+// figures are the numbers of a way by their names, where its line has no room for them.
+func (m Model) figures(w planner.WayOut, width int) string {
+	table := report.WaysTable(m.ways, m.sys)
+	if w.Not.Code != "" || cells.Width(report.ColumnsWithin(table, width-2)[0]) <= width-2 {
+		return ""
+	}
+	for _, row := range table.Rows {
+		if row[0] == w.Name {
+			return named(table.Head, row) + ". "
+		}
+	}
+	return ""
 }
 
 func (m Model) wrap(ink theme.Ink, text string, width, most int) []string {
