@@ -56,6 +56,6 @@ func TestATripUndoneLaterFollowsNames(t *testing.T) {
 	assert.NotEqual(t, strings.ReplaceAll(before, "Fernwater", "Dock"), kept(t, dir)["trips/example.toml"], "a wash is a day later")
 	dir = mine(t)
 	said := saidIn(t, dir, "trip", "later 3", "back", "rig", "rename Fernwater to Dock", "back", "back", "trip", "undo")
-	assert.Contains(t, said, "Undone: the ")
+	assert.Contains(t, said, "Undone: \"date\" of the wash of ")
 	assert.Equal(t, strings.ReplaceAll(before, `"Fernwater"`, `"Dock"`), kept(t, dir)["trips/example.toml"])
 }

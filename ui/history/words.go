@@ -16,43 +16,95 @@ type Part struct {
 
 // UndoneWords say what an undo took back; now and back are what it went between.
 func UndoneWords(now, back []Part) string {
-	if what := difference(now, back, " again"); what != "" {
-		return "Undone: " + what + "."
-	}
-	return "Undone."
+	return sentence("Undone", difference(now, back, goingBack{" again", ", as before"}))
 }
 
 // RedoneWords say what was done again; now and next are what that went between.
 func RedoneWords(now, next []Part) string {
-	if what := difference(now, next, ""); what != "" {
-		return "Done again: " + what + "."
-	}
-	return "Done again."
+	return sentence("Done again", difference(now, next, goingBack{}))
 }
 
-// difference is what differs first, and how many lines more do: an item that came or
-// went, else a line with its value in to and what is said of such a value.
-func difference(from, to []Part, ofValue string) string {
+func sentence(head, what string) string {
+	if what == "" {
+		return head + "."
+	}
+	return head + ": " + what + "."
+}
+
+// goingBack is what is said of what is as it was: of a value, and of none.
+type goingBack struct{ value, none string }
+
+// oneLine is how much is told of two changes without counting them.
+const oneLine = 70
+
+// difference is what differs: an item that came or went, else the first line that changed, and
+// of others as much as there is room for.
+func difference(from, to []Part, b goingBack) string {
 	was, is := byKind(from), byKind(to)
 	for _, p := range append(from[:len(from):len(from)], to...) {
 		if one := cameOrWent(was[p.Kind], is[p.Kind]); one != "" {
 			return one
 		}
 	}
-	what, more := "", -1
-	for _, p := range lines(from) {
-		text, differs := p.in(is)
-		if !differs {
-			continue
-		}
-		if more++; more == 0 {
-			what = text + ofValue
+	var changed []change
+	for _, l := range lines(from) {
+		if c, differs := l.in(is); differs {
+			changed = append(changed, c)
 		}
 	}
-	if more > 0 {
-		what += fmt.Sprintf(", and %d more", more)
+	if len(changed) == 0 {
+		return ""
 	}
-	return what
+	return changed[0].words(b) + others(changed, b)
+}
+
+// others tells of what changed beside the first of it.
+func others(changed []change, b goingBack) string {
+	first, rest := changed[0], changed[1:]
+	if len(rest) == 0 {
+		return ""
+	}
+	ofIt, naming := true, true
+	for _, c := range rest {
+		ofIt = ofIt && c.part == first.part
+		naming = naming && c.to.Refers != ""
+	}
+	if first.renames() && naming {
+		return ", also in the " + counted(len(rest), "line that names", "lines that name") + " it"
+	}
+	if both := "; " + rest[0].words(b); len(rest) == 1 && len(first.words(b)+both) <= oneLine {
+		return both
+	}
+	if ofIt {
+		return "; " + counted(len(rest), "more line of it", "more lines of it") + " changed"
+	}
+	return "; " + counted(len(rest), "other line", "other lines") + " changed"
+}
+
+func counted(n int, one, many string) string {
+	if n == 1 {
+		return "1 " + one
+	}
+	return fmt.Sprintf("%d %s", n, many)
+}
+
+// change is a line that is something else now.
+type change struct {
+	part Part
+	to   model.Field
+}
+
+func (c change) renames() bool { return c.to.Key == "name" && c.to.Given() }
+
+// words say what the line is, by the label that the screens have for it.
+func (c change) words(b goingBack) string {
+	switch {
+	case c.renames():
+		return c.part.Name + " is called " + c.to.Text() + b.value
+	case !c.to.Given():
+		return fmt.Sprintf("%q of %s is not stated", c.to.Label, c.part.Name) + b.none
+	}
+	return fmt.Sprintf("%q of %s is %s", c.to.Label, c.part.Name, c.to.Brief()) + b.value
 }
 
 func byKind(parts []Part) map[string][]Part {
@@ -106,22 +158,17 @@ func lines(parts []Part) []line {
 	return append(names, others...)
 }
 
-// in says what a line is in other parts, and whether it differs there.
-func (l line) in(kinds map[string][]Part) (words string, differs bool) {
+// in is what a line is in other parts, and whether it differs there.
+func (l line) in(kinds map[string][]Part) (c change, differs bool) {
 	if l.index >= len(kinds[l.part.Kind]) {
-		return "", false
+		return change{}, false
 	}
 	for _, f := range kinds[l.part.Kind][l.index].Item.Fields() {
-		if f.Key != l.field.Key || f.Exact() == l.field.Exact() {
-			continue
+		if f.Key == l.field.Key && f.Exact() != l.field.Exact() {
+			return change{l.part, f}, true
 		}
-		text := f.Brief()
-		if !f.Given() {
-			text = "not stated"
-		}
-		return fmt.Sprintf("the %s of %s, %s", f.Label, l.part.Name, text), true
 	}
-	return "", false
+	return change{}, false
 }
 
 // PartsOf lists the nouns of a stock, what is owned first.
@@ -135,7 +182,7 @@ func PartsOf(s stock.Stock) []Part {
 	for i := range s.Rig.Vehicles {
 		v := &s.Rig.Vehicles[i]
 		for j := range v.Faces {
-			parts = append(parts, Part{"face of " + v.Name, "the " + string(v.Faces[j].Side) + " of " + v.Name, &v.Faces[j]})
+			parts = append(parts, Part{fmt.Sprintf("face of vehicle %d", i), "the " + string(v.Faces[j].Side) + " of " + v.Name, &v.Faces[j]})
 		}
 	}
 	parts = append(parts, Part{"defaults", "the defaults", &s.Rig.Defaults})

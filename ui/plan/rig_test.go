@@ -162,7 +162,7 @@ func TestTheRigUndoesWhatThePlanEdited(t *testing.T) {
 	require.Contains(t, p.Seen(), "2026-07-01")
 	page := p.Send(hands.Key("R")).(screen.Go).To
 	page, _ = page.Update(hands.Key("u"))
-	assert.Contains(t, page.View(layout.Least()), "Undone: the date of the wash, ")
+	assert.Contains(t, page.View(layout.Least()), "Undone: \"date\" of the wash is ")
 	_, cmd := page.Update(hands.Key("R"))
 	p.Send(cmd().(screen.Back).With)
 	assert.NotContains(t, p.Seen(), "2026-07-01")

@@ -8,7 +8,6 @@ import (
 	"washeve/model/quantity"
 	"washeve/planner"
 	"washeve/planner/split"
-	"washeve/ui/history"
 	"washeve/ui/report"
 )
 
@@ -112,18 +111,4 @@ func (m Model) surer(by int) Model {
 		}
 	}
 	return m
-}
-
-func (m Model) undone() Model {
-	w, past := m.history.Undone(m.now)
-	m.history = past
-	words := history.UndoneWords(history.PartsOfWash(&m.now), history.PartsOfWash(&w))
-	return m.settle(w).say(words)
-}
-
-func (m Model) redone() Model {
-	w, past := m.history.Redone(m.now)
-	m.history = past
-	words := history.RedoneWords(history.PartsOfWash(&m.now), history.PartsOfWash(&w))
-	return m.settle(w).say(words)
 }

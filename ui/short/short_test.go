@@ -116,6 +116,21 @@ func TestTakeAWay(t *testing.T) {
 	assert.Contains(t, p.Seen(), "Not now: ")
 }
 
+// Undo and redo say which faces they pin, which they free, and with what confidence the water
+// is shared out again.
+func TestUndoSaysWhichPinItTookBack(t *testing.T) {
+	p := play(t, ours(), "")
+	on(p, model.Left).Keys("o i")
+	assert.Contains(t, p.Keys("u").Seen(), "Undone: left pinned out again.")
+	assert.Contains(t, p.Keys("u").Seen(), "Undone: left free again.")
+	assert.Contains(t, p.Keys("r").Seen(), "Done again: left pinned out.")
+	on(p, model.Rear).Keys("i")
+	on(p, model.Front).Keys("i x u")
+	assert.Contains(t, p.Seen(), "Undone: front, rear pinned in, left pinned out again.")
+	assert.Contains(t, p.Keys("- u").Seen(), "Undone: shared out with 90 % confidence again.")
+	assert.Contains(t, p.Keys("r").Seen(), "Done again: shared out with 80 % confidence.")
+}
+
 func TestBackKeepsThePins(t *testing.T) {
 	p := play(t, ours(), "")
 	assert.Nil(t, p.Send(hands.Key("esc")).(screen.Back).With)
