@@ -76,13 +76,16 @@ func (b *tripBook) Left() (trip.Left, bool)        { return trip.Left{}, false }
 func (b *tripBook) Leave(trip.Left)                {}
 
 // wholePage is the program with all that its screens need.
-func wholePage() tea.Model {
+func wholePage() tea.Model { return wholeKept(&full{}) }
+
+// wholeKept is the same with somebody to keep its work.
+func wholeKept(keeper plan.Keeper) tea.Model {
 	rig, places, wash := sample.Day()
 	memory, log := &planner.Memory{}, &logbook{}
 	th := theme.New(theme.Options{Plain: true})
 	day := time.Date(2026, 5, 15, 20, 0, 0, 0, time.UTC)
 	return NewApp(th, plan.New(plan.Options{
-		Rig: rig, Places: places, Wash: wash, Keeper: &full{}, Theme: th, Make: memory.Make, Sharing: memory.Sharing,
+		Rig: rig, Places: places, Wash: wash, Keeper: keeper, Theme: th, Make: memory.Make, Sharing: memory.Sharing,
 		Means: washday.Means{Instant: func() model.Instant { return model.Instant{Wall: day.AddDate(0, 0, 1)} }, Left: func() (model.Underway, bool, error) { return model.Underway{}, false, nil }},
 		Trips: &tripBook{},
 		Book: entry.Book{

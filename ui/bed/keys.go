@@ -26,7 +26,6 @@ const (
 	undo    keys.Action = "undo"
 	explain keys.Action = "evidence"
 	why     keys.Action = "why"
-	units   keys.Action = "units"
 
 	accept  keys.Action = "accept"
 	abandon keys.Action = "abandon"
@@ -75,7 +74,7 @@ func (m Model) addKeys() []keys.Binding {
 		keys.New("Log", newOne, "n", "any entry", "n").Explained("add an entry of any kind, of any day"),
 		keys.New("Log", undo, "u", "undo", "u", "ctrl+z").Explained("strike out what was written last since the program began; it asks first").Unless(nothingDone),
 		keys.New("See", why, "y", "where from", "y").Explained("where each number comes from").Unless(nothing),
-		keys.New("See", units, "m", "units", "m").Explained("US or metric units"),
+		keys.UnitsKey(),
 	}
 }
 

@@ -4,6 +4,7 @@ import (
 	tea "github.com/charmbracelet/bubbletea"
 
 	"washeve/model"
+	"washeve/model/quantity"
 	"washeve/ui/entry"
 	"washeve/ui/form"
 	"washeve/ui/keeping"
@@ -20,6 +21,8 @@ func (m Model) Update(msg tea.Msg) (screen.Screen, tea.Cmd) {
 	case tea.WindowSizeMsg:
 		m.size = layout.SizeOf(msg)
 		return m, nil
+	case screen.InUnits:
+		return m.inUnits(msg.Units), nil
 	case tea.MouseMsg:
 		return m.mouse(msg), nil
 	case tea.KeyMsg:
@@ -119,11 +122,17 @@ func (m Model) see(does keys.Action) (screen.Screen, tea.Cmd) {
 		return m, m.read("What the readings say", m.evidence)
 	case why:
 		return m, m.read("Where the numbers come from", m.whyLines)
-	case units:
-		m.sys = m.sys.Other()
-		m.o.Units = m.sys
+	case keys.Units:
+		m = m.inUnits(m.sys.Other())
+		return m.say("Shown in " + m.sys.Words() + "."), screen.ShowIn(m.sys)
 	}
 	return m, nil
+}
+
+// inUnits is the screen, and what is opened from it, in some units.
+func (m Model) inUnits(sys quantity.System) Model {
+	m.sys, m.o.Units = sys, sys
+	return m
 }
 
 func (m Model) read(title string, lines reader.Lines) tea.Cmd {

@@ -15,7 +15,6 @@ const (
 	more     keys.Action = "more"
 	less     keys.Action = "less"
 	why      keys.Action = "why"
-	units    keys.Action = "units"
 	back     keys.Action = "back"
 	take     keys.Action = "take it"
 	leaveOut keys.Action = "leave it"
@@ -79,7 +78,7 @@ func (m Model) wayKeys() []keys.Binding {
 		keys.New("Way", why, "y", "where from", "y").Explained("where each number of the way under the hand comes from"),
 		keys.New("Way", more, "+", "more", "+", "=").Explained("more of what the way hangs on: ions held back, drip, target").Unless(noKnob + atMost),
 		keys.New("Way", less, "-", "less", "-", "_").Explained("less of what the way hangs on").Unless(noKnob + atLeast),
-		keys.New("See", units, "m", "US or metric units", "m"),
+		keys.UnitsKey(),
 		keys.New("See", back, "esc", "back", "esc", "backspace").Explained("back to the plan or the trip, which stays as it is"),
 	}
 }

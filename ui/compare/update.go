@@ -17,6 +17,9 @@ func (m Model) Update(msg tea.Msg) (screen.Screen, tea.Cmd) {
 	case tea.WindowSizeMsg:
 		m.size = layout.SizeOf(msg)
 		return m.to(m.hand), nil
+	case screen.InUnits:
+		m.sys = msg.Units
+		return m, nil
 	case tea.MouseMsg:
 		return m.mouse(msg), nil
 	case entry.Learned:
@@ -49,6 +52,9 @@ func (m Model) key(msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 	case take:
 		m.ask = false
 		return m, m.done()
+	case keys.Units:
+		m.sys = m.sys.Other()
+		return m.say("Shown in " + m.sys.Words() + "."), screen.ShowIn(m.sys)
 	}
 	return m.act(b.Does), nil
 }
@@ -72,8 +78,6 @@ func (m Model) act(does keys.Action) Model {
 		return m.turn(1)
 	case less:
 		return m.turn(-1)
-	case units:
-		return m.otherUnits()
 	case leaveOut:
 		m.ask = false
 		return m.warn("Left as it was.")
@@ -117,11 +121,6 @@ func (m Model) done() tea.Cmd {
 func (m Model) turn(by int) Model {
 	m.turned = m.turned.Turned(m.way(), by)
 	return m.compare()
-}
-
-func (m Model) otherUnits() Model {
-	m.sys = m.sys.Other()
-	return m.say("Shown in " + m.sys.Words() + ".")
 }
 
 // mouse puts the hand where it clicks, and moves it by the wheel.

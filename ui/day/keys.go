@@ -58,6 +58,7 @@ func (m Model) keepKeys() []keys.Binding {
 	return []keys.Binding{
 		m.history.UndoKey("Day"),
 		m.history.RedoKey("Day"),
+		keys.UnitsKey(),
 		keys.New("Day", back, "esc", "back", "esc", "backspace").Explained("back to the plan with this start and heading; there " + m.th.Key("u", "undo") + " undoes both"),
 	}
 }

@@ -19,6 +19,9 @@ func (m Model) Update(msg tea.Msg) (screen.Screen, tea.Cmd) {
 	case tea.WindowSizeMsg:
 		m.size = layout.SizeOf(msg)
 		return m, nil
+	case screen.InUnits:
+		m.sys = msg.Units
+		return m, nil
 	case tea.MouseMsg:
 		return m.mouse(msg), nil
 	case entry.Learned:
@@ -40,6 +43,9 @@ func (m Model) key(msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 		return m.warn(b.NotNow()), nil
 	case b.Does == back:
 		return m, m.back()
+	case b.Does == keys.Units:
+		m.sys = m.sys.Other()
+		return m.say("Shown in " + m.sys.Words() + "."), screen.ShowIn(m.sys)
 	}
 	return m.say("").act(b.Does), nil
 }

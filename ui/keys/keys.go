@@ -42,6 +42,14 @@ func (b Binding) Unless(why string) Binding {
 	return b
 }
 
+// Units is what the key does that turns all screens to US or to metric units.
+const Units Action = "units"
+
+// UnitsKey is that key, the same on every screen.
+func UnitsKey() Binding {
+	return New("See", Units, "m", "units", "m").Explained("US or metric units, on all screens from now on")
+}
+
 // Find gives the binding that a key press means.
 func Find(all []Binding, msg tea.KeyMsg) (Binding, bool) {
 	for _, b := range all {

@@ -37,5 +37,6 @@ func (m Model) tookWay(way ways.Way) Model {
 		filled = " The tank counts as freshly filled: put its resin in, and write that down (" + m.th.Key("B, c", "bed, resin") + ")."
 	}
 	w.rig, w.places, w.wash = way.Case.Rig, way.Case.Places, way.Case.Wash
+	w.rig.Defaults.Units = m.now.rig.Defaults.Units // which may have been turned meanwhile
 	return m.commit(w.clone()).done("The plan is now: " + way.Name + ". " + m.th.Key("u", "undo") + " takes it back." + filled)
 }

@@ -30,7 +30,6 @@ const (
 	oneFill    keys.Action = "one fill"
 	rigList    keys.Action = "rig"
 	full       keys.Action = "full"
-	units      keys.Action = "units"
 	adopt      keys.Action = "adopt"
 	fresh      keys.Action = "fresh"
 	saveAgain  keys.Action = "save again"
@@ -152,7 +151,7 @@ func (m Model) seeKeys() []keys.Binding {
 		keys.New("See", oneFill, "O", "one fill", "O").Explained("the washes that are planned on this bed: does one fill do them all, and in which order").Unless(m.noOneFill()),
 		keys.New("See", rigList, "R", "rig and places", "R").Explained("everything you own and every place: add, copy, rename, take out"),
 		keys.New("See", full, "f", "the plan in full", "f").Unless(noPlan),
-		keys.New("See", units, "m", "US or metric units", "m"),
+		keys.UnitsKey(),
 		keys.New("Keep", adopt, "a", "make the example yours", "a").Unless(notExample),
 		keys.New("Keep", fresh, "e", "start your own, empty", "e").Unless(notExample),
 		keys.New("Keep", saveAgain, "s", "save again", "s").Explained("try again to write what could not be written").Unless(saved),

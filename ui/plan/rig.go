@@ -31,7 +31,7 @@ func (m Model) openRig(at rig.Spot) tea.Cmd {
 	}
 	o := rig.Options{
 		Stock: m.now.stock(), Example: m.now.example, Changed: m.changed, Save: m.keep, History: history.Map(m.history, work.version),
-		Make: memory.Make, Past: memory.Past, Theme: m.th, Units: m.sys, Size: m.size, At: at, Currency: m.currency,
+		Make: memory.Make, Past: memory.Past, Theme: m.th, Units: m.sys, Unsaid: m.unsaid, Size: m.size, At: at, Currency: m.currency,
 	}
 	if m.book.Logger != nil {
 		o.Log = m.book.Logger.Log
@@ -55,6 +55,7 @@ func workOf(v rig.Version) work {
 func (m Model) tookRig(d rig.Done) (screen.Screen, tea.Cmd) {
 	m.history = history.Map(d.History, workOf)
 	m = m.settle(workOf(d.Version))
+	m.sys = d.Units
 	if !d.Adopt {
 		return m, nil
 	}

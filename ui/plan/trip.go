@@ -38,5 +38,6 @@ func (m Model) openTrip() tea.Cmd {
 func (m Model) rigged(msg trip.Rigged) Model {
 	w := m.now.clone()
 	w.rig = msg.Rig
+	w.rig.Defaults.Units = m.now.rig.Defaults.Units // which may have been turned meanwhile
 	return m.commit(w.clone()).done("In the rig now, for the trip: " + msg.What + ". " + m.th.Key("u", "undo") + " takes it out.")
 }

@@ -1,8 +1,12 @@
 package plan
 
 import (
+	tea "github.com/charmbracelet/bubbletea"
+
 	"washeve/model"
 	"washeve/model/quantity"
+	"washeve/ui/keeping"
+	"washeve/ui/screen"
 )
 
 // otherUnits shows everything in the other units, and has a rig of one's own say so from
@@ -19,6 +23,21 @@ func (m Model) otherUnits() Model {
 		return m.say("Shown in " + other.Words() + ", as your rig says.")
 	}
 	return m.commit(w).done("Shown in " + other.Words() + " from now on.")
+}
+
+// inUnits follows another screen to its units, as if they were turned here. What the plan
+// says stays; that the rig could not be saved is told on the other screen.
+func (m Model) inUnits(sys quantity.System) (screen.Screen, tea.Cmd) {
+	if sys == m.sys {
+		return m, nil
+	}
+	status, alarm := m.status, m.alarm
+	if m = m.otherUnits(); m.unsaved == nil || m.now.example {
+		m.status, m.alarm = status, alarm
+		return m, nil
+	}
+	why := "Shown in " + sys.Words() + " till the program ends. " + keeping.NotSaved(m.unsaved, m.th)
+	return m, func() tea.Msg { return screen.Said{Text: why, Alarm: true} }
 }
 
 // keepsUnits has a work that the example was left for state the units that the example was

@@ -24,6 +24,8 @@ func (m Model) Update(msg tea.Msg) (screen.Screen, tea.Cmd) {
 	case tea.WindowSizeMsg:
 		m.size = layout.SizeOf(msg)
 		return m, nil
+	case screen.InUnits:
+		return m.inUnits(msg.Units)
 	case tea.MouseMsg:
 		return m.mouse(msg), nil
 	case tea.KeyMsg:
@@ -168,7 +170,7 @@ func (m Model) see(does keys.Action) (screen.Screen, tea.Cmd) {
 		return m, m.openShort()
 	case trips:
 		return m, m.openTrip()
-	case units:
+	case keys.Units:
 		return m.otherUnits(), nil
 	case adopt:
 		return m.adopt(), nil

@@ -15,7 +15,6 @@ const (
 	overtype keys.Action = "overtype"
 	read     keys.Action = "reading"
 	why      keys.Action = "why"
-	units    keys.Action = "units"
 	accept   keys.Action = "accept"
 	abandon  keys.Action = "abandon"
 )
@@ -84,7 +83,7 @@ func (m Model) pageKeys() []keys.Binding {
 		keys.New("Steps", down, "down", "down", "down", "j").Unless(noDown),
 		keys.New("Steps", up, "up", "up", "up", "k").Unless(noUp),
 		keys.New("See", why, "y", "where from", "y").Explained("where each number comes from"),
-		keys.New("See", units, "m", "units", "m").Explained("US or metric units"))
+		keys.UnitsKey())
 }
 
 // cannotMove says why the hand cannot go up or down.

@@ -22,6 +22,8 @@ func (m Model) Update(msg tea.Msg) (screen.Screen, tea.Cmd) {
 		return m, nil
 	case entry.Learned:
 		return m.looked().retold(), nil
+	case screen.InUnits:
+		return m.inUnits(msg.Units), nil
 	case tea.MouseMsg:
 		return m.mouse(msg), nil
 	case tea.KeyMsg:
@@ -86,12 +88,17 @@ func (m Model) act(does keys.Action, msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 	case why:
 		page := reader.New(m.th, "Where the numbers come from", m.size, m.whyLines)
 		return m, func() tea.Msg { return screen.Go{To: page} }
-	case units:
-		m.sys = m.sys.Other()
-		m.o.Units, m.fill = m.sys, m.fill.In(m.sys)
-		return m, nil
+	case keys.Units:
+		m = m.inUnits(m.sys.Other())
+		return m.say("Shown in " + m.sys.Words() + "."), screen.ShowIn(m.sys)
 	}
 	return m.leave()
+}
+
+// inUnits is the screen, and what is stated on it, in some units.
+func (m Model) inUnits(sys quantity.System) Model {
+	m.sys, m.o.Units, m.fill = sys, sys, m.fill.In(sys)
+	return m
 }
 
 // leave returns to the bed, which takes up what was written.

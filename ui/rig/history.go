@@ -18,6 +18,7 @@ func (m Model) commit(s stock.Stock) Model {
 }
 
 func (m Model) settle(s stock.Stock) Model {
+	m = m.inUnitsOf(s)
 	m.now, m.changed = s, true
 	return m.looked().kept()
 }

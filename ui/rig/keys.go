@@ -27,7 +27,6 @@ const (
 	dropItem   keys.Action = "take out"
 	newFace    keys.Action = "face"
 	useIt      keys.Action = "use"
-	units      keys.Action = "units"
 	adopt      keys.Action = "adopt"
 	saveAgain  keys.Action = "save again"
 )
@@ -146,7 +145,7 @@ func (m Model) keepKeys() []keys.Binding {
 		keys.New("Keep", saveAgain, "s", "save again", "s").Explained("try again to write what could not be written").Unless(saved),
 		keeping.AnewKey("Keep", m.example, m.th),
 		keys.New("Keep", adopt, "a", "make the example yours", "a").Unless(notExample),
-		keys.New("Keep", units, "m", "US or metric units", "m"),
+		keys.UnitsKey(),
 	}
 }
 

@@ -32,8 +32,9 @@ type Options struct {
 	Log   func() model.Log // nil where there is none
 	Past  *planner.Past    // what the log says of the beds; nil where it says nothing
 	Theme theme.Theme
-	Units quantity.System
-	Size  layout.Size
+	// Units are shown; Unsaid are those that are where the rig states none.
+	Units, Unsaid quantity.System
+	Size          layout.Size
 	// Currency is offered to a bare price where the rig states none; "" for no offer.
 	Currency string
 	At       Spot // what is chosen first; the zero value is the first item
@@ -49,7 +50,8 @@ type Version struct {
 type Done struct {
 	Version
 	History history.Of[Version]
-	Adopt   bool // make the example the person's own, and come back to At
+	Units   quantity.System // that are shown by now
+	Adopt   bool            // make the example the person's own, and come back to At
 	At      Spot
 }
 
@@ -62,13 +64,15 @@ type Spot struct {
 
 // Model is the screen as it stands.
 type Model struct {
-	th   theme.Theme
-	sys  quantity.System
-	size layout.Size
-	save func(stock.Stock) error
-	make func(model.Rig, model.Places, model.Wash) (planner.Plan, error)
-	log  func() model.Log
-	past *planner.Past
+	th  theme.Theme
+	sys quantity.System
+	// opened are the units as the screen was opened, unsaid those of a rig that states none.
+	opened, unsaid quantity.System
+	size           layout.Size
+	save           func(stock.Stock) error
+	make           func(model.Rig, model.Places, model.Wash) (planner.Plan, error)
+	log            func() model.Log
+	past           *planner.Past
 
 	currency string // offered to a price where the rig states none
 	example  bool
@@ -124,7 +128,7 @@ type place struct {
 // New makes the screen.
 func New(o Options) Model {
 	m := Model{
-		th: o.Theme, sys: o.Units, size: o.Size, save: o.Save, make: o.Make, log: o.Log, past: o.Past,
+		th: o.Theme, sys: o.Units, opened: o.Units, unsaid: o.Unsaid, size: o.Size, save: o.Save, make: o.Make, log: o.Log, past: o.Past,
 		example: o.Example, changed: o.Example && o.Changed, now: o.Stock.Clone(), history: o.History, at: o.At, currency: o.Currency,
 	}
 	if m.at.Section == "" {

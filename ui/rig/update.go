@@ -132,7 +132,7 @@ func (m Model) walk(does keys.Action) (screen.Screen, tea.Cmd) {
 		return m.toKind(1), nil
 	case prevKind:
 		return m.toKind(-1), nil
-	case units:
+	case keys.Units:
 		return m.otherUnits(), nil
 	case back:
 		if m.inForm {
@@ -164,16 +164,14 @@ func (m Model) toEnd(by int) Model {
 	return m.onto(len(m.looks.rows)-1, -1)
 }
 
-func (m Model) otherUnits() Model {
-	m.sys = m.sys.Other()
-	return m.say("What is assumed is shown in " + m.sys.Words() + ".")
-}
-
 // leaves goes back to the screen below, which takes over what was changed.
 func (m Model) leaves(adopt bool) (screen.Screen, tea.Cmd) {
 	var news tea.Msg
-	if m.changed || adopt {
-		news = Done{Version: m.version(), History: m.history, Adopt: adopt, At: m.at}
+	switch {
+	case m.changed || adopt:
+		news = Done{Version: m.version(), History: m.history, Units: m.sys, Adopt: adopt, At: m.at}
+	case m.sys != m.opened:
+		news = screen.InUnits{Units: m.sys}
 	}
 	return m, func() tea.Msg { return screen.Back{With: news} }
 }

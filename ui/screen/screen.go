@@ -6,6 +6,7 @@ package screen
 import (
 	tea "github.com/charmbracelet/bubbletea"
 
+	"washeve/model/quantity"
 	"washeve/ui/keys"
 	"washeve/ui/layout"
 )
@@ -61,6 +62,16 @@ type Go struct {
 
 // Everyone asks the root to hand a message to every screen, seen or not.
 type Everyone struct{ Msg tea.Msg }
+
+// InUnits tells a screen in which units all of them show from now on. The one that keeps the
+// rig has the rig state them.
+type InUnits struct{ Units quantity.System }
+
+// ShowIn asks the root to have every screen show in the units that the one on which the key
+// was pressed shows in already.
+func ShowIn(sys quantity.System) tea.Cmd {
+	return func() tea.Msg { return Everyone{InUnits{sys}} }
+}
 
 // Back asks the root to return to the screen before, and to hand it a message
 // where there is one.

@@ -19,7 +19,6 @@ const (
 	less   keys.Action = "less sure"
 	take   keys.Action = "take"
 	why    keys.Action = "why"
-	units  keys.Action = "units"
 	back   keys.Action = "back"
 )
 
@@ -80,7 +79,7 @@ func (m Model) wayKeys(nothing string) []keys.Binding {
 		keys.New("See", why, "y", "where from", "y").Explained("where each number comes from").Unless(nothing),
 		m.history.UndoKey("Share"),
 		m.history.RedoKey("Share"),
-		keys.New("See", units, "m", "units", "m").Explained("US or metric units"),
+		keys.UnitsKey(),
 	}
 }
 

@@ -21,6 +21,9 @@ func (m Model) Update(msg tea.Msg) (screen.Screen, tea.Cmd) {
 	case tea.WindowSizeMsg:
 		m.size = layout.SizeOf(msg)
 		return m, nil
+	case screen.InUnits:
+		m.sys = msg.Units
+		return m, nil
 	case tea.MouseMsg:
 		return m.mouse(msg), nil
 	case entry.Learned:
@@ -81,8 +84,9 @@ func (m Model) act(does keys.Action) (Model, tea.Cmd) {
 // leave does what a key means that opens another page or goes back.
 func (m Model) leave(does keys.Action) (Model, tea.Cmd) {
 	switch does {
-	case units:
+	case keys.Units:
 		m.sys = m.sys.Other()
+		return m.say("Shown in " + m.sys.Words() + "."), screen.ShowIn(m.sys)
 	case why:
 		page := reader.New(m.th, "Where the numbers come from", m.size, m.whyLines)
 		return m, func() tea.Msg { return screen.Go{To: page} }

@@ -76,6 +76,7 @@ func (m Model) sheetKeys() []keys.Binding {
 		keys.New("Line", takeAway, "del", "take the value away", "delete", "backspace").Unless(nothing),
 		m.history.UndoKey("Line"),
 		m.history.RedoKey("Line"),
+		keys.UnitsKey(),
 	}
 }
 
@@ -123,6 +124,7 @@ func (m Model) tripKeys() []keys.Binding {
 		keys.New("Trip", full, "f", "the trip in full", "f").Explained("all numbers of every wash: chances, waters, softener, money"),
 		keys.New("Trip", why, "y", "where from", "y").Explained("what the trip rests on, and where each number comes from"),
 		keys.New("Trip", compared, "C", "compare", "C").Explained("this trip under several ways side by side; enter there makes a way the plan").Unless(m.notCompared()),
+		keys.UnitsKey(),
 		keys.New("Trip", nextTrip, "tab", "the next trip", "tab").Explained("go to the next trip in the folder, and round again").Unless(only),
 		keys.New("Trip", begin, "b", "begin another trip", "b"),
 		keys.New("Trip", saveAgain, "s", "save again", "s").Explained("try again to write what could not be written").Unless(saved),

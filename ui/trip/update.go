@@ -23,6 +23,9 @@ func (m Model) Update(msg tea.Msg) (screen.Screen, tea.Cmd) {
 	case tea.WindowSizeMsg:
 		m.size = layout.SizeOf(msg)
 		return m, nil
+	case screen.InUnits:
+		m.sys = msg.Units
+		return m, nil
 	case tea.MouseMsg:
 		return m.mouse(msg), nil
 	case compare.Done:
@@ -71,7 +74,7 @@ func (m Model) key(msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 		return m.pick(b.Does, msg), nil
 	case m.edit != nil:
 		return m.typing(b.Does), nil
-	case m.sheet != nil:
+	case m.sheet != nil && b.Does != keys.Units:
 		return m.onSheet(b.Does, msg), nil
 	}
 	return m.act(b.Does)
@@ -135,6 +138,9 @@ func (m Model) see(does keys.Action) (screen.Screen, tea.Cmd) {
 		return m, m.read("What the trip rests on", m.whyLines)
 	case compared:
 		return m, m.openCompare()
+	case keys.Units:
+		m.sys = m.sys.Other()
+		return m.say("Shown in " + m.sys.Words() + "."), screen.ShowIn(m.sys)
 	case back:
 		m.keeper.Leave(Left{At: m.at, History: m.history, Unsaved: m.unsaved})
 		return m, func() tea.Msg { return screen.Back{} }

@@ -21,7 +21,6 @@ const (
 	ways     keys.Action = "ways out"
 	anyway   keys.Action = "all the same"
 	end      keys.Action = "end"
-	units    keys.Action = "units"
 	back     keys.Action = "back"
 	resume   keys.Action = "go on"
 	wasOff   keys.Action = "was off"
@@ -89,7 +88,7 @@ func (m Model) Keys() []keys.Binding {
 			undoKey().Unless(goOnFirst),
 		}
 	case m.err != nil || m.state.Over:
-		return []keys.Binding{leave, keys.New("See", units, "m", "units", "m").Explained("US or metric units")}
+		return []keys.Binding{leave, keys.UnitsKey()}
 	}
 	return append(m.stepKeys(), leave)
 }
@@ -158,7 +157,7 @@ func (m Model) walkKeys() []keys.Binding {
 		undoKey().Unless(m.noReading()),
 		keys.New("Step", end, "x", "end early", "x").Explained("end the wash here and keep what was done"),
 		keys.New("Step", skip, "s", "skip", "s").Explained("leave this step out: none of its water is counted"),
-		keys.New("See", units, "m", "units", "m").Explained("US or metric units"),
+		keys.UnitsKey(),
 	}
 }
 

@@ -6,6 +6,7 @@ import (
 	tea "github.com/charmbracelet/bubbletea"
 
 	"washeve/model"
+	"washeve/model/quantity"
 	"washeve/planner/washday"
 	"washeve/ui/entry"
 	"washeve/ui/form"
@@ -40,6 +41,8 @@ func (m Model) Update(msg tea.Msg) (screen.Screen, tea.Cmd) {
 	case screen.Again:
 		m.ticks++
 		return m.look(), m.tick()
+	case screen.InUnits:
+		return m.inUnits(msg.Units), nil
 	case tea.KeyMsg:
 		return m.look().key(msg)
 	case screen.Blindly:
@@ -175,10 +178,17 @@ func (m Model) act(does keys.Action, msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 	case end:
 		m.ending = true
 		return m, nil
-	case units:
-		m.sys = m.sys.Other()
+	case keys.Units:
+		m = m.inUnits(m.sys.Other())
+		return m.say("Shown in " + m.sys.Words() + "."), screen.ShowIn(m.sys)
 	}
 	return m, nil
+}
+
+// inUnits is the screen, and what is asked on it, in some units.
+func (m Model) inUnits(sys quantity.System) Model {
+	m.sys, m.o.Units = sys, sys
+	return m
 }
 
 func (m Model) answer(does keys.Action) Model {
