@@ -24,7 +24,10 @@ const (
 
 // Keys lists the keys as the screen now stands.
 func (m Model) Keys() []keys.Binding {
-	if m.edit != nil {
+	switch {
+	case m.edit != nil && m.edit.IsHeld():
+		return m.edit.HeldKeys("as it was", false)
+	case m.edit != nil:
 		return []keys.Binding{
 			keys.New("Type", accept, "enter", "done", "enter"),
 			keys.New("Type", abandon, "esc", "as it was", "esc"),

@@ -72,7 +72,7 @@ func (m Model) Title() string { return "Day" }
 func (m Model) Init() tea.Cmd { return nil }
 
 // Typing tells that letters are text just now.
-func (m Model) Typing() bool { return m.edit != nil }
+func (m Model) Typing() bool { return m.edit != nil && m.edit.Letters() }
 
 // Leave takes what is being typed, and saves the wash where it was changed. What is typed
 // and cannot be taken would be lost.

@@ -35,7 +35,7 @@ func (m Model) Update(msg tea.Msg) (screen.Screen, tea.Cmd) {
 func (m Model) key(msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 	b, bound := keys.Find(m.Keys(), msg)
 	switch {
-	case !bound && m.edit != nil:
+	case m.edit != nil && (!bound || b.Does == form.Spell):
 		return m.typed(msg), nil
 	case !bound:
 		return m, nil
@@ -85,8 +85,9 @@ func (m Model) keep(does keys.Action) Model {
 	case history.Redo:
 		return m.redone()
 	case accept:
-		if m.edit.Holds(does) {
-			return m.warn(m.edit.NotTaken(""))
+		if e, held := m.edit.Held(does); held {
+			m.edit = &e
+			return m.warn(e.NotTaken(""))
 		}
 		return m.finishEdit()
 	case abandon:
@@ -153,7 +154,7 @@ func (m Model) typed(msg tea.KeyMsg) Model {
 	if m.edit = &e; was || e.Replaced {
 		m = m.replan(m.washShown())
 	}
-	return m.say("")
+	return m.say(e.Heard())
 }
 
 func (m Model) check(text string) error {

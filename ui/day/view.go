@@ -147,6 +147,8 @@ func (m Model) editLines(width int) []string {
 		says, ink = m.status, m.th.Doubt
 	case m.edit.Says() != "":
 		says, ink = m.edit.Says(), m.edit.Ink(m.th)
+	case m.edit.Heard() != "":
+		says, ink = m.edit.Heard(), m.th.Text
 	}
 	says = cells.Safe(says)
 	rest := width - cells.Width(line) - 2

@@ -137,7 +137,7 @@ func (f Form) Problem() string {
 }
 
 // Typing tells that letters are text just now.
-func (f Form) Typing() bool { return f.edit != nil || f.refused }
+func (f Form) Typing() bool { return f.edit != nil && f.edit.Letters() || f.refused }
 
 // Picks tells that a list is open, whose lines letters go to.
 func (f Form) Picks() bool { return f.picker != nil }
@@ -252,9 +252,9 @@ func (f Form) Update(msg tea.KeyMsg) (Form, keys.Action) {
 	b, bound := keys.Find(f.Keys(), msg)
 	field, _ := f.here()
 	switch {
-	case !bound && f.edit != nil:
+	case f.edit != nil && (!bound || b.Does == form.Spell):
 		e := f.edit.Type(msg, f.check)
-		f.edit, f.status = &e, ""
+		f.edit, f.status = &e, e.Heard()
 		return f, ""
 	case !bound && (f.picker != nil || f.refused || f.asked != ""):
 		return f, ""

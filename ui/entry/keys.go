@@ -29,6 +29,8 @@ func (f Form) Keys() []keys.Binding {
 		return form.AnswerKeys()
 	case f.picker != nil:
 		return form.PickKeys("as it was")
+	case f.edit != nil && f.edit.IsHeld():
+		return f.edit.HeldKeys("as it was", true)
 	case f.edit != nil:
 		return form.TypeOnKeys()
 	}

@@ -81,9 +81,9 @@ func (r Reading) asks(at wants, text string) Reading {
 	r.at, r.asked = at, ""
 	switch at {
 	case theNumber:
-		r.edit = form.Start(text, r.scales.Bare("6")).Telling(r.scales.Taken)
+		r.edit = form.Start(text, r.scales.Bare("6")).Telling(r.scales.Taken).OfFigures()
 	case theAmount:
-		r.edit = form.Start(text, quantity.Show(r.flush, r.sys)).Telling(r.shortOf)
+		r.edit = form.Start(text, quantity.Show(r.flush, r.sys)).Telling(r.shortOf).OfFigures()
 	case theAge:
 		r.edit = form.Start(text, r.anAge())
 	}
@@ -91,7 +91,10 @@ func (r Reading) asks(at wants, text string) Reading {
 }
 
 // Typing tells that letters are text just now.
-func (r Reading) Typing() bool { return r.at == theNumber || r.at == theAmount || r.at == theAge }
+func (r Reading) Typing() bool { return r.types() && r.edit.Letters() }
+
+// types tells that a text is asked for.
+func (r Reading) types() bool { return r.at == theNumber || r.at == theAmount || r.at == theAge }
 
 // Begun tells that something of the number was typed.
 func (r Reading) Begun() bool { return r.at != theNumber || r.edit.Text() != "" }
@@ -102,8 +105,9 @@ func (r Reading) Update(msg tea.KeyMsg) (Reading, keys.Action) {
 	b, bound := keys.Find(r.Keys(), msg)
 	r.problem = ""
 	switch {
-	case !bound && r.Typing():
+	case r.types() && (!bound || b.Does == form.Spell):
 		r.edit = r.edit.Type(msg, r.check)
+		r.problem = r.edit.Heard()
 		return r, ""
 	case !bound:
 		return r, ""
@@ -136,10 +140,20 @@ func (r Reading) Update(msg tea.KeyMsg) (Reading, keys.Action) {
 		return r, ""
 	case form.Yes:
 		return r, Write
-	case take:
+	case take, form.Accept:
 		return r.taken()
+	case form.Abandon:
+		return r.abandoned()
 	}
 	return r, b.Does
+}
+
+// abandoned leaves what is typed: the reading itself where it is the number.
+func (r Reading) abandoned() (Reading, keys.Action) {
+	if r.at == theNumber {
+		return r, Leave
+	}
+	return r.back(), ""
 }
 
 // back goes to what was asked for before.
@@ -214,6 +228,7 @@ func (r Reading) taken() (Reading, keys.Action) {
 		return r.finished()
 	}
 	if err := r.check(text); text == "" || err != nil {
+		r.edit, _ = r.edit.Held(take)
 		r.problem = r.wanted()
 		return r, ""
 	}

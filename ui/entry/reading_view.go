@@ -11,20 +11,21 @@ import (
 
 // Keys lists the keys of the moment.
 func (r Reading) Keys() []keys.Binding {
+	leave := "back to the flush"
 	switch r.at {
 	case theDoubt:
 		return form.AnswerKeys()
 	case theFlush:
 		return r.flushKeys()
 	case theNumber:
-		return []keys.Binding{
-			keys.New("Reading", take, "enter", "done", "enter", "tab"),
-			keys.New("Reading", Leave, "esc", "no reading", "esc"),
-		}
+		leave = "no reading"
+	}
+	if r.edit.IsHeld() {
+		return r.edit.HeldKeys(leave, false)
 	}
 	return []keys.Binding{
 		keys.New("Reading", take, "enter", "done", "enter", "tab"),
-		keys.New("Reading", before, "esc", "back to the flush", "esc"),
+		keys.New("Reading", form.Abandon, "esc", leave, "esc"),
 	}
 }
 
@@ -87,7 +88,7 @@ func (r Reading) Lines(th theme.Theme, sys quantity.System, width int) []string 
 		add(th.Text, "It reads "+r.sample.Reading.Words(), 1)
 		add(th.Doubt, allTheSame(r.asked, th.YesOrNo()), 4)
 	}
-	if r.Typing() && r.at != theNumber && r.edit.Text() != "" {
+	if r.types() && r.at != theNumber && r.edit.Text() != "" {
 		if says := r.edit.Says(); says != "" {
 			lines = lines[:len(lines)-1]
 			add(r.edit.Ink(th), says, 2)

@@ -162,12 +162,12 @@ func (f Form) check(text string) error {
 }
 
 func (f Form) typed(does keys.Action) Form {
-	if f.edit.Holds(does) {
-		f.status = f.edit.NotTaken(f.label())
+	if e, held := f.edit.Held(does); held {
+		f.edit, f.status = &e, e.NotTaken(f.label())
 		return f
 	}
 	switch does {
-	case form.Accept:
+	case form.Accept, form.AcceptDown:
 		return f.finish().onto(f.hand + 1)
 	case form.AcceptUp:
 		return f.finish().onto(f.hand - 1)

@@ -15,7 +15,6 @@ import (
 	"washeve/model"
 	"washeve/model/quantity"
 	"washeve/ui/cells"
-	"washeve/ui/keys"
 	"washeve/ui/theme"
 )
 
@@ -41,6 +40,11 @@ type Edit struct {
 	Offer    string // text that would be right, where a bare number needs a unit
 	unknown  error  // what a word for what nobody knows is answered, where the line takes none; nil for nothing
 	Replaced bool   // a right text was typed: Good differs from the start
+
+	figures bool   // no letter begins a text
+	held    bool   // it was refused: what is typed next takes its place
+	instead string // the text that was refused, where another took its place
+	heard   string // what is said of a key that was not taken
 }
 
 // Start begins with the text as it stands, taken as a whole: the first letter that is typed
@@ -58,6 +62,7 @@ func Start(text, example string) Edit {
 // right, is in the field's units.
 func Of(f model.Field, text string) Edit {
 	e := Start(text, f.Example)
+	e.figures = ofFigures(f)
 	if e.units = f.Units; f.Required {
 		e.required = f.Label + " cannot be left out; write it like " + f.Example
 	}
@@ -101,12 +106,19 @@ func (e Edit) Text() string { return e.input.Value() }
 
 // Type takes a key and checks the text that follows from it.
 func (e Edit) Type(msg tea.KeyMsg, try Try) Edit {
-	before := e.input.Value()
+	before, at := e.input.Value(), e.input.Position()
+	if e.heard = ""; e.held {
+		var taken bool
+		if e, taken = e.over(msg); !taken {
+			return e
+		}
+	}
 	if e.whole && (msg.Type == tea.KeyRunes || msg.Type == tea.KeySpace) {
 		e.input.SetValue("")
 	}
 	e.whole, e.lent = false, false
 	e.input, _ = e.input.Update(msg)
+	e.held = e.held && e.input.Value() == before && e.input.Position() == at
 	if e.input.Value() == before && e.touched {
 		return e
 	}
@@ -116,20 +128,10 @@ func (e Edit) Type(msg tea.KeyMsg, try Try) Edit {
 
 // With puts a whole text in place, as if it had been typed.
 func (e Edit) With(text string, try Try) Edit {
-	e.whole = false
+	e.whole, e.held = false, false
 	e.input.SetValue(text)
 	e.input.CursorEnd()
 	return e.check(try)
-}
-
-// Refused tells that the text is wrong, and that nothing that is offered would mend it: the
-// value that was there before stays.
-func (e Edit) Refused() bool { return e.Problem != nil && e.Offer == "" }
-
-// Holds tells that a text which is wrong stays under the hand, whatever key is to end it
-// but esc: what is typed next is meant for it, too.
-func (e Edit) Holds(does keys.Action) bool {
-	return does != Abandon && e.Refused() && strings.TrimSpace(e.Text()) != ""
 }
 
 // NotTaken says of a wrong text on the line of that label what it is, and why it is not

@@ -40,8 +40,8 @@ func (m Model) typed(msg tea.KeyMsg) Model {
 	if m.edit == nil {
 		return m
 	}
-	e := m.edit.Type(msg, m.check)
-	return m.withEdit(e)
+	m = m.withEdit(m.edit.Type(msg, m.check))
+	return m.say(m.edit.Heard())
 }
 
 // withEdit shows what the text says; where it is refused, what stays in its place.
@@ -61,8 +61,9 @@ func (m Model) withEdit(e form.Edit) Model {
 
 // typing does what a key means while a value is typed.
 func (m Model) typing(does keys.Action) Model {
-	if m.edit.Holds(does) {
-		return m.warn(m.edit.NotTaken(m.label()))
+	if e, held := m.edit.Held(does); held {
+		m.edit = &e
+		return m.warn(e.NotTaken(m.label()))
 	}
 	switch does {
 	case form.Accept:

@@ -48,6 +48,8 @@ func (m Model) Keys() []keys.Binding {
 		return form.RefusedKeys(f)
 	case m.picker != nil:
 		return form.PickKeys(m.leaveWords("leave it as it was"))
+	case m.edit != nil && m.edit.IsHeld():
+		return m.edit.HeldKeys(m.leaveWords("as it was"), m.adding == nil)
 	case m.edit != nil:
 		return form.TypeKeys(m.adding != nil || m.edit.WasEmpty(), m.leaveWords("as it was"))
 	}

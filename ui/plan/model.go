@@ -150,7 +150,7 @@ func (m Model) Title() string { return "Plan" }
 func (m Model) Init() tea.Cmd { return nil }
 
 // Typing tells that letters are text just now.
-func (m Model) Typing() bool { return m.edit != nil || m.refused }
+func (m Model) Typing() bool { return m.edit != nil && m.edit.Letters() || m.refused }
 
 // Awaits tells that a letter is text: of an open list, or of the line under the hand.
 func (m Model) Awaits() bool { return m.picker != nil || m.awaitsWord() }

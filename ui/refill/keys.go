@@ -22,6 +22,8 @@ const (
 // Keys lists the keys as the page now stands.
 func (m Model) Keys() []keys.Binding {
 	switch {
+	case m.edit != nil && m.edit.IsHeld():
+		return m.edit.HeldKeys("as it was", true)
 	case m.edit != nil:
 		return []keys.Binding{
 			keys.New("Type", accept, "enter", "done", "enter", "tab").Explained("done; a bare number takes the unit that is offered"),

@@ -99,7 +99,7 @@ func (m Model) Init() tea.Cmd { return nil }
 
 // Typing tells that letters are text just now.
 func (m Model) Typing() bool {
-	return m.edit != nil || m.reading != nil && m.reading.Typing() || m.inForm() && m.fill.Typing()
+	return m.edit != nil && m.edit.Letters() || m.reading != nil && m.reading.Typing() || m.inForm() && m.fill.Typing()
 }
 
 // Awaits tells that a letter goes to a line of an open list.

@@ -40,10 +40,10 @@ func (m Model) key(msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 	switch {
 	case !bound && m.inForm():
 		return m.states(msg)
-	case !bound && m.edit != nil:
+	case m.edit != nil && (!bound || b.Does == form.Spell):
 		e := m.edit.Type(msg, checkResin)
 		m.edit = &e
-		return m.say(""), nil
+		return m.say(e.Heard()), nil
 	case !bound:
 		return m, nil
 	case b.Blocked != "":
@@ -150,7 +150,7 @@ func (m Model) amountLabel() string {
 
 func (m Model) startEdit(text string) Model {
 	resin := quantity.Volume(0).Kind()
-	e := form.Start(text, resin.Like(m.amount().text, m.sys)) // in US units, a bare number is offered the unit that stands there
+	e := form.Start(text, resin.Like(m.amount().text, m.sys)).OfFigures() // in US units, a bare number is offered the unit that stands there
 	e.Good = m.amount().text
 	m.edit = &e
 	return m
@@ -167,19 +167,20 @@ func checkResin(text string) error {
 }
 
 func (m Model) typing(does keys.Action) Model {
-	e := *m.edit
-	if e.Holds(does) {
+	e, held := m.edit.Held(does)
+	if held {
+		m.edit = &e
 		return m.warn(e.NotTaken(m.amountLabel()))
 	}
 	m.edit = nil
 	if does == abandon {
 		return m
 	}
-	e = e.Offered(checkResin)
-	if e.Problem != nil || !e.Replaced {
-		if e.Problem != nil {
-			return m.warn(e.NotTaken(m.amountLabel()))
-		}
+	switch e = e.Offered(checkResin); {
+	case e.Problem != nil:
+		m = m.warn(e.NotTaken(m.amountLabel()))
+		return m.beside(does)
+	case !e.Replaced:
 		return m
 	}
 	v, err := quantity.Parse[quantity.Volume](e.Good)
@@ -187,6 +188,17 @@ func (m Model) typing(does keys.Action) Model {
 		return m.warn("Not taken: " + err.Error())
 	}
 	return m.amounts(amount{volume: v, text: e.Good})
+}
+
+// beside goes to the amount beside the one that was typed.
+func (m Model) beside(does keys.Action) Model {
+	switch does {
+	case form.AcceptUp:
+		return m.moved(-1)
+	case form.AcceptDown:
+		return m.moved(1)
+	}
+	return m
 }
 
 // states takes a key into the form of the new fill.

@@ -85,7 +85,8 @@ func (t typing) check(text string) error {
 // typed takes a key into the text; what is shown follows whenever the text is
 // right.
 func (m Model) typed(msg tea.KeyMsg) Model {
-	return m.withEdit(m.typing.Type(msg, m.typing.check)).say("")
+	m = m.withEdit(m.typing.Type(msg, m.typing.check))
+	return m.say(m.typing.Heard())
 }
 
 // withEdit shows what the text says; where it is refused, what stays in its place.
@@ -104,8 +105,8 @@ func (m Model) withEdit(e form.Edit) Model {
 
 // types does what a key means while a value is typed.
 func (m Model) types(does keys.Action) Model {
-	if m.typing.Holds(does) {
-		return m.warn(m.typing.NotTaken(m.typing.label()))
+	if e, held := m.typing.Held(does); held {
+		return m.withEdit(e).warn(e.NotTaken(m.typing.label()))
 	}
 	switch does {
 	case form.Accept:

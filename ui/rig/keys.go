@@ -43,6 +43,9 @@ func (m Model) Keys() []keys.Binding {
 	case m.picker != nil:
 		return form.PickKeys("leave it as it was")
 	case m.typing != nil:
+		if m.typing.IsHeld() {
+			return m.typing.HeldKeys("as it was", !m.typing.fresh)
+		}
 		return form.TypeKeys(m.typing.fresh || m.typing.WasEmpty(), "as it was")
 	}
 	all := append(m.itemKeys(), append(m.walkKeys(), append(m.fieldKeys(), m.keepKeys()...)...)...)

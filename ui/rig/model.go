@@ -144,7 +144,7 @@ func (m Model) Title() string { return "Rig" }
 func (m Model) Init() tea.Cmd { return nil }
 
 // Typing tells that letters are text just now.
-func (m Model) Typing() bool { return m.typing != nil || m.refused }
+func (m Model) Typing() bool { return m.typing != nil && m.typing.Letters() || m.refused }
 
 // Awaits tells that a letter is text: of an open list, or of the line under the hand.
 func (m Model) Awaits() bool { return m.picker != nil || m.awaitsWord() }

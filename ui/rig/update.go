@@ -36,7 +36,7 @@ func (m Model) key(msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 	b, bound := keys.Find(m.Keys(), msg)
 	_, f, ok := m.target()
 	switch {
-	case !bound && m.typing != nil:
+	case m.typing != nil && (!bound || b.Does == form.Spell):
 		return m.typed(msg), nil
 	case !bound && (m.picker != nil || m.ask != nil || m.refused || !ok):
 		return m, nil

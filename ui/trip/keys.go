@@ -44,6 +44,8 @@ func (m Model) Keys() []keys.Binding {
 		return form.RefusedKeys(f)
 	case m.picker != nil:
 		return form.PickKeys("as it was")
+	case m.edit != nil && m.edit.IsHeld():
+		return m.edit.HeldKeys("as it was", true)
 	case m.edit != nil:
 		return form.TypeOnKeys()
 	case m.sheet != nil:

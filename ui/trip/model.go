@@ -141,7 +141,7 @@ func (m Model) Title() string { return "Trip" }
 func (m Model) Init() tea.Cmd { return nil }
 
 // Typing tells that letters are text just now.
-func (m Model) Typing() bool { return m.edit != nil || m.refused }
+func (m Model) Typing() bool { return m.edit != nil && m.edit.Letters() || m.refused }
 
 // Awaits tells that a letter goes to a line of an open list.
 func (m Model) Awaits() bool { return m.picker != nil }

@@ -206,7 +206,10 @@ func (m Model) startEdit(text string) Model {
 }
 
 // typed takes a key into the text; the answer follows whenever the text is right.
-func (m Model) typed(msg tea.KeyMsg) Model { return m.withEdit(m.edit.Type(msg, m.check)) }
+func (m Model) typed(msg tea.KeyMsg) Model {
+	m = m.withEdit(m.edit.Type(msg, m.check))
+	return m.say(m.edit.Heard())
+}
 
 func (m Model) withEdit(e form.Edit) Model {
 	was := m.edit.Replaced
@@ -227,8 +230,9 @@ func (m Model) check(text string) error {
 
 // typing does what a key means while a value is typed.
 func (m Model) typing(does keys.Action) Model {
-	if m.edit.Holds(does) {
-		return m.warn(m.edit.NotTaken(m.label()))
+	if e, held := m.edit.Held(does); held {
+		m.edit = &e
+		return m.warn(e.NotTaken(m.label()))
 	}
 	switch does {
 	case form.Abandon:

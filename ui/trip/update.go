@@ -48,7 +48,7 @@ func (m Model) key(msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 	b, bound := keys.Find(m.Keys(), msg)
 	f, _ := m.target()
 	switch {
-	case !bound && m.edit != nil:
+	case m.edit != nil && (!bound || b.Does == form.Spell):
 		return m.typed(msg), nil
 	case !bound && (m.sheet == nil || m.picker != nil || m.question != nil || m.refused):
 		return m, nil

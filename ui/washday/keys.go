@@ -59,6 +59,8 @@ func (m Model) Keys() []keys.Binding {
 			keys.New("Answer", sayNo, "n", "type it anew", "n", "N"),
 			keys.New("Answer", abandon, "esc", "write nothing", "esc"),
 		}
+	case m.edit != nil && m.edit.IsHeld():
+		return m.edit.HeldKeys("as it was", false)
 	case m.edit != nil:
 		return []keys.Binding{
 			keys.New("Type", accept, "enter", "done", "enter").Explained("done; a bare number takes the unit that is offered"),

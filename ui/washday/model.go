@@ -210,7 +210,7 @@ func (m Model) Title() string { return "Wash day" }
 func (m Model) Init() tea.Cmd { return m.tick() }
 
 // Typing tells that letters are text just now.
-func (m Model) Typing() bool { return m.edit != nil && m.slip == "" || m.behind }
+func (m Model) Typing() bool { return m.edit != nil && m.slip == "" && m.edit.Letters() || m.behind }
 
 // look works out where the wash stands now.
 func (m Model) look() Model {

@@ -30,7 +30,7 @@ func (m Model) soFar() quantity.Opt[quantity.Volume] {
 // ask begins to type what the pen shows, or how long the vessel takes.
 func (m Model) ask(what asking) Model {
 	m.asks = what
-	e := form.Start("", m.exampleOf(what)).Telling(m.readAs)
+	e := form.Start("", m.exampleOf(what)).Telling(m.readAs).OfFigures()
 	m.edit = &e
 	return m
 }
@@ -56,7 +56,7 @@ func (m Model) exampleOf(what asking) string {
 func (m Model) typed(msg tea.KeyMsg) Model {
 	e := m.edit.Type(msg, m.check)
 	m.edit = &e
-	return m
+	return m.say(e.Heard())
 }
 
 // check tries what is typed.
@@ -96,6 +96,8 @@ func (m Model) finishEdit(does keys.Action) Model {
 		return m.say(nothingWritten)
 	}
 	if err := m.check(text); err != nil {
+		e, _ := m.edit.Held(does)
+		m.edit = &e
 		return m.warn("Not taken: " + err.Error())
 	}
 	if m.asks == aFlow {

@@ -108,7 +108,7 @@ func (m Model) key(msg tea.KeyMsg) (screen.Screen, tea.Cmd) {
 		return m.letBy(), nil
 	case !bound && m.behind:
 		return m, nil
-	case !bound && m.Typing():
+	case m.edit != nil && m.slip == "" && (!bound || b.Does == form.Spell):
 		return m.typed(msg), nil
 	case !bound:
 		return m, nil
