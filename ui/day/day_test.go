@@ -249,3 +249,13 @@ func TestADayWithoutAnEasyStartIsTold(t *testing.T) {
 	assert.Contains(t, p.Seen(), "no start is easy; recommended (R) 06:15: fewest faces hurry: left")
 	assert.Contains(t, strings.Join(p.M.startTold(), "\n"), "no start is easy; recommended")
 }
+
+// After a text that was refused a new one takes its place.
+func TestARefusedTextIsNoTrap(t *testing.T) {
+	p := play(t, ours(), "n 'nowhere' enter 'east'")
+	assert.Contains(t, p.Seen(), "heading east_")
+	p.Keys("enter")
+	assert.Equal(t, "east", p.nose())
+	p.Keys("s '25:70' enter '9:00' enter")
+	assert.Equal(t, "9:00", p.start())
+}

@@ -224,3 +224,19 @@ func TestABareNumberOfAnEntryTakesTheUnitsShown(t *testing.T) {
 	e := f.Entry()
 	assert.Equal(t, "120 L", textOf(e, "di"))
 }
+
+// After a text that was refused a new one takes its place, or it is left, and that is told.
+func TestARefusedTextIsNoTrap(t *testing.T) {
+	f := New("", model.Entry{Body: &model.WashDone{}}, known(), "di", "at")
+	f, _ = press(f, "'30 psi' enter")
+	assert.False(t, f.Typing(), "q and ? are keys")
+	f, _ = press(f, "'31'")
+	assert.Equal(t, `In place of "30 psi", which was not taken.`, f.status)
+	f, _ = press(f, "enter")
+	assert.Equal(t, "31 gal", f.Entry().Body.(*model.WashDone).DI.Words())
+	f, _ = press(f, "up '30 psi' enter down")
+	assert.Nil(t, f.edit)
+	assert.Equal(t, 1, f.hand)
+	assert.Contains(t, f.status, "Not taken")
+	assert.Equal(t, "31 gal", f.Entry().Body.(*model.WashDone).DI.Words())
+}

@@ -140,7 +140,7 @@ func (r Reading) Update(msg tea.KeyMsg) (Reading, keys.Action) {
 		return r, ""
 	case form.Yes:
 		return r, Write
-	case take, form.Accept:
+	case take:
 		return r.taken()
 	case form.Abandon:
 		return r.abandoned()

@@ -174,3 +174,19 @@ func TestAReadingAsksTheAgeThatNobodySaid(t *testing.T) {
 	r, _ = press("2 enter y esc")
 	assert.Contains(t, asks(r, 200), "Was the standing water out?")
 }
+
+// After a reading that was refused a new one takes its place.
+func TestARefusedReadingIsNoTrap(t *testing.T) {
+	r, _ := reads(desk(""), "'6 knots' enter")
+	assert.False(t, r.Typing(), "q and ? are keys")
+	assert.Contains(t, asks(r, 80), "A number is needed")
+	r, _ = reads(desk(""), "'6 knots' enter 7")
+	assert.Equal(t, `In place of "6 knots", which was not taken.`, r.problem)
+	r, _ = reads(desk(""), "'6 knots' enter '7 ppm NaCl' enter")
+	assert.Equal(t, theFlush, r.at)
+	assert.Equal(t, "7 ppm NaCl", r.sample.Reading.Words())
+	_, does := reads(desk(""), "'6 knots' enter esc")
+	assert.Equal(t, Leave, does)
+	r, _ = reads(desk(""), "'6' enter o '5 psi' enter esc")
+	assert.Equal(t, theFlush, r.at)
+}

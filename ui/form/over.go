@@ -93,5 +93,6 @@ func (e Edit) HeldKeys(leave string, beside bool) []keys.Binding {
 			keys.New(group, AcceptDown, "down", "leave it, next line", "down", "tab").Explained("leave the text for the next line; what was there before stays"),
 			keys.New(group, AcceptUp, "up", "line before", "up", "shift+tab").Explained("leave the text for the line before; what was there before stays"))
 	}
-	return append(all, keys.New(group, Accept, "enter", "why", "enter").Explained("says once more why the text is not taken"))
+	why := quotedShort(e.Text()) + " " + strings.TrimSuffix(e.Says(), ".")
+	return append(all, keys.New(group, Accept, "enter", "done", "enter").Explained("takes the text, once it is one that can be taken").Unless(why))
 }

@@ -119,3 +119,39 @@ func TestTheFootSaysHowANameIsTyped(t *testing.T) {
 	p := play(t, ours(t), "v down enter 'Big coach' enter")
 	assert.Contains(t, p.Seen(), "Big coach")
 }
+
+// After a text that was refused a new one takes its place, or it is left; it is told of each
+// time, and nothing but what was right can be undone.
+func TestARefusedTextIsNoTrap(t *testing.T) {
+	p := play(t, ours(t), "down down down '33 yards' enter")
+	was := p.M.now.rig.Vehicles[0].Length
+	assert.Contains(t, p.Says(), `Not taken: length "33 yards"`)
+	assert.Contains(t, p.Seen(), "0-9 type another   esc as it was   down leave it, next line   up line before")
+	assert.False(t, p.M.Typing(), "q and ? are keys")
+	assert.Contains(t, p.Keys("D").Says(), `"D" begins no number`)
+	assert.Contains(t, p.Keys("'34'").Says(), `In place of "33 yards", which was not taken.`)
+	p.Keys("enter")
+	assert.Equal(t, "34 ft", p.M.now.rig.Vehicles[0].Length.Words())
+	p.Keys("u")
+	assert.Equal(t, was, p.M.now.rig.Vehicles[0].Length)
+
+	hand := p.M.hand
+	p.Keys("'35 yards' enter down")
+	assert.Nil(t, p.M.edit)
+	assert.Equal(t, hand+1, p.M.hand)
+	assert.Contains(t, p.Says(), `Not taken: length "35 yards"`)
+	p.Keys("up '35 yards' enter up")
+	assert.Equal(t, hand-1, p.M.hand)
+	assert.Equal(t, was, p.M.now.rig.Vehicles[0].Length)
+	p.Keys("up r")
+	assert.Equal(t, "34 ft", p.M.now.rig.Vehicles[0].Length.Words(), "the undo is still there to be done again")
+}
+
+// The name of something new is no line to leave: what is new would get a name that was not
+// chosen.
+func TestARefusedNameOfSomethingNewIsNotLeft(t *testing.T) {
+	p := play(t, ours(t), "v n 'Old Goose' enter down tab")
+	assert.NotNil(t, p.M.edit)
+	p.Keys("'Tin Box' enter")
+	assert.Equal(t, []string{"Old Goose", "Tin Box"}, p.M.now.names("vehicle"))
+}

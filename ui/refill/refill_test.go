@@ -183,3 +183,16 @@ func TestABareAmountHasTheUnitThatStandsThere(t *testing.T) {
 	p.Keys("enter")
 	assert.Contains(t, words(p), "to fill 20 L")
 }
+
+// After an amount that was refused a new one takes its place, or it is left.
+func TestARefusedAmountIsNoTrap(t *testing.T) {
+	p := play(t, desk(t), "right '99' enter")
+	assert.False(t, p.M.Typing(), "q and ? are keys")
+	p.Keys("'0.7' enter")
+	assert.Contains(t, words(p), "Buy 2 bags of 0.5 ft3: 1 ft3 to fill 0.7 ft3")
+	p.Keys("'99' enter down")
+	assert.Nil(t, p.M.edit)
+	assert.Equal(t, 1, p.M.hand)
+	assert.Contains(t, p.Seen(), `Not taken: `)
+	assert.Contains(t, words(p), "Buy 2 bags of 0.5 ft3: 1 ft3 to fill 0.7 ft3")
+}

@@ -128,3 +128,18 @@ func TestABareNumberOfATripTakesTheUnitsShown(t *testing.T) {
 	assert.Equal(t, "400 L", k.trips[0].Stops[0].OnHand.Words())
 	assert.Equal(t, "Read as 400 L. Saved.", p.M.status)
 }
+
+// After a text that was refused a new one takes its place, or it is left, and that is told.
+func TestARefusedTextIsNoTrap(t *testing.T) {
+	o, k := ours()
+	p := play(t, o, "down enter enter ctrl+u 'soon' enter")
+	assert.True(t, p.M.Typing(), "a day may begin with a letter")
+	p.Keys("'2026-06-03'")
+	assert.Contains(t, p.Seen(), `In place of "soon", which was not taken.`)
+	p.Keys("enter")
+	assert.Equal(t, "2026-06-03", k.trips[0].Stops[0].Date.Or(model.Date{}).String())
+	p.Keys("up enter 'later' enter down")
+	assert.Nil(t, p.M.edit)
+	assert.Contains(t, p.Seen(), `Not taken: `)
+	assert.Equal(t, "2026-06-03", k.trips[0].Stops[0].Date.Or(model.Date{}).String())
+}

@@ -38,3 +38,13 @@ func TestATimeIsThatOfTheVesselByWords(t *testing.T) {
 	assert.Contains(t, said, "10 L takes (or 12 L in 144 s, or 5 L/min)")
 	assert.Contains(t, said, "Measured: 5 L/min.")
 }
+
+// After a flow that was refused a new one takes its place.
+func TestARefusedFlowIsNoTrap(t *testing.T) {
+	p := firstDI(t).keys("f '1 psi' enter")
+	assert.False(t, p.m.Typing(), "q and ? are keys")
+	p.keys("x")
+	assert.Contains(t, oneLine(p.seen()), `"x" begins no number`)
+	p.keys("'46 s' enter")
+	assert.Contains(t, p.seen(), "Measured: 1.3 gpm.")
+}
