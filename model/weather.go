@@ -2,6 +2,7 @@ package model
 
 import (
 	"fmt"
+	"slices"
 
 	"washeve/model/quantity"
 )
@@ -66,9 +67,15 @@ func (s Shade) Covers(t TimeOfDay) bool {
 
 // dayFields are what a person can state of the day of a wash.
 func (w *Wash) dayFields() []Field {
-	return []Field{
+	return append([]Field{
 		field("heading", "heading", "where the nose points: a compass word, or degrees from true north", "north-east", &w.Heading, ParseHeading, Heading.String),
 		field("start", "start", "when you begin; left out, the plan names the best time", "7:30", &w.Start, ParseTimeOfDay, TimeOfDay.String),
+	}, w.Weather()...)
+}
+
+// Weather lists what can be stated of the weather of a wash.
+func (w *Wash) Weather() []Field {
+	return []Field{
 		measure("low", "low of the day", "lowest temperature of the air, from the forecast", "58 F", "-60 F", "130 F", &w.Low),
 		measure("high", "high of the day", "highest temperature of the air, from the forecast", "86 F", "-60 F", "130 F", &w.High),
 		measure("humidity", "humidity", "relative humidity, from the forecast; the day's mean where its hour is left out", "35 %", "1 %", "100 %", &w.Humidity),
@@ -82,18 +89,20 @@ func (w *Wash) dayFields() []Field {
 // OnAnotherDay is the wash without its day, and without the start and the weather, which
 // are that day's alone. Weather tells that there was some.
 func (w Wash) OnAnotherDay() (other Wash, weather bool) {
-	for _, f := range w.dayFields() {
-		switch f.Key {
-		case "heading", "start": // no weather
-		default:
-			weather = weather || f.Given()
-		}
-	}
+	weather = w.HasWeather()
 	w.Date, w.Start = quantity.Opt[Date]{}, quantity.Opt[TimeOfDay]{}
-	w.Low, w.High, w.DewPoint = quantity.Opt[quantity.Temperature]{}, quantity.Opt[quantity.Temperature]{}, quantity.Opt[quantity.Temperature]{}
-	w.Humidity, w.HumidityAt = quantity.Opt[quantity.Fraction]{}, quantity.Opt[TimeOfDay]{}
-	w.Wind, w.Sky = quantity.Opt[quantity.Speed]{}, ""
-	return w, weather
+	return w.InWeatherOf(Wash{}), weather
+}
+
+// HasWeather tells that something is stated of the weather.
+func (w *Wash) HasWeather() bool { return slices.ContainsFunc(w.Weather(), Field.Given) }
+
+// InWeatherOf is the wash with the weather that another one states, and no other.
+func (w Wash) InWeatherOf(other Wash) Wash {
+	w.Low, w.High, w.DewPoint = other.Low, other.High, other.DewPoint
+	w.Humidity, w.HumidityAt = other.Humidity, other.HumidityAt
+	w.Wind, w.Sky = other.Wind, other.Sky
+	return w
 }
 
 // Contradictions finds statements that cannot be true together.

@@ -138,7 +138,16 @@ func (m Model) take(text string) Model {
 	case isWash:
 		return m.begin(w.wash)
 	}
-	return m.commit(w)
+	return m.stated(w)
+}
+
+// stated puts a work with something stated in force, and says what came with it.
+func (m Model) stated(w work) Model {
+	was := m.now.wash
+	if m = m.commit(w); m.weatherTold(&was) != "" {
+		m = m.done(strings.TrimSpace(m.status + " " + m.weatherTold(&was)))
+	}
+	return m
 }
 
 // with is the work with one field stated.
@@ -146,8 +155,11 @@ func (m Model) with(r ref, text string) (work, error) {
 	w := m.ground().clone()
 	f, _ := w.field(r)
 	err := m.calendar().Set(f, text, func(key, text string) error { return w.set(ref{r.section, r.index, key}, text) })
-	if err == nil && m.adding != nil && m.adding.wash {
+	switch {
+	case err == nil && m.adding != nil && m.adding.wash:
 		err = m.now.freeWash(w.wash.Name)
+	case err == nil && r.section == "wash" && (r.key == "date" || r.key == "place"):
+		w = w.inWeather()
 	}
 	return w, err
 }
@@ -158,7 +170,7 @@ func (m Model) state(r ref, text string) Model {
 	if m.adding = nil; err != nil {
 		return m.warn(err.Error())
 	}
-	return m.commit(w)
+	return m.stated(w)
 }
 
 // openPicker lists what a field can hold.

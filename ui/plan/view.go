@@ -216,7 +216,7 @@ func (m *Model) helpLines(at layout.Rect, rows []row) []string {
 	if told := m.soFarTold(r, f); told != "" {
 		text = f.Label + ": " + told
 	}
-	text += m.assumedHelp(r, f)
+	text += m.assumedHelp(r, f) + m.weatherHelp(r, f)
 	if problem := m.faults[r]; problem != "" && f.Given() {
 		text, ink = f.Label+" "+problem, m.th.Doubt
 	}

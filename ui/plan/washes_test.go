@@ -91,6 +91,41 @@ func TestANewWashHasNoWeatherYet(t *testing.T) {
 	assert.Equal(t, "58 F", p.M.now.others[0].Wash.Low.Words(), "the other keeps its own")
 }
 
+// A wash of a day and a place whose weather another wash states begins with that weather, which
+// is said, on its lines as well; of another day or place it has none.
+func TestAWashOfTheSameDayAndPlaceHasItsWeather(t *testing.T) {
+	o, kept, _ := twoWashes(t)
+	set(t, &o.Wash, map[string]string{"low": "58 F", "high": "86 F", "sky": "clear", "start": "14:15"})
+	p := play(t, o, "N ctrl+u 'Second wash' enter d")
+	onKey(t, p, "date")
+	p.Keys("'2026-06-13' enter")
+	assert.False(t, kept.wash.HasWeather(), "it is another day's")
+	onKey(t, p, "date")
+	p.Keys("'2026-06-12'")
+	assert.Equal(t, "58 F", p.M.shown().wash.Low.Words(), "before enter")
+	p.Keys("enter")
+	assert.Contains(t, p.Says(), "Its weather is that of Friday wash, the same day and place; u takes both back.")
+	assert.Equal(t, "58 F 86 F clear", kept.wash.Low.Words()+" "+kept.wash.High.Words()+" "+string(kept.wash.Sky))
+	assert.False(t, kept.wash.Start.Given())
+	onKey(t, p, "low")
+	assert.Contains(t, p.Says(), "; as in Friday wash.")
+	p.Keys("'60 F' enter")
+	assert.NotContains(t, p.Says(), "as in Friday wash")
+	p.Keys("p 2")
+	assert.Equal(t, "60 F", kept.wash.Low.Words(), "what is stated stays")
+	p.Keys("u u u")
+	assert.False(t, kept.wash.HasWeather())
+	assert.Equal(t, "2026-06-13", kept.wash.Date.Words())
+
+	p.Keys("p 2 d")
+	onKey(t, p, "date")
+	p.Keys("'2026-06-12' enter")
+	assert.False(t, kept.wash.HasWeather(), "it is another place's")
+	p.Keys("p 1")
+	assert.Equal(t, "58 F", kept.wash.Low.Words())
+	assert.Contains(t, p.Says(), "Its weather is that of Friday wash")
+}
+
 func TestUnsavedWorkStaysInHand(t *testing.T) {
 	o, kept, shelf := twoWashes(t)
 	p := play(t, o, "p 2 L")
