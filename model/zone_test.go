@@ -58,13 +58,57 @@ func TestACityAloneIsItsZone(t *testing.T) {
 		assert.Equal(t, want, got.String())
 		assert.Equal(t, want, ZoneName(text))
 	}
-	_, err := ParseZone("nicosia")
-	assert.EqualError(t, err, `"nicosia" fits Asia/Nicosia and Europe/Nicosia; write the time zone like Asia/Nicosia`)
-	assert.Equal(t, "nicosia", ZoneName("nicosia"))
+}
+
+// Two names of the same time are one; letters that are of zones whose clocks differ are
+// refused with their names.
+func TestAZoneOfSeveralNamesIsTakenWhereTheyAreOne(t *testing.T) {
+	for text, want := range map[string]string{"nicosia": "Asia/Nicosia", "Istanbul": "Asia/Istanbul", "kwajalein": "Kwajalein", "samoa": "Pacific/Samoa"} {
+		assert.Equal(t, want, ZoneName(text))
+	}
+	_, err := ParseZone("CST")
+	assert.EqualError(t, err, `"CST" fits US/Central and Canada/Saskatchewan; write the time zone like US/Central`)
+	assert.Equal(t, "CST", ZoneName("CST"))
+	for _, letters := range []string{"AST", "aest"} {
+		_, err := ParseZone(letters)
+		assert.ErrorContains(t, err, " fits ")
+	}
+}
+
+// What the zones of a country are called is read as well, and so are letters that mean one.
+func TestAZoneByItsNameInACountry(t *testing.T) {
+	for text, want := range map[string]string{
+		"Arizona": "US/Arizona", "hawaii": "US/Hawaii", "us/arizona": "US/Arizona", "Pacific": "US/Pacific", "eastern": "US/Eastern", "Central": "US/Central",
+		"Mountain Time": "US/Mountain", "pacific time zone": "US/Pacific", "saskatchewan": "Canada/Saskatchewan", "newfoundland": "Canada/Newfoundland",
+		"PST": "US/Pacific", "pdt": "US/Pacific", "EDT": "US/Eastern", "akst": "US/Alaska", "est": "EST", "mst": "MST", "cet": "CET", "CEST": "CET", "utc": "UTC", "gmt": "GMT", "bst": "Europe/London", "nzdt": "NZ",
+	} {
+		zone, err := ParseZone(text)
+		require.NoError(t, err, text)
+		assert.Equal(t, want, zone.String(), text)
+	}
+	for _, text := range []string{"time", "zone", "time zone", "US", "Canada", "Utah"} {
+		_, err := ParseZone(text)
+		assert.Error(t, err, text)
+	}
+}
+
+// Letters are those that the clocks of their zones show, in one half of the year.
+func TestLettersOfAZoneAreThoseOfItsClock(t *testing.T) {
+	for _, letters := range []string{"PST", "PDT", "MDT", "CDT", "EDT", "AKST", "AKDT", "CST", "AST", "ADT", "NST", "NDT", "CEST", "EEST", "BST", "AEST", "AEDT", "AWST", "NZST", "NZDT"} {
+		names := zonesOfLetters(letters)
+		require.NotEmpty(t, names, letters)
+		for _, name := range names {
+			zone, err := time.LoadLocation(name)
+			require.NoError(t, err, name)
+			winter, _ := time.Date(2026, 1, 15, 12, 0, 0, 0, zone).Zone()
+			summer, _ := time.Date(2026, 7, 15, 12, 0, 0, 0, zone).Zone()
+			assert.Contains(t, []string{winter, summer}, letters, name)
+		}
+	}
 }
 
 func FuzzParseZone(f *testing.F) {
-	for _, seed := range []string{"America/Denver", "etc/gmt+5", "oslo", "..", "\x00", "/"} {
+	for _, seed := range []string{"America/Denver", "etc/gmt+5", "oslo", "pacific time", "cst", "..", "\x00", "/"} {
 		f.Add(seed)
 	}
 	f.Fuzz(func(t *testing.T, text string) {

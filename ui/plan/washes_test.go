@@ -108,7 +108,7 @@ func TestAWashOfTheSameDayAndPlaceHasItsWeather(t *testing.T) {
 	assert.Equal(t, "58 F 86 F clear", kept.wash.Low.Words()+" "+kept.wash.High.Words()+" "+string(kept.wash.Sky))
 	assert.False(t, kept.wash.Start.Given())
 	onKey(t, p, "low")
-	assert.Contains(t, p.Says(), "; as in Friday wash.")
+	assert.Contains(t, p.Says(), "; as in Friday wash")
 	p.Keys("'60 F' enter")
 	assert.NotContains(t, p.Says(), "as in Friday wash")
 	p.Keys("p 2")
