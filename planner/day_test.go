@@ -200,7 +200,7 @@ func TestTheRecommendedStartIsNotWarnedAgainst(t *testing.T) {
 		}
 		return strings.Join(words, "\n")
 	}
-	assert.Contains(t, said(best.At), "No start on this day is easy: at "+best.Label+", the best,")
+	assert.Contains(t, said(best.At), "On this day no start is easy: at "+best.Label+", the best,")
 	assert.NotContains(t, said(best.At), "not good")
 	for _, s := range p.Day.Starts {
 		if best.Better(s) {

@@ -91,7 +91,7 @@ func (d *DayPlan) tellStart(l *ledger) {
 	case isChosen && !chosen.Easy && recommended && best.Easy:
 		l.warnWords("start-hurries", fmt.Sprintf("A start at %s is not good: %s. Easy starts are from %s to %s.", chosen.Label, chosen.Why, clockTime(d.NotBefore), clockTime(d.NotAfter)))
 	case isChosen && !chosen.Easy && recommended && best.Better(chosen):
-		l.warnWords("start-hurries", fmt.Sprintf("A start at %s is not good: %s. No start on this day is easy; %s is the best: %s. Do no more at a time than the largest section.", chosen.Label, chosen.Why, best.Label, hurryWords(best)))
+		l.warnWords("start-hurries", fmt.Sprintf("A start at %s is not good: %s. On this day %s; %s is the best: %s. Do no more at a time than the largest section.", chosen.Label, chosen.Why, d.NoneEasy(), best.Label, hurryWords(best)))
 	case isChosen && !chosen.Easy && recommended:
 		l.warnWords("no-easy-start", d.noEasyStart(chosen))
 	case isChosen && !chosen.Easy:
@@ -117,7 +117,7 @@ func (d *DayPlan) tellDusk(l *ledger) {
 
 // noEasyStart tells of a day on which some face hurries at any start, of the best one.
 func (d *DayPlan) noEasyStart(best drying.Start) string {
-	return fmt.Sprintf("No start on this day is easy: at %s, the best, %s. Do no more at a time than the largest section.", best.Label, hurryWords(best))
+	return fmt.Sprintf("On this day %s: at %s, the best, %s. Do no more at a time than the largest section.", d.NoneEasy(), best.Label, hurryWords(best))
 }
 
 // hurryWords tell which faces hurry after a start.

@@ -40,7 +40,7 @@ func (p *Plan) reasonDay(l *ledger) {
 
 func (d *DayPlan) reasonStart(l *ledger) {
 	if best, given := d.Recommended.Get(); given {
-		l.explain(wordsReason("recommended start", best.Label, "the first start with the sun up after which no face dries, while its turn comes, between its rinse and its last water; else the one after which the fewest faces do, and of those the one that leaves the most time", practice("roof first, then shade ahead of sun"),
+		l.explain(wordsReason("recommended start", best.Label, "the first start with the sun up that ends before it is down and after which no face dries, while its turn comes, between its rinse and its last water; else one that ends by daylight and needs at most a fifth more time than the films leave; else an easy one; else the one after which the fewest faces hurry, and of those the one that leaves the most time", practice("roof first, then shade ahead of sun"),
 			input("whole wash", d.Job.Or(0)), Assumption{Name: "it ends at", Words: endWords(d, best), Source: memory("J. Meeus, Astronomical Algorithms, 2nd ed. 1998; twilight down to 6 degrees under the horizon")}))
 	}
 	if d.NotAfter.Given() {

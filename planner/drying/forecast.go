@@ -28,8 +28,8 @@ type Forecast struct {
 	Job     quantity.Opt[quantity.Duration]
 	Windows []Window // when no face hurries anyone, whichever is done
 
-	// Recommended is the start that leaves no face in a hurry while its turn
-	// comes, else the best as [Start.Better] has it; not given where the weather is not
+	// Recommended is the first start with the sun up at its begin and its end that leaves
+	// no face in a hurry while its turn comes, else the best as [Start.Better] has it; not given where the weather is not
 	// known or forbids washing all day. NotBefore and NotAfter are the first and
 	// the last start about it that hurry nobody; not given where each does.
 	Recommended quantity.Opt[Start]

@@ -8,6 +8,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"washeve/model"
+	"washeve/model/quantity"
 	"washeve/planner/drying"
 )
 
@@ -71,4 +72,27 @@ func TestAStartTellsThatItEndsWithoutTheSun(t *testing.T) {
 	f = day(t, in)
 	require.NotEmpty(t, f.Starts)
 	assert.Equal(t, "without the sun, which does not rise, in twilight", f.EndsWithoutSun(f.Starts[0]))
+}
+
+// A longer drip makes the faces of a morning hurry by little. The evening, which is easy, is
+// not recommended instead where it ends without the sun.
+func TestNoStartThatEndsLateIsRecommended(t *testing.T) {
+	in := coach()
+	in.Date = model.Date{Year: 2026, Month: 11, Day: 29}
+	in.Weather.Low, in.Weather.High = quantity.Some(quantity.Celsius(4)), quantity.Some(quantity.Celsius(10))
+	in.Weather.DewPoint = quantity.Some(quantity.Celsius(0))
+	for i := range in.Faces {
+		in.Faces[i].Work = quantity.Some(20 * quantity.Minute)
+		in.Faces[i].Rinse = quantity.Some(24 * quantity.Minute)
+	}
+	f := day(t, in)
+	var easyLate bool
+	for _, s := range f.Starts {
+		easyLate = easyLate || s.Easy && s.EndsLate
+		require.Equal(t, f.LightAt(s.End) != drying.Daylight, s.EndsLate, s.Label)
+	}
+	best, given := f.Recommended.Get()
+	require.True(t, given && easyLate)
+	require.False(t, best.EndsLate)
+	require.Equal(t, "no easy start ends by daylight", f.NoneEasy())
 }

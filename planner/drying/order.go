@@ -92,6 +92,20 @@ func (f *Forecast) lit(i int, at time.Time) int {
 	return i + 1
 }
 
+// why is what sun and shade do to a face from an instant in step i on, in words: behind a
+// sunset that comes after the last step of the day it is in the shade.
+func (f *Forecast) why(i int, at time.Time, face int) string {
+	i = f.lit(i, at)
+	if i+1 == len(f.Steps) && f.Steps[i].Faces[face].Sunlit && f.Steps[i].Faces[face].Side != model.Roof {
+		for _, set := range f.sunsets {
+			if !set.Before(f.Steps[i].At) && !at.Before(set) {
+				return "in the shade for the rest of the day"
+			}
+		}
+	}
+	return f.spells[i][face].why
+}
+
 // setIn is the sunset between a step and the next, or that next step where there is none.
 func (f *Forecast) setIn(i int) time.Time {
 	from, to := f.Steps[i].At, f.Steps[min(i+1, len(f.Steps)-1)].At

@@ -3,6 +3,7 @@ package drying
 import (
 	"fmt"
 	"math"
+	"slices"
 	"time"
 
 	"washeve/model"
@@ -25,6 +26,9 @@ type Start struct {
 	// that the rinse takes: under 1 a face hurries. It is 0 where something forbids
 	// washing, or is not known.
 	Room float64
+
+	// EndsLate tells that the sun is down at the end.
+	EndsLate bool
 }
 
 // Hurried lists the faces that hurry while their turn comes.
@@ -38,18 +42,30 @@ func (s Start) Hurried() []model.Side {
 	return sides
 }
 
-// Better tells whether a start is to be had rather than another: an easy one; else one
-// after which washing is possible; else the one with fewer faces that hurry, and of
-// those the one with more room.
+// nearly is the room from which a start by daylight is to be had rather than an easy one
+// that ends without the sun. PRACTICE: how fast a film dries is not known better than to a
+// fifth ([panel.Convection]).
+//
+// [panel.Convection]: washeve/planner/drying/panel#Convection
+const nearly = 0.8
+
+// byDay tells that a start ends while the sun is up, with next to no hurry.
+func (s Start) byDay() bool { return !s.EndsLate && s.Room >= nearly }
+
+// Better tells whether a start is to be had rather than another: one after which washing is
+// possible; of those one that ends while the sun is up, with next to no hurry; of those an
+// easy one; else the one with fewer faces that hurry, and of those the one with more room.
 func (s Start) Better(than Start) bool {
 	a, b := len(s.Hurried()), len(than.Hurried())
 	switch {
+	case (s.Room > 0) != (than.Room > 0):
+		return s.Room > 0
+	case s.byDay() != than.byDay():
+		return s.byDay()
 	case s.Easy != than.Easy:
 		return s.Easy
 	case s.Easy:
 		return false
-	case (s.Room > 0) != (than.Room > 0):
-		return s.Room > 0
 	case a != b:
 		return a < b
 	}
@@ -127,19 +143,28 @@ func (f *Forecast) begin() {
 	f.NotBefore, f.NotAfter = quantity.Some(f.Starts[first].At), quantity.Some(f.Starts[last].At)
 }
 
-// best is the first easy start with the sun up, else the first easy one, else
-// the best of those after which washing is possible, or -1.
+// best is the first easy start with the sun up that ends before it is down, else the
+// best of those after which washing is possible, or -1.
 func (f *Forecast) best() int {
 	best := -1
 	for i, s := range f.Starts {
 		switch {
-		case s.Easy && f.Sun.Up(s.At):
+		case s.Easy && f.Sun.Up(s.At) && !s.EndsLate:
 			return i
 		case s.Room > 0 && (best < 0 || s.Better(f.Starts[best])):
 			best = i
 		}
 	}
 	return best
+}
+
+// NoneEasy says, where no easy start is recommended, whether there is none or only some that
+// end without the sun.
+func (f Forecast) NoneEasy() string {
+	if slices.ContainsFunc(f.Starts, func(s Start) bool { return s.Easy }) {
+		return "no easy start ends by daylight"
+	}
+	return "no start is easy"
 }
 
 // start works out a wash begun at an instant in step i. The turns, one a face, are
@@ -155,7 +180,7 @@ func (f *Forecast) start(i int, at time.Time, turns []Turn) Start {
 	for n, r := range ranks {
 		face := &f.faces[r.face]
 		end := s.End.Add(time.Duration(float64(face.Work.Or(0)) * float64(time.Second)))
-		s.Turns[n] = Turn{Side: face.Side, Why: f.spells[f.lit(i, s.End)][r.face].why, From: s.End, To: end}
+		s.Turns[n] = Turn{Side: face.Side, Why: f.why(i, s.End, r.face), From: s.End, To: end}
 		last, spoilt, forbidden := f.through(&s.Turns[n], r.face, i)
 		if i = last; s.Why == "" {
 			s.Why = spoilt
@@ -174,6 +199,7 @@ func (f *Forecast) start(i int, at time.Time, turns []Turn) Start {
 		}
 	}
 	s.Easy = s.Why == ""
+	s.EndsLate = !f.Sun.Up(s.End)
 	return s
 }
 

@@ -117,7 +117,7 @@ func (m Model) headLines(d *planner.DayPlan, width int) []string {
 	}
 	lines = append(lines, ink.On(cells.Clip(mark+" "+words, width, m.th.Marks.More)))
 	best := report.DayBest(d, m.th.Key("recommended (R)", "recommended"))
-	if whole := "no start is easy; " + best; d.Recommended.Given() && !d.NotAfter.Given() && cells.Width(whole) <= width {
+	if whole := d.NoneEasy() + "; " + best; d.Recommended.Given() && !d.NotAfter.Given() && cells.Width(whole) <= width {
 		best = whole
 	}
 	return append(lines, m.th.Muted.On(cells.Clip(best, width, m.th.Marks.More)))

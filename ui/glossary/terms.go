@@ -23,7 +23,7 @@ func Terms() []Term {
 		{"contact time", "How long the water stays among the beads: the volume of the resin divided by the flow. Too short a time and even fresh resin lets some through."},
 		{"DI water", "Deionized water: the bed has taken the dissolved salts out, so that it dries without leaving any. It takes out no dirt and is not made for drinking."},
 		{"drip", "What runs off a face by itself after the hose has moved on. A pause that lets it drip leaves a thinner film for the last rinse to replace, and saves DI water."},
-		{"easy", "Of an hour: no face hurries in it. Of a start: no face hurries while its turn comes, though the wash goes on for hours. Where no start is easy, the recommended one is that after which the fewest faces hurry."},
+		{"easy", "Of an hour: no face hurries in it. Of a start: no face hurries while its turn comes, though the wash goes on for hours. Where no easy start ends by daylight, the recommended one is that after which the fewest faces hurry."},
 		{"end point", "The outlet at which a stated capacity counts as used up, as a part of the feed. Your limit is another, so the plan works out the gallons until that."},
 		{"exchange", "Resin holds hydrogen and hydroxide and swaps them for the salts in the water. What it gives up joins to plain water. Each bead can swap only so often."},
 		{"face velocity", "How fast the water comes down on the top of the bed: the flow divided by the area of the tank across. Too fast, and it finds its way through without touching enough beads."},

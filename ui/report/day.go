@@ -96,7 +96,7 @@ func DayStart(d *planner.DayPlan) string {
 	case d.NotAfter.Given():
 		words += "; " + easyStarts(d)
 	case recommended:
-		words += "; no start is easy: at " + best.Label + " the fewest faces hurry (" + Faces(best.Hurried()) + ")"
+		words += "; " + d.NoneEasy() + ": at " + best.Label + " the fewest faces hurry (" + Faces(best.Hurried()) + ")"
 	}
 	return words
 }
