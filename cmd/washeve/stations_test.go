@@ -61,6 +61,7 @@ func stations() []station {
 		{"plan", "plan, asks whether to read anew", true, []hop{{editor + " v down down right", "still here"}, {"A", "y yes"}}},
 		{"plan", "plan, washes", true, []hop{{"L", "Washes; 1 is in hand"}}},
 		{"plan", "plan, a new wash named", true, []hop{{"N", "type its name, or enter"}}},
+		{"plan", "plan, washes that wait for one bed", true, []hop{{"N enter", "New, in its own"}, {"d t o m o r r o w enter", "Saved"}, {"esc N enter", "New, in its own"}, {"d t o m o r r o w enter", "Saved"}}},
 		{"day", "day", false, []hop{{"D", "easy: no face hurries"}}},
 		{"day", "day, the start typed", false, []hop{{"D", "easy: no face hurries"}, {"s", "esc as it was"}}},
 		{"day", "day, a start refused", false, []hop{{"D", "easy: no face hurries"}, {"s 9 9 enter", "Not taken"}}},

@@ -1,6 +1,8 @@
 package trip
 
 import (
+	"maps"
+	"slices"
 	"sync"
 	"testing"
 
@@ -18,6 +20,7 @@ import (
 type memory struct {
 	trips  []model.Trip
 	washes []model.Wash
+	like   map[string]model.Wash // beside those of the example
 	fails  error
 	kept   int
 	left   *Left
@@ -54,13 +57,18 @@ func (k *memory) Drop() error {
 }
 
 func (k *memory) Like(name string) (model.Wash, bool) {
+	if w, found := k.like[name]; found {
+		return w, true
+	}
 	lib := store.Example()
 	return lib.WashLike(name)
 }
 
 func (k *memory) Washes() []model.Wash { return k.washes }
 
-func (k *memory) Names() []string { return []string{"Saturday wash"} }
+func (k *memory) Names() []string {
+	return append([]string{"Saturday wash"}, slices.Sorted(maps.Keys(k.like))...)
+}
 
 // ours is the built-in trip, as the person's own, on the first of May.
 func ours() (Options, *memory) {
