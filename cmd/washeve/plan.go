@@ -21,7 +21,8 @@ func (p *program) planCommand() *cobra.Command {
 		Short: "Print the plan of a wash",
 		Long: `Print the plan of a wash: of the file named, else of the next wash in the data
 folder from today on, else of the one changed last, else of the usual stages with
-the first vehicle, bed and place.`,
+the first vehicle, bed and place. Where other washes wait for the same bed, a
+warning says whether one fill does them all, and in which order.`,
 		Args: atMostOne("wash"),
 		RunE: func(_ *cobra.Command, args []string) error {
 			lib, wash, err := p.loadWash(args)

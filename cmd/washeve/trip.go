@@ -20,7 +20,8 @@ func (p *program) tripCommand() *cobra.Command {
 		Use:   "trip [TRIP.toml]",
 		Short: "Print a trip wash by wash: does the resin last, when to change it, when to order",
 		Long: `Print a trip wash by wash: the chance that each ends on spec, where to change the
-resin, what to carry, the day to order by. Of the file named, else of the trip
+resin, what to carry, the day to order by; and of several washes on one fill,
+whether it does them all and in which order. Of the file named, else of the trip
 that comes next. With --ways, the same trip under several ways side by side, as
 washeve compare TRIP.toml does.`,
 		Args: atMostOne("trip"),

@@ -123,7 +123,7 @@ func (m Model) tripKeys() []keys.Binding {
 	return []keys.Binding{
 		m.history.UndoKey("Trip"),
 		m.history.RedoKey("Trip"),
-		keys.New("Trip", full, "f", "the trip in full", "f").Explained("all numbers of every wash: chances, waters, softener, money"),
+		keys.New("Trip", full, "f", "the trip in full", "f").Explained("all numbers of every wash: chances, waters, softener, money; which washes one fill does, and in which order"),
 		keys.New("Trip", why, "y", "where from", "y").Explained("what the trip rests on, and where each number comes from"),
 		keys.New("Trip", compared, "C", "compare", "C").Explained("this trip under several ways side by side; enter there makes a way the plan").Unless(m.notCompared()),
 		keys.UnitsKey(),
