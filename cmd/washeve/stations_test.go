@@ -5,6 +5,7 @@ package main
 import (
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 
@@ -41,6 +42,7 @@ const (
 func stations() []station {
 	bed, refill := hop{"B", "r reading"}, hop{"c", "Old resin out"}
 	trip, step := hop{"T", "June loop, 2026"}, hop{"W", "step 1 of"}
+	waiting := []hop{{"N enter", "New, in its own"}, {"d t o m o r r o w enter", "Saved"}, {"tab N enter", "New, in its own"}, {"d t o m o r r o w enter", "Saved"}}
 	return []station{
 		{"plan", "plan", false, nil},
 		{"plan", "plan of one's own", true, nil},
@@ -61,7 +63,8 @@ func stations() []station {
 		{"plan", "plan, asks whether to read anew", true, []hop{{editor + " v down down right", "still here"}, {"A", "y yes"}}},
 		{"plan", "plan, washes", true, []hop{{"L", "Washes; 1 is in hand"}}},
 		{"plan", "plan, a new wash named", true, []hop{{"N", "type its name, or enter"}}},
-		{"plan", "plan, washes that wait for one bed", true, []hop{{"N enter", "New, in its own"}, {"d t o m o r r o w enter", "Saved"}, {"esc N enter", "New, in its own"}, {"d t o m o r r o w enter", "Saved"}}},
+		{"plan", "plan, washes that wait for one bed", true, waiting},
+		{"reader", "one fill, several washes", true, append(slices.Clone(waiting), hop{"O", "Washes that wait for"})},
 		{"day", "day", false, []hop{{"D", "easy: no face hurries"}}},
 		{"day", "day, the start typed", false, []hop{{"D", "easy: no face hurries"}, {"s", "esc as it was"}}},
 		{"day", "day, a start refused", false, []hop{{"D", "easy: no face hurries"}, {"s 9 9 enter", "Not taken"}}},
