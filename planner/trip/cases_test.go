@@ -80,6 +80,14 @@ func cases() []simulation {
 			in.Trip.Changes = []model.ResinChange{{Date: date(t, "2026-06-12")}, {Date: date(t, "2026-06-20")}}
 			return in
 		}, pastOf},
+		{"limits and faces that differ", func(testing.TB) Input {
+			e := eveningOf(140)
+			e.wash("coach", 40)
+			e.wash("van", 10, model.Left, model.Right)
+			e.wash("coupe", 2, model.Left)
+			e.in.Ordered = false
+			return e.in
+		}, pastOf},
 		{"thirty waters", func(testing.TB) Input {
 			in := long(30)
 			in.Trip.Changes = []model.ResinChange{{Date: day(40)}}
