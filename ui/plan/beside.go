@@ -31,7 +31,7 @@ func (m *Model) lookAround(p *planner.Plan, w work) {
 	m.beside = tripmath.BesideOf(w.rig, w.places, w.wash, others, past, today)
 	for i := range p.Warnings {
 		if n := &p.Warnings[i]; n.Code == planner.PlannedBefore && m.noOneFill() == "" {
-			n.Format += " " + m.th.Key("O", "one fill") + " tells whether one fill does them all, and in which order."
+			n.Format += " " + m.th.Key("O", "one fill") + " tells whether the fill does them all, and in which order."
 		}
 	}
 }
@@ -70,5 +70,5 @@ func (m *Model) oneFillNamed(key string) string {
 	if m.noOneFill() != "" {
 		return ""
 	}
-	return fmt.Sprintf("%s tells what one fill does of the %d on this bed.", m.th.Key(key, "one fill"), len(m.beside.Washes))
+	return fmt.Sprintf("%s tells whether the fill does all %d washes on this bed.", m.th.Key(key, "one fill"), len(m.beside.Washes))
 }

@@ -41,7 +41,7 @@ func oneEvening(t *testing.T) Options {
 func TestOneFillOfSeveralWashes(t *testing.T) {
 	p := play(t, oneEvening(t), "")
 	p.S = layout.Size{W: 120, H: 50}
-	assert.Regexp(t, `O tells\s+whether one fill does them all, and in which order\.`, p.Seen())
+	assert.Regexp(t, `O tells\s+whether the fill does them all, and in which order\.`, p.Seen())
 	opened, is := p.Send(hands.Key("O")).(screen.Go)
 	require.True(t, is)
 	assert.Equal(t, "One fill, several washes", opened.To.Title())
@@ -57,7 +57,7 @@ func TestOneFillOfSeveralWashes(t *testing.T) {
 		assert.NotContains(t, line, "─")
 	}
 	p.Keys("L")
-	assert.Contains(t, p.Says(), "esc, then O tells what one fill does of the 3 on this bed.")
+	assert.Contains(t, p.Says(), "esc, then O tells whether the fill does all 3 washes on this bed.")
 }
 
 // What one of them lacks is told in the place of the answer.

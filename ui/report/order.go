@@ -26,18 +26,15 @@ func OneFill(p trip.Plan, o trip.Order) []string {
 	return lines
 }
 
-// fillOf names a fill of a trip.
+// fillOf names a fill of a trip: by the last change that is planned before its washes.
 func fillOf(p trip.Plan, o trip.Order) string {
-	planned := 0
+	name := "The fill in the tank"
 	for _, c := range p.Changes {
-		if c.Advised {
-			continue
-		}
-		if planned++; planned == o.Fill {
-			return "The fill of " + c.Date.String()
+		if o.Fill > 0 && !c.Advised && c.Before <= o.Stated[0].Wash {
+			name = "The fill of " + c.Date.String()
 		}
 	}
-	return "The fill in the tank"
+	return name
 }
 
 // fillDoes says whether the fill does all of its washes as they stand; else how many, and

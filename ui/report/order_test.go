@@ -96,7 +96,8 @@ func TestWhatOneFillDoesInWords(t *testing.T) {
 func TestWashesOfOneNameAreToldByTheirDays(t *testing.T) {
 	o := trip.Order{Fill: 1, Tried: 4, ByRule: true, Whole: true, Stated: turns(stands, 0.95, 0.8, 0.55), Best: turns(other, 0.97, 0.9, 0.82), Worst: 0.5}
 	p := serving(o, "coach", "van", "van")
-	p.Changes = []trip.ChangePlan{{Advised: true, Date: model.Date{Year: 2026, Month: 6, Day: 1}}, {Date: model.Date{Year: 2026, Month: 6, Day: 4}}}
+	on := func(day int) model.Date { return model.Date{Year: 2026, Month: 6, Day: day} }
+	p.Changes = []trip.ChangePlan{{Advised: true, Date: on(1)}, {Date: on(3)}, {Date: on(4)}, {Date: on(9), Before: 3}}
 	lines := report.OneFills(p)
 	assert.Contains(t, lines[0], "The fill of 2026-06-04 may do all 3 washes")
 	assert.Contains(t, lines[0], "van of 2026-06-05 is the first at risk.")
