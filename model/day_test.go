@@ -12,18 +12,22 @@ import (
 func TestParseTimeOfDay(t *testing.T) {
 	for text, want := range map[string]string{
 		"7:30": "07:30", "07:30": "07:30", "7:30 pm": "19:30", "7 AM": "07:00", "12 am": "00:00",
-		"12:15pm": "12:15", "7.30": "07:30", "7.30 pm": "19:30", "noon": "12:00", "7": "07:00", " 9 ": "09:00", "09": "09:00", "10": "10:00", "13": "13:00", "21": "21:00", "Midnight": "00:00", "23:59": "23:59",
+		"12:15pm": "12:15", "7.30": "07:30", "7.30 pm": "19:30", "noon": "12:00", "0": "00:00", "00": "00:00", "12": "12:00", "23": "23:00", "7": "07:00", " 9 ": "09:00", "09": "09:00", "10": "10:00", "13": "13:00", "21": "21:00", "Midnight": "00:00", "23:59": "23:59",
 	} {
 		got, err := ParseTimeOfDay(text)
 		require.NoError(t, err, text)
 		assert.Equal(t, want, got.String(), text)
 	}
-	for _, text := range []string{"", "0", "1", "06", "24", "25:00", "7:60", "13 pm", "0 am", "7:3", "a:30", "-1:30", "7:30:00", "1234:00", "7.5", "7.30.00", "7:30.00", "7.", ".30"} {
+	for _, text := range []string{"", "1", "6", "06", "24", "25:00", "7:60", "13 pm", "0 am", "7:3", "a:30", "-1:30", "7:30:00", "1234:00", "7.5", "7.30.00", "7:30.00", "7.", ".30"} {
 		_, err := ParseTimeOfDay(text)
 		assert.Error(t, err, text)
 	}
 	_, err := ParseTimeOfDay("5")
 	assert.EqualError(t, err, `"5" may be of the morning or of the afternoon; write the time of day like "5 am", "5 pm" or "05:00"`)
+	for text, reason := range map[string]string{"24": "is past the end of the day", "24:00": "is past the end of the day", "0 am": "has an hour that does not go with am or pm"} {
+		_, err := ParseTimeOfDay(text)
+		assert.EqualError(t, err, `"`+text+`" `+reason+`; write the time of day like "midnight" or "00:00"`)
+	}
 }
 
 func FuzzParseTimeOfDay(f *testing.F) {

@@ -18,6 +18,9 @@ type TimeOfDay struct {
 // timeExample shows how a time of day is written.
 const timeExample = `"7:30", "7:30 pm" or "19:30"`
 
+// midnightExample shows how the hour is written that is 24 on no clock.
+const midnightExample = `"midnight" or "00:00"`
+
 // TimeOfDayAt is what the clock of the instant's zone shows.
 func TimeOfDayAt(at time.Time) TimeOfDay { return TimeOfDay{at.Hour(), at.Minute()} }
 
@@ -30,8 +33,8 @@ func (t TimeOfDay) String() string {
 func (t TimeOfDay) Minutes() int { return 60*t.Hour + t.Minute }
 
 // ParseTimeOfDay reads "7:30", "07:30", "7.30", "7:30 pm", "7 am", "noon" or
-// "midnight", and of the bare hours those from 7 to 23: an earlier one may be meant as
-// one of the afternoon. Errors are of type [*quantity.ParseError].
+// "midnight", and of the bare hours 0, which is midnight, and those from 7 to 23: one from 1
+// to 6 may be meant as one of the afternoon. Errors are of type [*quantity.ParseError].
 func ParseTimeOfDay(text string) (TimeOfDay, error) {
 	example := timeExample
 	fail := func(reason string) (TimeOfDay, error) {
@@ -60,7 +63,13 @@ func ParseTimeOfDay(text string) (TimeOfDay, error) {
 	switch {
 	case !okHour || !okMinute:
 		return fail("is no time of day")
-	case half != "" && (hour < 1 || hour > 12):
+	case half != "" && hour == 0:
+		example = midnightExample
+		return fail("has an hour that does not go with am or pm")
+	case hour == 24 && minute == 0:
+		example = midnightExample
+		return fail("is past the end of the day")
+	case half != "" && hour > 12:
 		return fail("has an hour that does not go with am or pm")
 	case hour > 23 || minute > 59:
 		return fail("is past the end of the day")
@@ -73,11 +82,11 @@ func ParseTimeOfDay(text string) (TimeOfDay, error) {
 }
 
 // readAlone tells that an hour by itself is not one of the night, which may be meant as one of
-// the afternoon: 5 is asked about, 9 and 17 are not.
+// the afternoon: 5 is asked about, 9 and 17 are not, nor is 0, which no afternoon has.
 func readAlone(hourText string) bool {
 	const earliest = 7
 	hour, ok := digits(hourText, 1)
-	return !ok || hour >= earliest
+	return !ok || hour == 0 || hour >= earliest
 }
 
 // BareHour tells that a text is an hour alone, such as "9".

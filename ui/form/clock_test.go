@@ -12,7 +12,7 @@ import (
 
 // An hour alone is written, and said back, as the time that it was read as.
 func TestAnHourAloneIsSaidBack(t *testing.T) {
-	for typed, read := range map[string]string{"9": "09:00", "21": "21:00"} {
+	for typed, read := range map[string]string{"9": "09:00", "21": "21:00", "0": "00:00", "12": "12:00"} {
 		var w model.Wash
 		got, err := set(day(), &w, "start", typed)
 		require.NoError(t, err)

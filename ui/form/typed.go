@@ -1,6 +1,7 @@
 package form
 
 import (
+	"cmp"
 	"strings"
 	"unicode"
 	"unicode/utf8"
@@ -34,10 +35,8 @@ func (c Calendar) Set(f model.Field, text string, set func(key, text string) err
 		text = model.WithSide(text, f.Sides)
 	case f.Key == model.ZoneKey:
 		text = model.ZoneName(text)
-	case f.OfClock() && model.BareHour(text):
-		if at, err := model.ParseTimeOfDay(text); err == nil {
-			text = at.String()
-		}
+	case f.OfClock():
+		text = cmp.Or(fullHour(text), text)
 	case f.Day && !blank(text):
 		day, err := model.ComingDay(text, c.Today, c.Since)
 		if err != nil {
@@ -74,16 +73,23 @@ func (c Calendar) Taken(f model.Field, text string) string {
 		return model.WithSide(text, northSouth)
 	case f.Key == model.ZoneKey:
 		return zone(text)
-	case f.OfClock() && model.BareHour(text):
-		if at, err := model.ParseTimeOfDay(text); err == nil {
-			return at.String()
-		}
+	case f.OfClock():
+		return fullHour(text)
 	case f.Day && !blank(text):
 		if day, err := model.ComingDay(text, c.Today, c.Since); err == nil {
 			return day.Full()
 		}
 	}
 	return ""
+}
+
+// fullHour is an hour alone as the time that it is; "" of any other text.
+func fullHour(text string) string {
+	at, err := model.ParseTimeOfDay(text)
+	if err != nil || !model.BareHour(text) {
+		return ""
+	}
+	return at.String()
 }
 
 // zone is what is to be said of a time zone: its whole name, where the text is not it.
