@@ -259,3 +259,11 @@ func TestARefusedTextIsNoTrap(t *testing.T) {
 	p.Keys("s '25:70' enter '9:00' enter")
 	assert.Equal(t, "9:00", p.start())
 }
+
+// An hour alone is said back and kept as the time that it is.
+func TestAnHourAloneIsATime(t *testing.T) {
+	p := play(t, ours(), "s 0")
+	assert.Contains(t, p.Seen(), "start 0_  00:00")
+	p.Keys("enter s 9 enter")
+	assert.Equal(t, "09:00", p.start())
+}

@@ -122,6 +122,12 @@ const (
 
 func fieldOf(w *model.Wash, key string) model.Field { return fieldAt(w.Fields(), key) }
 
+// set states a field of a wash as a person typed it.
+func set(w *model.Wash, key, text string) error {
+	f := fieldOf(w, key)
+	return form.Calendar{}.Set(f, text, func(_, text string) error { return f.Set(text) })
+}
+
 func fieldAt(fields []model.Field, key string) model.Field {
 	for _, f := range fields {
 		if f.Key == key {

@@ -34,7 +34,7 @@ func (m Model) redone() Model {
 // state sets a field at once.
 func (m Model) state(key, text string) Model {
 	w := m.now
-	if err := fieldOf(&w, key).Set(text); err != nil {
+	if err := set(&w, key, text); err != nil {
 		return m.warn(err.Error())
 	}
 	return m.commit(w)

@@ -132,7 +132,7 @@ func (m Model) mouse(msg tea.MouseMsg) Model {
 func (m Model) washShown() model.Wash {
 	w := m.now
 	if m.edit != nil && m.edit.Replaced {
-		_ = fieldOf(&w, m.editAt).Set(m.edit.Good) // on error the wash is as it was
+		_ = set(&w, m.editAt, m.edit.Good) // on error the wash is as it was
 	}
 	return w
 }
@@ -140,7 +140,7 @@ func (m Model) washShown() model.Wash {
 // startEdit lets a field be typed, from nothing.
 func (m Model) startEdit(key string) Model {
 	f := fieldOf(&m.now, key)
-	e := form.Start("", f.Example)
+	e := form.Start("", f.Example).Telling(func(text string) string { return form.Calendar{}.Taken(f, text) })
 	e.Good = f.Text()
 	m.edit, m.editAt = &e, key
 	return m
@@ -159,7 +159,7 @@ func (m Model) typed(msg tea.KeyMsg) Model {
 
 func (m Model) check(text string) error {
 	w := m.now
-	return fieldOf(&w, m.editAt).Set(text)
+	return set(&w, m.editAt, text)
 }
 
 // finishEdit takes what was typed. A text that is wrong is dropped, the

@@ -82,7 +82,7 @@ func (m Model) weatherLine(width int) string {
 func (m *Model) shown() model.Wash {
 	w := m.now
 	if m.edit != nil && m.edit.Replaced {
-		if err := fieldOf(&w, m.editAt).Set(m.edit.Good); err != nil {
+		if err := set(&w, m.editAt, m.edit.Good); err != nil {
 			return m.now
 		}
 	}
