@@ -7,6 +7,7 @@ import (
 
 	"washeve/model"
 	"washeve/model/quantity"
+	"washeve/planner/flow"
 	"washeve/planner/learning"
 	"washeve/planner/water"
 )
@@ -31,7 +32,7 @@ type replay struct {
 
 // usualFlow is the flow of a use whose flow nobody wrote down. PRACTICE: a small
 // pressure washer.
-const usualFlow = 1.4 * quantity.GPM
+const usualFlow = flow.UsualWasherFlow
 
 // run gives the bed's past, or nil where the log says nothing of it.
 func (r *replay) run(events []event) *BedPast {

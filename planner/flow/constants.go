@@ -29,7 +29,7 @@ func Constants() []tag.Assumption {
 		tag.Quantity("pressure a sprayer needs", SprayerNeed, tag.FromPractice("so that a pump does not starve and a nozzle throws a fan")),
 		tag.Quantity("margin on a pressure washer's flow", washerMargin, tag.FromPractice("so that the supply is never just enough")),
 		tag.Text("nozzle number", "gpm at 4000 psi, as the root of the pressure", tag.FromPractice("the convention of the trade; agrees with printed charts")),
-		tag.Quantity("flow of a pressure washer where not stated", usualWasherFlow, tag.FromPractice("small ones take 1.2 to 1.4 gpm")),
+		tag.Quantity("flow of a pressure washer where not stated", UsualWasherFlow, tag.FromPractice("small ones take 1.2 to 1.4 gpm")),
 		tag.Quantity("flow of a nozzle where not stated", usualNozzleFlow, tag.FromPractice("a usual garden nozzle")),
 		tag.Quantity("pressure of that flow", usualNozzlePressure, tag.FromPractice("a usual garden nozzle")),
 	}

@@ -8,7 +8,7 @@ import (
 
 // What a sprayer is taken to be where its data were not stated. PRACTICE.
 const (
-	usualWasherFlow     = 1.4 * quantity.GPM // small ones take 1.2 to 1.4 gpm
+	UsualWasherFlow     = 1.4 * quantity.GPM // small ones take 1.2 to 1.4 gpm
 	usualNozzleFlow     = 2.5 * quantity.GPM
 	usualNozzlePressure = 40 * quantity.PSI
 )
@@ -64,8 +64,8 @@ func SprayerOf(m *model.Sprayer) Sprayer {
 	case okNumber && okPressure:
 		return Washer(m.Name, NozzleFlow(number, pressure))
 	}
-	s := Washer(m.Name, usualWasherFlow)
-	s.Assumed = append(s.Assumed, tag.Quantity("flow of the pressure washer", usualWasherFlow, tag.FromPractice("not stated; a usual small one")))
+	s := Washer(m.Name, UsualWasherFlow)
+	s.Assumed = append(s.Assumed, tag.Quantity("flow of the pressure washer", UsualWasherFlow, tag.FromPractice("not stated; a usual small one")))
 	return s
 }
 

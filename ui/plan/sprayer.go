@@ -2,6 +2,8 @@ package plan
 
 import (
 	"washeve/model"
+	"washeve/planner/flow"
+	"washeve/ui/entry"
 )
 
 // usualSprayer is the one that the plan assumes where the rig has none, with the flow as a
@@ -10,13 +12,9 @@ func (m *Model) usualSprayer() (model.Sprayer, bool) {
 	if !m.planned || len(m.now.rig.Sprayers) > 0 || m.plan.Sprayer.Name == model.ByHand {
 		return model.Sprayer{}, false
 	}
-	s := model.Sprayer{Name: m.plan.Sprayer.Name, Tool: model.PressureWasher}
-	for _, f := range s.Fields() {
-		if f.Key == "flow" {
-			_ = f.Set(f.In(m.sys).Example) // which is right, in either units
-		}
-	}
-	return s, true
+	return model.Sprayer{
+		Name: m.plan.Sprayer.Name, Tool: model.PressureWasher, Flow: entry.Stated(flow.UsualWasherFlow, m.sys),
+	}, true
 }
 
 // takesUsual makes the assumed sprayer the person's own and states it on the line that is
