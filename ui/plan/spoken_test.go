@@ -75,5 +75,5 @@ func TestWhichLineIsAskedUntilOneIsNamed(t *testing.T) {
 	told := said(t, ours(t), "change", "nonsense", "1", "2", "clear", "units", "quit")
 	assert.Contains(t, told, `Read: "nonsense". No line here is called so`)
 	assert.Contains(t, told, "vehicle: Tin Box.", "it asks again")
-	assert.Contains(t, told, "Shown in metric units from now on.", "a word is done, and is no answer")
+	assert.Contains(t, told, "Shown in metric units from now on; undo takes that back.", "a word is done, and is no answer")
 }

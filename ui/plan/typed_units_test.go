@@ -47,7 +47,7 @@ func TestTheUnitsLast(t *testing.T) {
 	p := play(t, o, "m")
 	assert.Equal(t, model.UnitsMetric, p.M.now.rig.Defaults.Units)
 	assert.Equal(t, model.UnitsMetric, o.Keeper.(*book).rig.Defaults.Units)
-	assert.Equal(t, "Shown in metric units from now on.", p.M.status)
+	assert.Equal(t, "Shown in metric units from now on; u takes that back.", p.M.status)
 	assert.Contains(t, p.Seen(), "227 L")
 	p.Keys("u")
 	assert.Empty(t, p.M.now.rig.Defaults.Units)

@@ -22,7 +22,7 @@ func (m Model) otherUnits() Model {
 		m.sys = other // a flag said otherwise, for this once
 		return m.say("Shown in " + other.Words() + ", as your rig says.")
 	}
-	return m.commit(w).done("Shown in " + other.Words() + " from now on.")
+	return m.commit(w).done("Shown in " + other.Words() + " from now on; " + m.th.Key("u", "undo") + " takes that back.")
 }
 
 // inUnits follows another screen to its units, as if they were turned here. What the plan
