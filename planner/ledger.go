@@ -120,7 +120,7 @@ func own() []Assumption {
 		tag.Quantity("a hand's pace from wash to wash, either way", quantity.Fraction(hand-1), practice("for the band of the DI gallons")),
 		tag.Text("mixing in that band", "1.4 times better or poorer", practice("no figure in print")),
 		tag.Quantity("face velocity, most", FaceVelocity, published("AWWA/ASCE, Water Treatment Plant Design, 4th ed., 2005")),
-		tag.Quantity("flow of a logged wash that states none", usualFlow, practice("a small pressure washer")),
+		tag.Quantity("flow of a logged wash that states none", UsualFlow, practice("a small pressure washer")),
 		tag.Quantity("a reading and its wash are written down within", sameWash, practice("one day's work")),
 		tag.Quantity("least time that a pace is taken from", leastSpan, practice("what a week took says nothing of a month")),
 		tag.Quantity("drying by towel", TowelRate, practice("a person with two towels")),

@@ -30,16 +30,16 @@ type replay struct {
 	within within // the wash that is to be written down
 }
 
-// usualFlow is the flow of a use whose flow nobody wrote down. PRACTICE: a small
-// pressure washer.
-const usualFlow = flow.UsualWasherFlow
+// UsualFlow is that of the sprayer of a rig that states none, and of a use whose flow nobody
+// wrote down. PRACTICE: a small pressure washer.
+const UsualFlow = flow.UsualWasherFlow
 
 // run gives the bed's past, or nil where the log says nothing of it.
 func (r *replay) run(events []event) *BedPast {
 	if !r.bed.Resin.Given() {
 		return nil
 	}
-	r.flow, r.sized = usualFlow, r.bed.Resin.Or(0)
+	r.flow, r.sized = UsualFlow, r.bed.Resin.Or(0)
 	r.begin(model.Moment{}, nil)
 	touched := false
 	for _, e := range events {

@@ -57,7 +57,7 @@ func (r *replay) use(e event) bool {
 			return false
 		}
 	}
-	r.feed, r.known, r.flow = feed, true, w.Flow.Or(usualFlow)
+	r.feed, r.known, r.flow = feed, true, w.Flow.Or(UsualFlow)
 	f := r.present()
 	r.start(f)
 	f.Washes++

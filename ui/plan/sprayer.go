@@ -2,7 +2,7 @@ package plan
 
 import (
 	"washeve/model"
-	"washeve/planner/flow"
+	"washeve/planner"
 	"washeve/ui/entry"
 )
 
@@ -13,7 +13,7 @@ func (m *Model) usualSprayer() (model.Sprayer, bool) {
 		return model.Sprayer{}, false
 	}
 	return model.Sprayer{
-		Name: m.plan.Sprayer.Name, Tool: model.PressureWasher, Flow: entry.Stated(flow.UsualWasherFlow, m.sys),
+		Name: m.plan.Sprayer.Name, Tool: model.PressureWasher, Flow: entry.Stated(planner.UsualFlow, m.sys),
 	}, true
 }
 
