@@ -89,7 +89,7 @@ func (b *Bed) Fields() []Field {
 	return slices.Concat([]Field{
 		name("name", "name", "what you call this tank", "half-foot tank", &b.Name).required(),
 		measure("resin", "resin volume", "mixed-bed resin in the tank", "0.5 ft3", "0.02 ft3", "10 ft3", &b.Resin).required(),
-		measure("gallons_so_far", "gallons so far", "DI water this fill has given; 0 gal when freshly filled", "300 gal", "0 gal", "1000000 gal", &b.SoFar),
+		measure("gallons_so_far", "gallons so far", "DI water this fill has given; zero when freshly filled", "300 gal", "0 gal", "1000000 gal", &b.SoFar),
 		measure("diameter", "tank diameter", "inside diameter of the tank", "8 in", "2 in", "36 in", &b.Diameter),
 		choice("resin_state", "resin", "new resin, or resin that a plant has regenerated", []ResinState{NewResin, RegeneratedResin}, &b.State),
 		field("price", "price of a fill", "what a fill of resin costs you", "$185", &b.Price, quantity.ParseMoney, quantity.Money.String),
@@ -99,8 +99,8 @@ func (b *Bed) Fields() []Field {
 func (b *Bed) capacityFields() []Field {
 	return []Field{
 		rating(&b.Rating),
-		measure("good_for", "good for", "gallons that the seller says it is good for", "1500 gal", "1 gal", "1000000 gal", &b.GoodFor),
-		reading("good_for_tds", "good for, at", "water that the seller's gallons are for", 5000, &b.GoodForTDS),
+		measure("good_for", "good for", "how much water the seller says it is good for", "1500 gal", "1 gal", "1000000 gal", &b.GoodFor),
+		reading("good_for_tds", "good for, at", "the water that the seller means by it", 5000, &b.GoodForTDS),
 		measure("cation_capacity", "cation resin capacity", "total capacity of the cation resin, from its data sheet", "1.9 eq/L", "0.3 eq/L", "3 eq/L", &b.CationCapacity),
 		measure("anion_capacity", "anion resin capacity", "total capacity of the anion resin, from its data sheet", "1.1 eq/L", "0.3 eq/L", "3 eq/L", &b.AnionCapacity),
 		measure("cation_regenerated", "cation regenerated", "part of the cation resin in the hydrogen form", "99 %", "10 %", "100 %", &b.CationRegenerated),
@@ -137,7 +137,7 @@ func (b *Bed) Contradictions() []Fault {
 		faults = append(faults, Fault{Key: ways[1], Problem: fmt.Sprintf("the capacity is stated twice, by %s; keep one", strings.Join(ways, " and by "))})
 	}
 	if b.GoodForTDS.Given() && !b.GoodFor.Given() {
-		faults = append(faults, Fault{Key: "good_for_tds", Problem: `says for which water, but good_for is missing; write for example good_for = "1500 gal"`})
+		faults = append(faults, Fault{Key: "good_for_tds", Problem: `says for which water, but good_for is missing; write for example good_for = "1500 gal", or "5700 L"`})
 	}
 	if b.CationCapacity.Given() != b.AnionCapacity.Given() {
 		faults = append(faults, Fault{Key: b.resinKey(), Problem: "needs both cation_capacity and anion_capacity, since the scarcer side limits the bed"})

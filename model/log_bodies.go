@@ -151,7 +151,7 @@ func (s *Sample) Fields() []Field {
 		waterTemperature(&s.Temperature),
 		flow("flow", "flow", "flow while it was read", &s.Flow),
 		choice("flushed", "flushed", "yes where the standing water was out; no for a first cup", []Answer{Yes, No}, &s.Flushed),
-		measure("flush_water", "flush water", "DI water run out for this reading alone, in no wash's gallons; the bed has given it too", "4 gal", "0 gal", "1000 gal", &s.FlushWater),
+		measure("flush_water", "flush water", "DI water run out for this reading alone, counted by no wash; the bed has given it too", "4 gal", "0 gal", "1000 gal", &s.FlushWater),
 		measure("gallons_so_far", "gallons so far", "DI water that this fill had given by then, the flush too, by a meter or as known", "300 gal", "0 gal", "1000000 gal", &s.SoFar),
 		choice("use_anyway", "use anyway", "yes to learn from it although it was not flushed", []Answer{Yes, No}, &s.Anyway),
 		choice("di_through_softener", "bed fed through softener", "was the softener in the line ahead of the DI bed", []Answer{Yes, No}, &s.Feed),

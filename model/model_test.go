@@ -133,7 +133,7 @@ func TestFaultsAcrossTheRig(t *testing.T) {
 		`vehicle 2, height: is missing; write for example height = "12 ft 9 in"`,
 		`vehicle 2, name: "A" is the name of vehicle 1 already; give each its own name`,
 		`bed 1, resin: is missing; write for example resin = "0.5 ft3"`,
-		`bed 1, good_for_tds: says for which water, but good_for is missing; write for example good_for = "1500 gal"`,
+		`bed 1, good_for_tds: says for which water, but good_for is missing; write for example good_for = "1500 gal", or "5700 L"`,
 		`vehicle.face 1, side: is missing; write for example side = "roof"`,
 		`vehicle.face 3, side: is missing; write for example side = "roof"`,
 		`defaults 1, vehicle: no vehicle is called "c"; there is a, A`,

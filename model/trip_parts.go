@@ -86,7 +86,7 @@ func (s *Stop) Contradictions() []Fault {
 		fault("hardness_high", "%q is under hardness_low, %q; change them about", s.HighHardness.Words(), s.LowHardness.Words())
 	}
 	if s.Hookup == TankOnly && !s.OnHand.Given() {
-		faults = append(faults, Fault{Key: "on_hand", Lacks: true, Problem: `is missing, and this stop has its tank only; write for example on_hand = "100 gal"`})
+		faults = append(faults, Fault{Key: "on_hand", Lacks: true, Problem: `is missing, and this stop has its tank only; write for example on_hand = "100 gal", or "380 L"`})
 	}
 	return faults
 }

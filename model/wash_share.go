@@ -20,7 +20,7 @@ func (w *Wash) shareFields() []Field {
 			Key: "di_surfaces", Label: "DI only on", Help: "surfaces that get DI water; all where none is named", Example: "glass, paint",
 		}, &w.DISurfaces),
 		measure("di_flow", "DI held to", "flow that the DI water is held to; the hand goes slower with it", "1 gpm", "0.05 gpm", "100 gpm", &w.DIFlow),
-		measure("confidence", "confidence", "how sure the gallons of a short bed are to be there when they are shared out", "90 %", "50 %", "99 %", &w.Confidence),
+		measure("confidence", "confidence", "how sure the water of a short bed is to be there when it is shared out", "90 %", "50 %", "99 %", &w.Confidence),
 	}
 }
 

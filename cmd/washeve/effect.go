@@ -18,9 +18,9 @@ import (
 // as a wash, by a slip of the hand.
 func enough(kind model.Kind, texts map[string]*string) error {
 	needs := map[model.Kind]string{
-		model.WashKind:  `say what was used, such as: washeve log wash --di "30 gal"`,
+		model.WashKind:  `say what was used, such as: washeve log wash --di "30 gal", or "110 L"`,
 		model.ResinKind: `name the bed that was filled, or state any of its resin, such as: washeve log resin --bed "half-foot tank"`,
-		model.SaltKind:  `state the salt or name the softener, such as: washeve log salt --salt "4 lb"`,
+		model.SaltKind:  `state the salt or name the softener, such as: washeve log salt --salt "4 lb", or "2 kg"`,
 	}
 	if needs[kind] == "" {
 		return nil
@@ -70,11 +70,15 @@ func (p *program) noteFlush(e model.Entry, lib library) error {
 	if !is || s.Point != model.AfterBed || s.Flushed != model.Yes || s.FlushWater.Given() || s.SoFar.Given() {
 		return nil
 	}
+	sys, err := p.system(lib.Rig)
+	if err != nil {
+		return err
+	}
 	volume, _, err := p.flushOf(s, lib)
 	if err != nil {
 		return err
 	}
-	fmt.Fprintf(p.errs, "note: no gallons are counted for the flush, as where it is part of a wash. Where it was run for this reading alone: washeve log correct %s --flush-water %q\n", e.ID, cmp.Or(volume, "4 gal"))
+	fmt.Fprintf(p.errs, "note: no water is counted for the flush, as where it is part of a wash. Where it was run for this reading alone: washeve log correct %s --flush-water %q\n", e.ID, cmp.Or(volume, volumeText(4*quantity.Gallon, sys)))
 	return nil
 }
 

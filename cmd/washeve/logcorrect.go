@@ -60,7 +60,7 @@ func (p *program) correct(id string, stated statedBy) error {
 		return err
 	}
 	if len(e.Contradictions()) > 0 {
-		return wrongf("say what was wrong, such as: washeve log correct %s --temperature \"68 F\"", id)
+		return wrongf("say what was wrong, such as: washeve log correct %s --temperature \"68 F\", or \"20 C\"", id)
 	}
 	if e.ID, err = model.NewID(e.At, rand.Reader); err != nil {
 		return err

@@ -12,7 +12,7 @@ import (
 	"washeve/ui/form"
 )
 
-// flagHelp is what a field is, and how it is typed behind its flag.
+// flagHelp is what a field is, and how it is typed behind its flag, in either family of units.
 func flagHelp(f model.Field) string {
 	switch {
 	case len(f.Choices) > 0 && strings.Contains(f.Help, quantity.OneOf(f.Choices)):
@@ -22,7 +22,11 @@ func flagHelp(f model.Field) string {
 	case strings.Contains(f.Example, "$"):
 		return fmt.Sprintf("%s, like '%s', in single quotes", f.Help, f.Example)
 	}
-	return form.Help(f, true)
+	metric := f.In(quantity.Metric)
+	if metric.Example == f.Example {
+		return form.Help(f, true)
+	}
+	return form.Help(f, true) + " or " + metric.Example
 }
 
 // readingKey is the field that an argument states as well as its flag.

@@ -45,7 +45,7 @@ price = "185"
 		`june.toml:5: date: "2026-06-31" is no day of the calendar; write the date like 2026-06-12`,
 		`june.toml:6: date: is missing; write for example date = "2026-06-12"`,
 		`june.toml:7: place: "home" has a water of its own; leave out the place or the band of tds`,
-		`june.toml:9: on_hand: is missing, and this stop has its tank only; write for example on_hand = "100 gal"`,
+		`june.toml:9: on_hand: is missing, and this stop has its tank only; write for example on_hand = "100 gal", or "380 L"`,
 		`june.toml:12: tds_high: "200 ppm NaCl" is under tds_low, "400 ppm NaCl"; change them about`,
 		`june.toml:15: date: 2026-06-09 is before the first stop, so its water is not known; add a [[stop]] by then`,
 		`june.toml:16: flow: goes with di, which is missing; the flow of a wash is its sprayer's`,

@@ -66,7 +66,7 @@ func (m Model) addKeys() []keys.Binding {
 	return []keys.Binding{
 		keys.New("Log", add, "r", "reading", "r").Explained("add a reading after the bed: the flush is told first").Unless(nothing),
 		keys.New("Walk", back, "esc", "back", "esc").Explained("back to the plan"),
-		keys.New("Log", wash, "w", "wash", "w").Explained("add a wash that was done: gallons, minutes"),
+		keys.New("Log", wash, "w", "wash", "w").Explained("add a wash that was done: water, minutes"),
 		keys.New("Log", resin, "c", "change resin", "c").Explained("change the resin, step by step, with your amounts; or see why not yet").Unless(noRefill),
 		keys.New("See", explain, "e", "evidence", "e").Explained("what the readings say, what does not fit and what to check, and which reading would teach most"),
 		keys.New("Log", find, "/", "find", "/").Explained("find words in the log"),

@@ -18,7 +18,7 @@ import (
 func (m Model) askKind() Model {
 	var options []form.Option
 	notes := map[model.Kind]string{
-		model.WashKind: "gallons, minutes", model.StageKind: "a part of a wash", model.ReadingKind: "tap, softener or bed, any day",
+		model.WashKind: "water, minutes", model.StageKind: "a part of a wash", model.ReadingKind: "tap, softener or bed, any day",
 		model.ResinKind: "a change of resin", model.SaltKind: "a softener regenerated", model.CorrectionKind: "puts another entry right",
 	}
 	for _, k := range model.Kinds() {

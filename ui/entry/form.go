@@ -131,7 +131,7 @@ func (f Form) Problem() string {
 		return fault.Problem
 	}
 	if w, ok := f.entry.Body.(*model.WashDone); ok && !w.DI.Given() && !w.Softened.Given() && !w.Raw.Given() {
-		return "a wash needs its gallons, of one water at least"
+		return "a wash needs how much it took, of one water at least"
 	}
 	return ""
 }

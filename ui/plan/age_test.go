@@ -24,7 +24,7 @@ func TestTheFirstPlanAsksForTheAgeOfTheBed(t *testing.T) {
 		o := ours(t)
 		o.Example, o.Make = true, planner.Make
 		p := play(t, o, firstFacts+takes)
-		for _, words := range []string{offered, "› gallons so far   (0 gal)", "has given; 0 gal when freshly", "The bed lasts this wash, if just filled"} {
+		for _, words := range []string{offered, "› gallons so far   (0 gal)", "has given; zero when freshly", "The bed lasts this wash, if just filled"} {
 			assert.Contains(t, p.Seen(), words, takes)
 		}
 		p.Keys("'0 gal' enter")

@@ -148,7 +148,7 @@ func (m Model) seeKeys() []keys.Binding {
 		keys.New("See", sideBySide, "C", "compare ways", "C").Explained("ways of the same wash side by side: other sprayers, tanks, water, drip; enter makes a way the plan").Unless(notStated),
 		keys.New("See", bedLog, "B", "bed and log", "B").Explained("what is left in the bed, when it ends, and the log: add readings and washes, change the resin").Unless(noLog),
 		keys.New("See", shortBed, "S", "short bed", "S").Explained("who gets DI water when the bed is short, and every other way out, each with its numbers").Unless(m.noShare()),
-		keys.New("See", washNow, "W", "wash day", "W").Explained("do the wash: one step at a time, with valves, seconds and gallons; the log is written as it goes").Unless(m.noWashDay()),
+		keys.New("See", washNow, "W", "wash day", "W").Explained("do the wash: one step at a time, with valves, seconds and amounts; the log is written as it goes").Unless(m.noWashDay()),
 		keys.New("See", trips, "T", "trips", "T").Explained("does the resin last a whole trip: stops and washes by date, where to change it, when to order").Unless(m.noTrips()),
 		keys.New("See", oneFill, "O", "one fill", "O").Explained("the washes that are planned on this bed: does one fill do them all, and in which order").Unless(m.noOneFill()),
 		keys.New("See", rigList, "R", "rig and places", "R").Explained("everything you own and every place: add, copy, rename, take out"),

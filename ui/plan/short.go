@@ -4,6 +4,7 @@ import (
 	tea "github.com/charmbracelet/bubbletea"
 
 	"washeve/model"
+	"washeve/model/quantity"
 	"washeve/planner"
 	"washeve/ui/cells"
 	"washeve/ui/refill"
@@ -41,7 +42,7 @@ func (m Model) toChangeResin(c short.ChangeResin) (screen.Screen, tea.Cmd) {
 		m = m.tookShare(short.Done{Wash: c.Wash})
 	}
 	if m.book.Logger == nil {
-		return m.warn("Change the resin, then state the bed's gallons so far as 0 gal."), nil
+		return m.warn("Change the resin, then state the bed's gallons so far as " + quantity.Show(quantity.Volume(0), m.sys) + "."), nil
 	}
 	page := refill.Open(m.desk())
 	return m, func() tea.Msg { return screen.Go{To: page} }

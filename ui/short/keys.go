@@ -52,8 +52,8 @@ func (m Model) pinKeys() []keys.Binding {
 		keys.New("Share", pinIn, "i", "pin in", "i").Explained("this face gets DI water whatever else falls short").Unless(noFace + isIn),
 		keys.New("Share", pinOut, "o", "pin out", "o").Explained("this face gets a towel instead").Unless(noFace + isOut),
 		keys.New("Share", free, "x", "free all", "x").Explained("no face is pinned any more").Unless(none),
-		keys.New("Share", less, "-", "less sure", "-").Explained("share out more gallons, with less confidence that the bed gives them").Unless(m.end(-1)),
-		keys.New("Share", more, "+", "surer", "+", "=").Explained("share out fewer gallons, with more confidence that the bed gives them").Unless(m.end(1)),
+		keys.New("Share", less, "-", "less sure", "-").Explained("share out more water, with less confidence that the bed gives it").Unless(m.end(-1)),
+		keys.New("Share", more, "+", "surer", "+", "=").Explained("share out less water, with more confidence that the bed gives it").Unless(m.end(1)),
 	}
 }
 
