@@ -14,14 +14,15 @@ import (
 // Lacks is what a log does not hold yet of a wash: each step that water ran in or
 // that was gone on from, each reading, and the wash itself when it is over. What
 // came out otherwise after it was gone back to, or has another name by now, is struck out
-// and written anew, and a reading that was taken back is struck out. The identifiers follow from the wash's and from what is written, so that what was
-// appended before the program was killed is found again and not appended twice. A
+// and written anew; a reading that was taken back is struck out, and one of a thing that has
+// another name by now is put right. The identifiers follow from the wash's and from what is
+// written, so that what was appended before the program was killed is found again and not appended twice. A
 // rehearsal has none.
 func Lacks(u *model.Underway, log model.Log) []model.Entry {
 	if u.Unlogged == model.Yes || len(u.Deeds) == 0 {
 		return nil
 	}
-	w := writing{u: u, state: StandAtLast(u), held: heldOf(u.ID, log)}
+	w := writing{u: u, state: StandAtLast(u), log: log, held: heldOf(u.ID, log)}
 	w.readings()
 	w.stages()
 	if w.state.Over {
@@ -35,6 +36,7 @@ func Lacks(u *model.Underway, log model.Log) []model.Entry {
 type writing struct {
 	u      *model.Underway
 	state  State
+	log    model.Log
 	held   held
 	wanted map[string]bool
 	lacks  []model.Entry
@@ -45,10 +47,13 @@ type held struct {
 	ids    map[string]bool
 	stages []string // identifiers of its stages, struck ones too
 	struck map[string]bool
+
+	samples map[string]*model.Sample // all of the log, by identifier
+	right   map[string][]model.Entry // the corrections of an entry, in the order of the log
 }
 
 func heldOf(wash string, log model.Log) held {
-	h := held{ids: map[string]bool{}, struck: map[string]bool{}}
+	h := held{ids: map[string]bool{}, struck: map[string]bool{}, samples: map[string]*model.Sample{}, right: map[string][]model.Entry{}}
 	for i := range log {
 		h.ids[log[i].ID] = true
 		switch b := log[i].Body.(type) {
@@ -56,10 +61,13 @@ func heldOf(wash string, log model.Log) held {
 			if b.Wash == wash {
 				h.stages = append(h.stages, log[i].ID)
 			}
+		case *model.Sample:
+			h.samples[log[i].ID] = b
 		case *model.Correction:
 			if b.Strike == model.Yes {
 				h.struck[b.Of] = true
 			}
+			h.right[b.Of] = append(h.right[b.Of], log[i])
 		}
 	}
 	return h
@@ -100,11 +108,13 @@ func (w *writing) readings() {
 		}
 		part := *w.u
 		part.Deeds = w.u.Deeds[:n+1]
-		w.add(model.Entry{ID: id, At: StandAtLast(&part).Now(), Body: &model.Sample{
+		s := &model.Sample{
 			Point: model.AfterBed, Reading: d.Reading, Place: w.u.Plan.Place, Bed: w.u.Plan.Bed, Pen: d.Pen,
 			Flushed: cmp.Or(d.Flushed, model.Yes), Flow: Loggable(d.Flow.Or(0)), SoFar: d.SoFar,
 			Feed: Fed(w.u),
-		}})
+		}
+		w.add(model.Entry{ID: id, At: StandAtLast(&part).Now(), Body: s})
+		w.callsAnew(id, s)
 	}
 }
 

@@ -20,6 +20,9 @@ func (m Model) commit(w work) Model {
 func (m Model) settle(w work) Model {
 	m = m.follows(w)
 	m.now = w
+	if m.underway != "" {
+		m.underway = m.washUnderway() // of what may be called otherwise now
+	}
 	m = m.replan(w)
 	m.begins = m.begins && m.planErr != nil
 	if m.hand >= len(m.rows()) {

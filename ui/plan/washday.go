@@ -31,6 +31,7 @@ func (m Model) washUnderway() string {
 	if err != nil || !there {
 		return ""
 	}
+	u = washday.CalledAnew(m.now.stock(), u)
 	s := doing.StandAtLast(&u)
 	if s.At >= len(s.Steps) {
 		return "A wash is under way: " + u.Plan.Vehicle

@@ -49,6 +49,12 @@ func TestTheWashDayIsOneKeyAway(t *testing.T) {
 	assert.Contains(t, p.Seen(), "A wash is under way: Old Goose, step 2 of 2, drain and pack; W goes on with it.")
 	p.Keys("v down")
 	assert.Contains(t, p.Seen(), "A wash is under way", "a key does not take it away")
+	only := o
+	only.Rig.Vehicles = only.Rig.Vehicles[:1:1]
+	one := play(t, only, "")
+	one.Send(entry.Written{})
+	one.Keys("v down enter ctrl+u 'Grey Heron' enter").Keys("down")
+	assert.Contains(t, one.Seen(), "A wash is under way: Grey Heron, step 2 of 2", "its only vehicle has another name")
 	left = errors.New("over")
 	p.Send(entry.Written{})
 	assert.NotContains(t, p.Seen(), "under way")

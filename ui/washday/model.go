@@ -9,6 +9,7 @@ import (
 
 	"washeve/model"
 	"washeve/model/quantity"
+	"washeve/model/stock"
 	"washeve/planner"
 	"washeve/planner/washday"
 	"washeve/ui/entry"
@@ -130,7 +131,7 @@ func New(o Options) Model {
 
 // GoOn offers to go on with a wash that was left.
 func GoOn(o Options, u model.Underway) Model {
-	u = calledAnew(&o, u)
+	u = CalledAnew(stock.Stock{Rig: &o.Rig, Places: &o.Places, Wash: &o.Wash}, u)
 	for _, name := range []struct {
 		of *string
 		as string

@@ -4,8 +4,10 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
 
 	"washeve/model"
+	"washeve/model/stock"
 )
 
 // renamed goes on with the wash of a player on a rig whose vehicle and bed have other names.
@@ -48,13 +50,37 @@ func TestAWashUnderWayFollowsNewNames(t *testing.T) {
 	assert.Equal(t, []string{"written anew by another name"}, notes)
 }
 
+// What a reading of the wash names follows as well: the entry that is in the log is put right,
+// once.
+func TestReadingsFollowNewNames(t *testing.T) {
+	p := atThePen(t).keys("r '3 ppm NaCl' enter enter")
+	require.Equal(t, []string{"half-foot tank"}, bedsRead(p))
+	p = renamed(t, p, "enter")
+	p.keys("space")
+	assert.Equal(t, []string{"blue tank"}, bedsRead(p))
+	n := len(p.b.log)
+	p.keys("space")
+	assert.Len(t, p.b.log, n)
+}
+
+// bedsRead are the beds of the readings that count.
+func bedsRead(p *player) []string {
+	var beds []string
+	for _, e := range p.b.log.Effective() {
+		if s, is := e.Body.(*model.Sample); is {
+			beds = append(beds, s.Bed)
+		}
+	}
+	return beds
+}
+
 // Where there are more of a kind nobody can tell a new name from a thing that was taken out.
 func TestOneOfManyKeepsItsOldName(t *testing.T) {
 	p := fresh(t, "enter space 90s enter")
 	o := p.b.options()
 	o.Rig.Vehicles = []model.Vehicle{{Name: "Foxglove"}, {Name: "Thistle"}}
 	o.Rig.Sprayers = nil
-	u := calledAnew(&o, *p.b.kept)
+	u := CalledAnew(stock.Stock{Rig: &o.Rig, Places: &o.Places, Wash: &o.Wash}, *p.b.kept)
 	assert.Equal(t, "Marigold", u.Plan.Vehicle)
 	assert.Equal(t, p.b.kept.Plan.Sprayer, u.Plan.Sprayer)
 	assert.Equal(t, p.b.kept.Steps, u.Steps)
