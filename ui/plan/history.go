@@ -90,8 +90,9 @@ func (m Model) adopt() Model {
 	}
 	owned := func(w work) work { return owned(w, was, is) }
 	m.now, m.history = owned(m.now), history.Map(m.history, owned)
-	m = m.keepsUnits().replan(m.now)
-	if m.changed || m.sys != m.unsaid {
+	stated := m.now.rig.Defaults.Units
+	m = m.statesUnits().replan(m.now)
+	if m.changed || stated == "" {
 		if m = m.save(); m.unsaved != nil {
 			return m
 		}
@@ -115,7 +116,10 @@ func owned(w work, was, is model.Date) work {
 func (m Model) startFresh() Model {
 	m.history = m.history.Edited(m.now)
 	m.now, m.changed = empty(), false
-	m = m.keepsUnits().replan(m.now).toFirst()
+	if m.sys != m.unsaid {
+		m = m.statesUnits()
+	}
+	m = m.replan(m.now).toFirst()
 	m.begins = true
 	return m.say("Your own, empty. Type what is needed; the rest is assumed until you state it.")
 }

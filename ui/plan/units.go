@@ -40,10 +40,10 @@ func (m Model) inUnits(sys quantity.System) (screen.Screen, tea.Cmd) {
 	return m, func() tea.Msg { return screen.Said{Text: why, Alarm: true} }
 }
 
-// keepsUnits has a work that the example was left for state the units that the example was
-// turned to.
-func (m Model) keepsUnits() Model {
-	if m.sys != m.unsaid && m.now.rig.Defaults.Units == "" {
+// statesUnits has a work that the example was left for state the units that are shown, where
+// it states none: the next start is in them wherever it is made.
+func (m Model) statesUnits() Model {
+	if m.now.rig.Defaults.Units == "" {
 		m.now.rig.Defaults.Units = model.Units(m.sys.String())
 	}
 	return m
