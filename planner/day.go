@@ -157,6 +157,10 @@ func (d *DayPlan) settle(stages []model.Stage, faces []face) []drip {
 	return d.bound(stages, faces)
 }
 
+// Begins tells whether it is known when to begin: without, the start is only the one that the
+// order of the faces is for.
+func (d *DayPlan) Begins() bool { return d.Chosen.Given() || d.Recommended.Given() }
+
 // dries is how long the film of a face lasts while its turn comes.
 func (d *DayPlan) dries(side model.Side) quantity.Opt[quantity.Duration] {
 	if d == nil {

@@ -61,7 +61,7 @@ var (
 	}}
 	hardnessKind = Kind{Name: "hardness", Example: "18 gr/gal", us: "gr/gal", metric: "mg/L as CaCO3", Units: []Unit{
 		{Symbol: "eq/m3", Also: []string{"meq/l"}, Factor: 1},
-		{Symbol: "gr/gal", Also: []string{"gpg", "grains/gal", "grain/gal", "grains per gallon"}, Factor: float64(Grain) / float64(Gallon)},
+		{Symbol: "gr/gal", Also: []string{"gpg", "grains/gal", "grain/gal", "grains per gallon", "grains", "grain", "gr"}, Factor: float64(Grain) / float64(Gallon)},
 		{Symbol: "mg/L as CaCO3", Also: []string{"mg/l caco3", "mg/l", "ppm as caco3", "ppm caco3", "ppm"}, Factor: 1 / CaCO3},
 		{Symbol: "dH", Also: []string{"°dh", "dgh"}, Factor: 10 / 28.04},
 		{Symbol: "fH", Also: []string{"°fh"}, Factor: 10 / CaCO3},

@@ -26,9 +26,9 @@ type Face struct {
 // names are ways to write what is on a face, the longest first.
 func (f Face) names(side model.Side) []string {
 	water, spots := string(side)+" "+report.WaterName(f.Water), report.SpotWords(f.Spots)
-	ways := [][]string{{water, spots}, {string(side) + " " + Letter(f.Water)}}
+	ways := [][]string{{water, spots}, {water}, {string(side) + " " + Letter(f.Water)}}
 	if f.Unseen {
-		ways = [][]string{{water, spots, outOfSight}, {water, outOfSight}, {string(side) + " " + outOfSight}, ways[1]}
+		ways = [][]string{{water, spots, outOfSight}, {water, outOfSight}, {string(side) + " " + outOfSight}, {water}, ways[2]}
 	}
 	if lasts, given := f.Dries.Get(); given {
 		ways = append([][]string{append(slices.Clone(ways[0]), report.DriesIn(lasts))}, ways...)

@@ -56,7 +56,10 @@ func (m *Model) pictureBlocks(r layout.PlanRects, coach picture.Coach) []layout.
 		if r.Above.Empty() {
 			sides = sides[:1]
 		}
-		line += picture.SpotLegend(m.th, coach, r.Legend.W-cells.Width(line), sides...)
+		const apart = 2
+		if spots := picture.SpotLegend(m.th, coach, r.Legend.W-cells.Width(line)-apart, sides...); spots != "" {
+			line += cells.Blank(apart) + spots
+		}
 		blocks = append(blocks, layout.Placed{At: r.Legend, Lines: []string{line}})
 	}
 	if !r.Faces.Empty() {

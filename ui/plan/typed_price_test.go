@@ -30,6 +30,9 @@ func TestABarePriceIsOfferedACurrency(t *testing.T) {
 		o.Rig.Softeners[0].Price = quantity.Some(quantity.Money{Hundredths: 600, Currency: "CAD"})
 	})
 	assert.Equal(t, "185 CAD", p.Keys("enter").M.now.rig.Beds[0].Price.Words())
+	p = play(t, ours(t), "b")
+	onKey(t, p, "price")
+	assert.Equal(t, "$180", p.Keys("$ '180' enter").M.now.rig.Beds[0].Price.Words(), "a price begins by its sign")
 	p = price("", nil)
 	assert.Equal(t, `has no currency; write it like "$185" or "185 EUR"`, p.M.edit.Says())
 }

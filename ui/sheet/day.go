@@ -12,11 +12,17 @@ import (
 	"washeve/ui/report"
 )
 
-// dayOf is the order of the day: with times where the day is known, otherwise
-// the faces as the program lists them.
+// dayOf is the order of the day: with times where the start is known; without them in the
+// order of the day where sun and shade are, otherwise as the program lists the faces.
 func dayOf(p planner.Plan, sys quantity.System) Day {
 	d := Day{How: "One face after the other through all its steps."}
-	if p.Day == nil || len(p.Day.Start.Turns) == 0 {
+	switch {
+	case p.Day != nil && len(p.Day.Start.Turns) > 0 && !p.Day.Begins():
+		d.Start = report.DayStart(p.Day)
+		for i, t := range p.Day.Start.Turns {
+			d.Turns = append(d.Turns, turnOf(i, p, t.Side, sys))
+		}
+	case p.Day == nil || len(p.Day.Start.Turns) == 0:
 		d.Start = "When to begin is not known"
 		if p.DayNote.Code != "" {
 			d.Notes = append(d.Notes, clean(p.DayNote.Text(sys)))
@@ -24,7 +30,7 @@ func dayOf(p planner.Plan, sys quantity.System) Day {
 		for i, f := range p.Faces {
 			d.Turns = append(d.Turns, turnOf(i, p, f.Name, sys))
 		}
-	} else {
+	default:
 		d.Start, d.Timed = report.DayStart(p.Day), true
 		d.How = "One face after the other, each through all its steps."
 		for i, t := range p.Day.Start.Turns {

@@ -209,6 +209,18 @@ func TestAWashWithoutDIHasNoGate(t *testing.T) {
 	}
 }
 
+// Where nothing says when to begin, no face has a time by the clock, only its turn.
+func TestASheetWithoutAStartHasNoTimes(t *testing.T) {
+	s := example(t, quantity.US, func(_ *model.Rig, _ model.Places, w *model.Wash) {
+		w.Start, w.Low, w.Wind = quantity.Opt[model.TimeOfDay]{}, quantity.Opt[quantity.Temperature]{}, quantity.Opt[quantity.Speed]{}
+	})
+	assert.Contains(t, s.Day.Start, "When to begin is not known")
+	assert.Len(t, s.Day.Turns, 5)
+	for _, form := range []string{sheet.Text(s, true), sheet.Markdown(s), sheet.HTML(s)} {
+		assert.NotRegexp(t, `(roof|left|right|front|rear)\W.*\d\d:\d\d`, form)
+	}
+}
+
 func TestPlainTextKeepsTheLettersOfNames(t *testing.T) {
 	s := example(t, quantity.US, asItIs)
 	s.Title = "Zoë’s Straße – Kraków, 水 🚐, naïve × 2 €"
