@@ -134,7 +134,7 @@ type Deed struct {
 	Does    DeedKind
 	At      Instant
 	Reading quantity.Opt[quantity.Reading] // of [TakeRead]
-	Flow    quantity.Opt[quantity.Flow]    // of [Measure], and of [TakeRead]
+	Flow    quantity.Opt[quantity.Flow]    // of [Measure] and [TakeRead]; of [TakeWay]: of the DI water from then on
 	Pen     string                         // of [TakeRead]
 	Flushed Answer                         // of [TakeRead], where too little had run out: Yes where it was flushed all the same, No for a first cup
 	SoFar   quantity.Opt[quantity.Volume]  // of [TakeRead]: what the fill has given, as far as is known
@@ -148,7 +148,7 @@ func (d *Deed) Fields() []Field {
 		choice("does", "deed", "what was done", kinds, &d.Does).required(),
 		instantField("at", "when", "moment of it", &d.At).required(),
 		reading("reading", "reading", "what the pen showed", 5000, &d.Reading),
-		anyFlow("flow", "flow", "flow that was measured, or that the pen was read at", &d.Flow),
+		anyFlow("flow", "flow", "flow that was measured, that the pen was read at, or of the DI water on a way out", &d.Flow),
 		name("pen", "pen", "pen that was used", "yellow pen", &d.Pen),
 		choice("flushed", "flushed", "where less than the flush had run out: yes where it was flushed all the same, no for a first cup", []Answer{Yes, No}, &d.Flushed),
 		gallons("gallons_so_far", "gallons so far", "DI water that this fill had given", &d.SoFar),

@@ -76,9 +76,36 @@ func measured(planned []model.DayStep, s State, n int, flow quantity.Flow) []mod
 	return out
 }
 
-// sameWater tells whether two steps draw the same water with the same sprayer.
+// throttled is the steps when deed n took a way out with the DI water at a flow: what of
+// it was in the plan before runs at that flow from then on.
+func throttled(planned []model.DayStep, s State, n int, flow quantity.Flow) []model.DayStep {
+	if !(flow > 0) {
+		return s.Steps
+	}
+	out := slices.Clone(s.Steps)
+	for i := s.At; i < len(out); i++ {
+		if step := &out[i]; step.Since.Or(0) < n && step.Water == model.DI && step.Flow.Given() {
+			run(step, &planned[i], flow)
+		}
+	}
+	return out
+}
+
+// DIFlow is the flow of a plan's DI water; zero where none runs.
+func DIFlow(p *planner.Plan) quantity.Flow {
+	for i := range p.Stages {
+		if s := &p.Stages[i]; s.Water == model.DI && s.Flow > 0 {
+			return s.Flow
+		}
+	}
+	return 0
+}
+
+// sameWater tells whether two steps draw the same water with the same sprayer. The pen is
+// read in the stream of whatever sprays, so a reading names none.
 func sameWater(a, b *model.DayStep) bool {
-	return a.Sprayer == b.Sprayer && a.Bed == b.Bed && a.Softener == b.Softener && a.Flow.Given()
+	same := a.Sprayer == b.Sprayer || a.Kind == model.Read || b.Kind == model.Read
+	return same && a.Bed == b.Bed && a.Softener == b.Softener && a.Flow.Given()
 }
 
 // run makes a step, planned so, run at a flow.

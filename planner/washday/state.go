@@ -212,9 +212,10 @@ func (f *folding) unread() {
 	}
 }
 
-// way takes a way out. One that makes the bed read lower asks for a new reading;
+// way takes a way out. The steps that are under way go at its flow as well. One that makes the bed read lower asks for a new reading;
 // any other lives with the one there is.
 func (f *folding) way(d *model.Deed, n int) {
+	f.Steps = throttled(f.u.Steps, f.State, n, d.Flow.Or(0))
 	if asksAgain(d.Way) {
 		f.unread()
 		f.rest.read = false

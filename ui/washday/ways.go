@@ -92,9 +92,7 @@ func (m Model) offerWay(w planner.WayOut) Model {
 	if way.plan, err = planned(m.o.Rig, m.o.Places, way.wash); err != nil {
 		return m
 	}
-	then := m
-	then.u = washday.Replaced(m.u, m.state, way.plan, way.code)
-	then.state = washday.Stand(&then.u, m.now)
+	then := m.taking(&way)
 	way.left, way.minutes, way.towels = then.state.ToRun(), then.timeToRun(), max(then.towelsLeft(way.plan), w.Towels)
 	switch {
 	case way.code == planner.WayResin:
@@ -111,6 +109,25 @@ func (m Model) offerWay(w planner.WayOut) Model {
 	}
 	m.ways = append(m.ways[:len(m.ways):len(m.ways)], way)
 	return m
+}
+
+// taking is the wash with a way taken, and nothing of it written.
+func (m Model) taking(w *wayOut) Model {
+	m.u = washday.Replaced(m.u, m.state, w.plan, w.code)
+	d := w.deed()
+	d.At = m.now
+	m.u.Deeds = append(unseen(m.u.Deeds), d)
+	m.state = washday.Stand(&m.u, m.now)
+	return m
+}
+
+// deed is the taking of a way.
+func (w *wayOut) deed() model.Deed {
+	d := model.Deed{Does: model.TakeWay, Way: w.code}
+	if f := washday.DIFlow(&w.plan); f > 0 {
+		d.Flow = quantity.Some(f)
+	}
+	return d
 }
 
 // timeToRun is how long the DI water that is left runs.
@@ -215,7 +232,7 @@ func (m Model) takeWay(code string) (screen.Screen, tea.Cmd) {
 		}
 		m.o.Wash = w.wash
 		m.u = washday.Replaced(m.u, m.state, w.plan, code)
-		m = m.do(model.Deed{Does: model.TakeWay, Way: code}).lookAtBed().say("Taken: " + w.name + ".")
+		m = m.do(w.deed()).lookAtBed().say("Taken: " + w.name + ".")
 		if washday.ChangesResin(code) {
 			return m.changeResin()
 		}
