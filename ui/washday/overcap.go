@@ -24,7 +24,11 @@ func (m Model) overCapWords() string {
 	if !over {
 		return ""
 	}
-	return "This flow is OVER THE CAP of " + report.Most(limit, m.sys) + ": throttle until " + m.jugWords(limit) + ", then " + m.th.Key("f", "flow") + " measures again."
+	throttle := "throttle until " + m.jugWords(limit)
+	if held, stated := m.o.Wash.DIFlow.Get(); stated && held < limit {
+		throttle = "throttle to the " + quantity.Show(held, m.sys) + " of this wash, where " + m.jugWords(held)
+	}
+	return "This flow is OVER THE CAP of " + report.Most(limit, m.sys) + ": " + throttle + ", then " + m.th.Key("f", "flow") + " measures again."
 }
 
 // jugWords say how a cap is kept to by a vessel and a watch.

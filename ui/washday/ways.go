@@ -230,15 +230,27 @@ func (m Model) takeWay(code string) (screen.Screen, tea.Cmd) {
 		if w.code != code {
 			continue
 		}
+		before := m.flowToCome()
 		m.o.Wash = w.wash
 		m.u = washday.Replaced(m.u, m.state, w.plan, code)
-		m = m.do(w.deed()).lookAtBed().say("Taken: " + w.name + ".")
+		m = m.do(w.deed()).lookAtBed()
+		m = m.say("Taken: " + w.name + "." + m.throttleWords(before))
 		if washday.ChangesResin(code) {
 			return m.changeResin()
 		}
 		return m, nil
 	}
 	return m, nil
+}
+
+// throttleWords tell what to do at the hose where a way made the DI water slower than it
+// was before.
+func (m Model) throttleWords(before quantity.Flow) string {
+	flow := m.flowToCome()
+	if flow >= before || m.state.ToRun().DI <= 0 {
+		return ""
+	}
+	return " Throttle to " + quantity.Show(flow, m.sys) + " now: " + m.jugWords(flow) + "."
 }
 
 // changeResin opens the guided change; the wash waits where it is.

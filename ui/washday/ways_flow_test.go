@@ -10,6 +10,7 @@ import (
 	"washeve/model/quantity"
 	"washeve/planner"
 	"washeve/planner/washday"
+	"washeve/ui/report"
 )
 
 // shortBed is a wash at its reading by a bed that will likely not last it at the sprayer's
@@ -99,4 +100,21 @@ func TestAFlowMeasuredAtThePenHoldsForTheRinse(t *testing.T) {
 			assert.InDelta(t, 0.5, s.Flow.Or(0).GPM(), 1e-9, s.Stage)
 		}
 	}
+}
+
+// What is to be done at the hose is told by the way's own flow, not by the cap.
+func TestATakenWayTellsItsOwnFlow(t *testing.T) {
+	p := fresh(t, "").to(model.Read).keys("r '5 ppm NaCl' enter w")
+	flow := washday.DIFlow(&p.offered(planner.WaySlower).plan)
+	jug := "a gallon jug takes " + report.Fills(quantity.Gallon, flow) + " or longer"
+	next, _ := p.m.takeWay(planner.WaySlower)
+	p.m = next.(Model)
+	require.Positive(t, p.m.u.Outlook.Cap.Or(0))
+	frame := oneLine(p.seen())
+	assert.Contains(t, frame, "Throttle to "+quantity.Show(flow, quantity.US)+" now: "+jug)
+	assert.Contains(t, frame, "DI water, "+quantity.Show(flow, quantity.US)+", held by a valve: "+jug)
+	assert.NotContains(t, frame, "OVER THE CAP")
+	p.keys("f '5 gpm' enter")
+	frame = oneLine(p.seen())
+	assert.Contains(t, frame, "throttle to the "+quantity.Show(flow, quantity.US)+" of this wash, where "+jug)
 }

@@ -90,10 +90,10 @@ func (m Model) valves() string {
 
 func (m Model) tool() string {
 	s := m.step()
-	if s.Sprayer == "" {
+	if s.Sprayer == "" && (s.Kind != model.Read || !m.o.Wash.DIFlow.Given()) {
 		return ""
 	}
-	words := s.Sprayer
+	words := cmp.Or(s.Sprayer, "DI water")
 	if flow, given := s.Flow.Get(); given {
 		words += ", " + quantity.Show(flow, m.sys)
 		if held, stated := m.o.Wash.DIFlow.Get(); stated && s.Bed == model.Yes && flow == held && flow <= m.u.Outlook.Cap.Or(0) {
