@@ -19,6 +19,7 @@ type Underway struct {
 // of this wash it thought so.
 type BedLeft struct {
 	After          quantity.Opt[quantity.Volume]
+	Flow           quantity.Opt[quantity.Flow]   // at which the bed gives what is left
 	SoFar          quantity.Opt[quantity.Volume] // that the fill had given before this wash
 	Low, Mid, High quantity.Opt[quantity.Volume] // that it still gives from then on
 	End, EndHigh   quantity.Opt[quantity.Reading]
@@ -35,6 +36,7 @@ func (u *Underway) Fields() []Field {
 		choice("rehearsal", "rehearsal", "yes where nothing of it goes into the log", []Answer{Yes, No}, &u.Unlogged),
 		reading("limit", "outlet limit", "outlet reading at which you stop using the bed", 5000, &u.Limit),
 		gallons("bed_looked_at_after", "bed looked at after", "DI water of this wash that had run when the bed was last looked at", &o.After),
+		anyFlow("bed_looked_at_flow", "bed looked at, flow", "flow of the DI water to come, at which the bed gives what is left", &o.Flow),
 		gallons("bed_gallons_so_far", "gallons so far", "DI water that the fill had given before this wash", &o.SoFar),
 		gallons("bed_left_low", "left in the bed, least", "one bed in ten has less", &o.Low),
 		gallons("bed_left", "left in the bed", "in the middle", &o.Mid),

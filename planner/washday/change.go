@@ -77,25 +77,43 @@ func measured(planned []model.DayStep, s State, n int, flow quantity.Flow) []mod
 }
 
 // throttled is the steps when deed n took a way out with the DI water at a flow: what of
-// it was in the plan before runs at that flow from then on.
+// it was in the plan before runs no faster from then on.
 func throttled(planned []model.DayStep, s State, n int, flow quantity.Flow) []model.DayStep {
 	if !(flow > 0) {
 		return s.Steps
 	}
 	out := slices.Clone(s.Steps)
 	for i := s.At; i < len(out); i++ {
-		if step := &out[i]; step.Since.Or(0) < n && step.Water == model.DI && step.Flow.Given() {
+		if step := &out[i]; step.Since.Or(0) < n && step.Water == model.DI && step.Flow.Or(0) > flow {
 			run(step, &planned[i], flow)
 		}
 	}
 	return out
 }
 
-// DIFlow is the flow of a plan's DI water; zero where none runs.
+// DIFlow is the greatest flow of a plan's DI water; zero where none runs.
 func DIFlow(p *planner.Plan) quantity.Flow {
+	most := quantity.Flow(0)
 	for i := range p.Stages {
-		if s := &p.Stages[i]; s.Water == model.DI && s.Flow > 0 {
-			return s.Flow
+		if s := &p.Stages[i]; s.Water == model.DI {
+			most = max(most, s.Flow)
+		}
+	}
+	return most
+}
+
+// FlowToCome is the flow of the DI water that is still to run, or of that which ran last
+// where none is; zero where none ran at all.
+func (s State) FlowToCome() quantity.Flow {
+	draws := func(step *model.DayStep) bool { return step.Water == model.DI && step.Flow.Given() }
+	for i := s.At; i < len(s.Steps); i++ {
+		if draws(&s.Steps[i]) {
+			return s.Steps[i].Flow.Or(0)
+		}
+	}
+	for i := min(s.At, len(s.Steps)) - 1; i >= 0; i-- {
+		if draws(&s.Steps[i]) && s.Done[i].Used > 0 {
+			return s.Steps[i].Flow.Or(0)
 		}
 	}
 	return 0

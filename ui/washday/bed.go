@@ -12,12 +12,13 @@ func (m Model) lookAtBed() Model {
 		return m
 	}
 	tally := m.state.Tally()
-	plan, err := m.o.Rest(m.o.Rig, m.o.Places, m.o.Wash, m.unlogged(), m.state.ToRun().DI, m.flowToCome())
+	flow := m.flowToCome()
+	plan, err := m.o.Rest(m.o.Rig, m.o.Places, m.o.Wash, m.unlogged(), m.state.ToRun().DI, flow)
 	if err != nil {
 		return m.warn("The bed could not be looked at: " + err.Error())
 	}
 	before := m.u.Outlook.SoFar
-	m.u.Outlook = outlookOf(plan, tally.DI)
+	m.u.Outlook = outlookOf(plan, tally.DI, flow)
 	m.u.Outlook.SoFar = before
 	m.odd = m.oddIn(&plan)
 	return m.catchUp()
@@ -34,12 +35,19 @@ func (m Model) unlogged() quantity.Volume {
 	return 0
 }
 
-// flowToCome is the flow of the DI water that is still to run.
+// flowToCome is the flow of the DI water that is still to run, or of that which ran last.
 func (m Model) flowToCome() quantity.Flow {
-	for i := m.state.At; i < len(m.state.Steps); i++ {
-		if s := &m.state.Steps[i]; s.Water == model.DI && s.Flow.Given() {
-			return s.Flow.Or(0)
-		}
+	if f := m.state.FlowToCome(); f > 0 {
+		return f
 	}
 	return m.u.Plan.PlannedFlow.Or(0)
+}
+
+// atFlow says at which flow a bed gives what is left: another one gets more out of it, or
+// less. It is "" where that is not known.
+func (m Model) atFlow(f quantity.Flow) string {
+	if f <= 0 {
+		return ""
+	}
+	return " at " + quantity.Show(f, m.sys)
 }

@@ -175,12 +175,13 @@ func (m Model) begin(p planner.Plan) (model.Underway, error) {
 	if m.o.Rehearsal {
 		u.Unlogged = model.Yes
 	}
-	u.Outlook = outlookOf(p, 0)
+	u.Outlook = outlookOf(p, 0, p.Sprayer.Flow)
 	return u, nil
 }
 
-// outlookOf is what a plan thinks of the bed, after so much DI water of the wash.
-func outlookOf(p planner.Plan, after quantity.Volume) model.BedLeft {
+// outlookOf is what a plan thinks of the bed, after so much DI water of the wash and at the
+// flow of what is to come.
+func outlookOf(p planner.Plan, after quantity.Volume, flow quantity.Flow) model.BedLeft {
 	ppm := func(v float64) quantity.Opt[quantity.Reading] {
 		if !(v >= 0) {
 			return quantity.Opt[quantity.Reading]{}
@@ -192,7 +193,7 @@ func outlookOf(p planner.Plan, after quantity.Volume) model.BedLeft {
 		useful = min(p.Cap.Flow, 1000*quantity.GPM)
 	}
 	return model.BedLeft{
-		After: quantity.Some(after), SoFar: some(p.Bed.SoFar), Chance: quantity.Some(max(min(p.Bed.ChanceLasts, 1), 0)),
+		After: quantity.Some(after), Flow: quantity.Some(min(flow, 1000*quantity.GPM)), SoFar: some(p.Bed.SoFar), Chance: quantity.Some(max(min(p.Bed.ChanceLasts, 1), 0)),
 		Cap: quantity.Some(useful),
 		Low: some(p.Bed.Remaining.P10), Mid: some(p.Bed.Remaining.P50), High: some(p.Bed.Remaining.P90),
 		End: ppm(p.Bed.OutletAtEnd.P50), EndHigh: ppm(p.Bed.OutletAtEnd.P90),

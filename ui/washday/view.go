@@ -246,13 +246,14 @@ func begun(u *model.Underway) string {
 // leftWords are what is left, with how sure that is.
 func (m Model) leftWords() string {
 	left, known := m.state.Left(&m.u)
+	at := m.atFlow(m.u.Outlook.Flow.Or(0))
 	switch {
 	case !known:
 		return ""
 	case left.P90 <= 0:
-		return "most likely nothing"
+		return "most likely nothing" + at
 	}
-	return fmt.Sprintf("about %s (%s)", quantity.Show(left.P50, m.sys), report.EightInTen(left, m.sys))
+	return fmt.Sprintf("about %s%s (%s)", quantity.Show(left.P50, m.sys), at, report.EightInTen(left, m.sys))
 }
 
 func (m Model) chanceWords() string {
