@@ -125,3 +125,13 @@ func lastLine(frame string) string {
 	lines := strings.Split(frame, "\n")
 	return lines[len(lines)-1]
 }
+
+// What is left and its chance are as they were when a reading has been taken back.
+func TestAReadingTakenBackLeavesWhatIsLeftAsItWas(t *testing.T) {
+	p := fresh(t, "").to(model.Read)
+	before := p.m.u.Outlook
+	p.keys("r '7 ppm NaCl' enter")
+	assert.NotEqual(t, before, p.m.u.Outlook)
+	p.keys("u")
+	assert.Equal(t, before, p.m.u.Outlook)
+}

@@ -226,6 +226,9 @@ func (m Model) leaveStep(how model.DeedKind) Model {
 	} else {
 		m = m.do(model.Deed{Does: how})
 	}
+	if !m.state.Over && left.Water == model.DI && left.Volume.Given() {
+		m = m.lookAtBed() // by the log, as a reading will: one that is taken back leads here again
+	}
 	switch {
 	case m.state.Over:
 	case left.Kind == model.Flush && how == model.Skip:
