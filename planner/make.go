@@ -139,7 +139,7 @@ func (m *making) answer() {
 	p.Wash, p.Date, p.Vehicle, p.Place, p.BedName = c.wash.Name, c.wash.Date, c.vehicle.Name, c.place.Name, c.bed.Name
 	p.Raw, p.Softened = waterOf(m.raw, m.aim.scale), waterOf(m.soft, m.aim.scale)
 	p.Limit, p.Target = quantity.PPM(m.aim.limit, m.aim.scale), quantity.PPM(m.aim.target, m.aim.scale)
-	p.BedBehind, p.stood = c.softensFeed(), m.before
+	p.BedBehind, p.stood, p.read = c.softensFeed(), m.before, c.lastRead()
 	p.Stages, p.Faces, p.Claim = m.done.stages, m.done.faces, m.resin.claim
 	p.Bed = m.resin.foresee(m.before, m.ask)
 	p.Cap = m.resin.caps(l, bedLimits{c.bed.MaxFlow, c.bed.ContactTime}, m.before, m.ask, m.chain.pressureCap(m.main))

@@ -70,6 +70,7 @@ type Plan struct {
 	Reasons     []Reason
 
 	stood stand // the bed before the wash
+	read  lastRead
 }
 
 // Water is what a water is like, as the plan sees it.

@@ -15,15 +15,24 @@ import (
 // PRACTICE: two readings by one pen of one water are nearer than that.
 const aboveFeed = 1.05
 
+// What is odd about a reading after the bed, as codes.
+const (
+	ReadingOverFeed = "reading-over-feed" // over what goes into the bed
+	ReadingJumped   = "reading-jumped"    // far above the one before it
+)
+
 // Slip tells what is so odd about an entry that it looks like a slip of the hand: a
-// reading after the bed that is over the feed, or a wash of more DI water than the fill
+// reading after the bed that is over the feed or far above the one before it, or a wash of more DI water than the fill
 // can give. The entry is of this plan's bed; of another, or of another place's water,
 // nothing can be told. It is false where nothing is odd.
 func (p *Plan) Slip(rig *model.Rig, body model.Body) (tag.Note, bool) {
 	switch b := body.(type) {
 	case *model.Sample:
 		if b.Point == model.AfterBed && sameOrUnsaid(b.Bed, p.BedName) && sameOrUnsaid(b.Place, p.Place) {
-			return p.overFeed(rig, b)
+			if note, odd := p.overFeed(rig, b); odd {
+				return note, odd
+			}
+			return p.jumped(rig, b)
 		}
 	case *model.WashDone:
 		if sameOrUnsaid(b.Bed, p.BedName) {
@@ -52,7 +61,7 @@ func (p *Plan) overFeed(rig *model.Rig, s *model.Sample) (tag.Note, bool) {
 		return tag.Note{}, false
 	}
 	words := reading.String() + " after the bed is above the " + quantity.Round(feed.Number) + " ppm " + feed.Scale.String() + " of the water that goes into it, and a bed adds nothing. Another water, a slipped digit or point, another pen?"
-	return tag.Note{Code: "reading-over-feed", Format: strings.ReplaceAll(words, "%", "%%")}, true
+	return tag.Note{Code: ReadingOverFeed, Format: strings.ReplaceAll(words, "%", "%%")}, true
 }
 
 // readBy is a reading on the scale that it counts on.

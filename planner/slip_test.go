@@ -51,3 +51,31 @@ func TestAWashOfAUsedUpBedIsNoSlip(t *testing.T) {
 	_, odd = p.Slip(&rig, &model.WashDone{DI: quantity.Some(301 * quantity.Gallon)})
 	assert.True(t, odd)
 }
+
+// A reading that is ten times the one before it has a slipped point, unless the bed may have
+// come to that since.
+func TestAReadingFarAboveTheOneBeforeIsASlip(t *testing.T) {
+	rig, places, wash := threeFacts()
+	rig.Beds[0].SoFar = quantity.Some(100 * quantity.Gallon)
+	reads := func(ppm float64) (planner.Note, bool) {
+		p := mustMake(t, rig, places, wash)
+		return p.Slip(&rig, &model.Sample{Point: model.AfterBed, Reading: quantity.Some(quantity.PPM(ppm, quantity.ScaleNaCl))})
+	}
+	_, odd := reads(50)
+	assert.False(t, odd, "nothing was read before")
+	rig.Beds[0].LastReading = quantity.Some(quantity.PPM(4, quantity.ScaleNaCl))
+	note, odd := reads(50)
+	assert.True(t, odd)
+	assert.Equal(t, planner.ReadingJumped, note.Code)
+	assert.Contains(t, note.Text(quantity.US), "50 ppm NaCl, really? The bed read 4 ppm NaCl when it was last read")
+	for _, ppm := range []float64{0, 4, 8, 12} {
+		_, odd = reads(ppm)
+		assert.False(t, odd, ppm)
+	}
+	rig.Beds[0].LastReading = quantity.Some(quantity.PPM(0, quantity.ScaleNaCl))
+	_, odd = reads(9)
+	assert.False(t, odd, "near nothing a pen is off by as much")
+	rig.Beds[0].LastReading, rig.Beds[0].Flushed = quantity.Some(quantity.PPM(4, quantity.ScaleNaCl)), model.No
+	_, odd = reads(50)
+	assert.False(t, odd, "a first cup is no measure")
+}

@@ -3,6 +3,7 @@ package washday
 import (
 	"washeve/model"
 	"washeve/model/quantity"
+	"washeve/planner"
 	"washeve/planner/washday"
 	"washeve/ui/keys"
 	"washeve/ui/report"
@@ -22,8 +23,12 @@ func (m Model) slipOf(text string) string {
 	sample := model.Sample{
 		Point: model.AfterBed, Reading: quantity.Some(reading), Place: m.u.Plan.Place, Bed: m.u.Plan.Bed, Pen: m.o.Pen(), Feed: washday.Fed(&m.u),
 	}
-	if _, odd := plan.Slip(&m.o.Rig, &sample); !odd {
+	note, odd := plan.Slip(&m.o.Rig, &sample)
+	switch {
+	case !odd:
 		return ""
+	case note.Code != planner.ReadingOverFeed:
+		return note.Text(m.sys)
 	}
 	feed := plan.FeedTDS(sample.Feed)
 	return "Over the " + report.PPM(feed.Number) + " " + feed.Scale.String() + " that goes into the bed."

@@ -73,3 +73,21 @@ func TestABareReadingIsGivenNoScaleThatNobodySaid(t *testing.T) {
 	p.keys("enter n")
 	assert.Equal(t, []string{"5 ppm"}, readingsOf(p.b.log))
 }
+
+// A slipped point makes a reading ten times as much: what is far above the reading before it,
+// and above what such a bed shows by now, is asked about before it is a no-go.
+func TestAReadingFarAboveTheLastIsAskedAbout(t *testing.T) {
+	b := &bay{}
+	b.log = model.NewLog([]model.Entry{{
+		ID: "yesterday1", At: model.MomentOf(b.instant().Wall.AddDate(0, 0, -1)),
+		Body: &model.Sample{
+			Point: model.AfterBed, Bed: "half-foot tank", Place: "Juniper Flats", Pen: "yellow pen", Flushed: model.Yes,
+			Reading: quantity.Some(quantity.PPM(4, quantity.ScaleNaCl)), Flow: quantity.Some(1.3 * quantity.GPM),
+		},
+	}})
+	p := play(t, b, b.options(), "").to(model.Read).keys("r '50' enter")
+	assert.Contains(t, oneLine(p.seen()), "50 ppm NaCl, really? The bed read 4 ppm NaCl on 2026-05-15, and nine such beds in ten show no more than ")
+	assert.Len(t, readingsOf(b.log), 1)
+	p.keys("n '5.0' enter")
+	assert.Equal(t, []string{"4 ppm NaCl", "5 ppm NaCl"}, readingsOf(b.log))
+}

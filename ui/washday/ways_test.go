@@ -52,7 +52,7 @@ func TestTheReadingDecides(t *testing.T) {
 	assert.Equal(t, model.Yes, sample.Flushed)
 	assert.InDelta(t, 120+p.m.state.Tally().DI.Gallons(), sample.SoFar.Or(0).Gallons(), 0.01, "the flush has run")
 	assert.Equal(t, "yellow pen", sample.Pen)
-	p.keys("r '30 ppm NaCl' enter n esc enter")
+	p.keys("r '30 ppm NaCl' enter y n esc enter")
 	assert.Contains(t, p.seen(), "Not now: the pen is over the limit")
 	p.keys("a enter")
 	assert.NotEqual(t, model.Read, p.m.step().Kind)
