@@ -144,10 +144,10 @@ func Faces(sides []model.Side) string {
 	return strings.Join(words, ", ")
 }
 
-// Valve says how one unit of the chain stands.
+// Valve says how one unit of the chain stands, in the words of the sheet and the wash day.
 func Valve(v planner.Valve) string {
 	if v.Through {
-		return v.Unit + " in line"
+		return v.Unit + " THROUGH"
 	}
 	return v.Unit + " bypassed"
 }

@@ -79,7 +79,7 @@ func (m Model) valves() string {
 		stands model.Answer
 	}{{planner.SoftenerUnit, s.Softener}, {planner.BedUnit, s.Bed}} {
 		if v.stands != "" {
-			parts = append(parts, v.unit+" "+map[model.Answer]string{model.Yes: "THROUGH", model.No: "bypassed"}[v.stands])
+			parts = append(parts, report.Valve(planner.Valve{Unit: v.unit, Through: v.stands == model.Yes}))
 		}
 	}
 	if len(parts) == 0 {
