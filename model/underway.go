@@ -25,6 +25,7 @@ type BedLeft struct {
 	End, EndHigh   quantity.Opt[quantity.Reading]
 	Chance         quantity.Opt[quantity.Fraction]
 	Cap            quantity.Opt[quantity.Flow]
+	WasteCap       quantity.Opt[quantity.Flow] // of water that is run out, as a flush is
 }
 
 // Fields lists what the file of a wash under way holds of it, the steps and deeds
@@ -45,6 +46,7 @@ func (u *Underway) Fields() []Field {
 		reading("outlet_at_end_high", "outlet at the end, most", "one in ten reads more", 5000, &o.EndHigh),
 		measure("chance", "chance of lasting", "that the bed lasts the wash", "90 %", "0 %", "100 %", &o.Chance),
 		anyFlow("cap", "flow cap", "the most through the bed; 0 gpm where no flow keeps the limit", &o.Cap),
+		anyFlow("cap_to_waste", "flow cap, to waste", "the most through the bed of water that is run out, as a flush is", &o.WasteCap),
 	}
 	return append(fields, u.Plan.Fields()...)
 }

@@ -101,12 +101,7 @@ func (a *Ahead) look(history *BedPast, plan Plan, today model.Date, pace Pace) {
 // contact time is not kept to, since it is for a few gallons.
 func faster(r *resin, caps FlowCap) quantity.Flow {
 	f := quantity.Flow(float64(quickService) * float64(r.tank.Resin))
-	for _, c := range caps.Caps {
-		if c.Name != ByContactTime && c.Name != ByExchange {
-			f = min(f, c.Flow)
-		}
-	}
-	return f
+	return min(f, caps.ToWaste())
 }
 
 func (a *Ahead) date(left Band[quantity.Volume], today model.Date) {

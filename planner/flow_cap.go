@@ -54,3 +54,16 @@ func (c FlowCap) Held() Cap {
 	}
 	return least
 }
+
+// ToWaste is the most that the tank and the chain allow for a few gallons that are run out,
+// as a flush is: neither the contact time nor the exchange is kept to, since nobody rinses
+// with it. It is without end where no other cap applies.
+func (c FlowCap) ToWaste() quantity.Flow {
+	most := quantity.Flow(math.Inf(1))
+	for _, one := range c.Caps {
+		if one.Name != ByContactTime && one.Name != ByExchange {
+			most = min(most, one.Flow)
+		}
+	}
+	return most
+}

@@ -194,7 +194,7 @@ func outlookOf(p planner.Plan, after quantity.Volume, flow quantity.Flow) model.
 	}
 	return model.BedLeft{
 		After: quantity.Some(after), Flow: quantity.Some(min(flow, 1000*quantity.GPM)), SoFar: some(p.Bed.SoFar), Chance: quantity.Some(max(min(p.Bed.ChanceLasts, 1), 0)),
-		Cap: quantity.Some(useful),
+		Cap: quantity.Some(useful), WasteCap: quantity.Some(min(p.Cap.ToWaste(), 1000*quantity.GPM)),
 		Low: some(p.Bed.Remaining.P10), Mid: some(p.Bed.Remaining.P50), High: some(p.Bed.Remaining.P90),
 		End: ppm(p.Bed.OutletAtEnd.P50), EndHigh: ppm(p.Bed.OutletAtEnd.P90),
 	}

@@ -15,7 +15,28 @@ const watch = 1.01
 func (m Model) overCap() (limit quantity.Flow, over bool) {
 	s := m.step()
 	limit, given := m.u.Outlook.Cap.Get()
+	if most, told := m.u.Outlook.WasteCap.Get(); told && m.toWaste() {
+		limit = most
+	}
 	return limit, given && limit > 0 && s != nil && s.Bed == model.Yes && s.Flow.Or(0) > watch*limit
+}
+
+// toWaste tells whether the water of the step at hand is run out: nobody rinses with it, so
+// that it may be faster than the bed can purify.
+func (m Model) toWaste() bool { s := m.step(); return s != nil && s.Kind == model.Flush }
+
+// capWords say of a step under its cap what the cap is.
+func (m Model) capWords() string {
+	limit, given := m.u.Outlook.Cap.Get()
+	switch s := m.step(); {
+	case !given || s.Bed != model.Yes || m.overCapWords() != "":
+		return ""
+	case limit <= 0:
+		return "; no flow keeps this bed on spec"
+	case m.toWaste() && s.Flow.Or(0) > watch*limit:
+		return "; to waste it may run faster than the cap of " + report.Most(limit, m.sys) + ", the rinse not"
+	}
+	return "; cap " + report.Most(limit, m.sys) + ": " + m.jugWords(limit)
 }
 
 // overCapWords tell of a flow over the cap what to do about it; "" of any other.

@@ -67,8 +67,24 @@ func TestAFlowOverTheCapByWords(t *testing.T) {
 	b := &bay{}
 	o := b.options()
 	o.Theme = theme.New(theme.Options{Plain: true, Words: true})
-	said := talked(t, o, "next", "next", "next", "next", "next", "flow 5 gpm", "back")
+	said := talked(t, o, "next", "next", "next", "next", "next", "next", "flow 5 gpm", "back")
 	assert.Contains(t, said, "Measured: 5 gpm, over the cap: throttle.")
-	assert.Contains(t, said, "flush, over the cap, 1:13")
+	assert.Contains(t, said, "read the pen, over the cap")
 	assert.Contains(t, said, "throttle until a gallon jug takes 24 s or longer, then flow measures again.")
+}
+
+// A flush goes to waste, so it may run faster than the bed can purify, but no faster than the
+// tank allows; the rinse after it may not.
+func TestAFlushMayRunOverTheCap(t *testing.T) {
+	p := fresh(t, "").to(model.Flush).keys("f '4 gpm' enter")
+	what, _, _ := p.m.headWords()
+	assert.Equal(t, "flush", what)
+	frame := oneLine(p.seen())
+	assert.NotContains(t, frame, "OVER THE CAP")
+	assert.Contains(t, frame, "to waste it may run faster than the cap of 2.49 gpm, the rinse not")
+	assert.NotContains(t, frame, "throttle")
+	p.keys("f '12 gpm' enter")
+	assert.Contains(t, oneLine(p.seen()), "This flow is OVER THE CAP of ")
+	p.keys("f '4 gpm' enter enter")
+	assert.Contains(t, oneLine(p.seen()), "This flow is OVER THE CAP of 2.49 gpm", "the pen tells of the rinse")
 }

@@ -100,14 +100,7 @@ func (m Model) tool() string {
 			return words + ", held by a valve: " + m.jugWords(flow)
 		}
 	}
-	if limit, given := m.u.Outlook.Cap.Get(); given && s.Bed == model.Yes && m.overCapWords() == "" {
-		if limit > 0 {
-			words += fmt.Sprintf("; cap %s: %s", report.Most(limit, m.sys), m.jugWords(limit))
-		} else {
-			words += "; no flow keeps this bed on spec"
-		}
-	}
-	return words
+	return words + m.capWords()
 }
 
 func (m Model) progress() string {
