@@ -66,7 +66,7 @@ func (o *sharingOut) share(at servable, c split.Choice) (Share, error) {
 	_, free := o.best(o.pinsOf(model.Wash{}), o.gives)
 	out.Unpinned = max(partOf(free.Worth, o.all), out.Spared)
 	through := quantity.Volume(0)
-	for _, i := range listed(c, faces) {
+	for _, i := range o.listed(c, faces, &m.plan) {
 		f := o.faceShare(i, slices.Contains(c.In, i), m)
 		through += faces[i].Needs
 		f.Needs, f.Reaches, f.Other = faces[i].Needs, at.reaches(through), o.turned(i, c)
@@ -103,9 +103,14 @@ func (o *sharingOut) stated(at servable, c split.Choice) model.Wash {
 	return w
 }
 
-// listed is the faces with DI in their order, then the rest, what shows most
-// first.
-func listed(c split.Choice, faces []split.Face) []int {
+// listed is the faces with DI in the order in which the plan of the share rinses them, so
+// that what the bed does to get to each is what it does on the day; then the rest, what shows
+// most first.
+func (o *sharingOut) listed(c split.Choice, faces []split.Face, p *Plan) []int {
+	turns := p.InTurn()
+	turn := func(i int) int { return slices.Index(turns, o.order[i]) }
+	in := slices.Clone(c.In)
+	slices.SortStableFunc(in, func(a, b int) int { return cmp.Compare(turn(a), turn(b)) })
 	var rest []int
 	for i := range faces {
 		if !slices.Contains(c.In, i) {
@@ -113,7 +118,7 @@ func listed(c split.Choice, faces []split.Face) []int {
 		}
 	}
 	slices.SortStableFunc(rest, func(a, b int) int { return cmp.Compare(faces[b].Shows, faces[a].Shows) })
-	return append(slices.Clone(c.In), rest...)
+	return append(in, rest...)
 }
 
 func (o *sharingOut) faceShare(i int, di bool, m *making) FaceShare {

@@ -25,7 +25,7 @@ type Share struct {
 	Takes      quantity.Volume // of those that get it
 	Short      quantity.Volume // that the faces pinned in need over what the bed gives
 
-	Faces    []FaceShare       // those with DI in the order to rinse them, then the rest
+	Faces    []FaceShare       // those with DI in the order in which the wash rinses them, then the rest
 	Spared   quantity.Fraction // of the spots that DI on all faces would spare
 	Unpinned quantity.Fraction // the same, were no face pinned
 	Asked    model.Wash        // the wash, with the pins that this share keeps to
@@ -37,7 +37,7 @@ type Share struct {
 	DI, Soft Use
 }
 
-// Order lists the faces that get DI water, what shows most first.
+// Order lists the faces that get DI water, as the wash rinses them one after the other.
 func (s *Share) Order() []model.Side {
 	order := []model.Side{}
 	for _, f := range s.Faces {

@@ -112,7 +112,7 @@ func jobs() map[string][2][]string {
 		"an entry of any kind":     {lines("bed; new reading; change point tap; change reading 240 ppm NaCl; write; correct 1; change reading 250 ppm NaCl; write"), lines("B; n; 3; enter; 1; enter; =240 ppm NaCl; enter; w; enter; enter; ctrl+u; =250 ppm NaCl; enter; w")},
 		"new resin, step by step":  {lines("bed; resin; next; change bag 0.25; next; next; next; next; next; next; next; change price 90 USD; write; next; reading; 2; yes"), lines("B; c; right; down; enter; ctrl+u; =0.25 ft3; enter; right; right; right; right; right; right; right; enter; ctrl+u; =90 USD; enter; w; right; r; =2; enter; y")},
 		"new resin, taken back":    {lines("bed; resin; next; next; next; next; next; next; next; next; change when 2026-05-01; write; back; undo; yes"), lines("B; c; right; right; right; right; right; right; right; right; end; down; down; down; down; enter; ctrl+u; =2026-05-01; enter; w; esc; u; y")},
-		"faces pinned":             {lines("short; in front; out rear; less sure; back"), lines("S; i; down; down; down; o; -; esc")},
+		"faces pinned":             {lines("short; in right; out left; less sure; back"), lines("S; i; down; down; down; o; -; esc")},
 		"a way out":                {lines("short; take glass and paint only"), lines("S; tab; down; down; down; down; enter")},
 		"another way of the wash":  {lines("compare; way 3; take 2; undo; redo"), lines("C; right; right; left; enter; u; r")},
 		"what a way needs, bought": {lines("compare; take twice the tank; yes"), lines("C; right; right; right; right; right; enter; y")},

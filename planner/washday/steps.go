@@ -37,7 +37,7 @@ func Steps(p planner.Plan) []model.DayStep {
 // byFace takes each face through all its stages.
 func byFace(p planner.Plan) []model.DayStep {
 	var steps []model.DayStep
-	for _, side := range facesOf(p) {
+	for _, side := range p.InTurn() {
 		for i := range p.Stages {
 			s := &p.Stages[i]
 			if use, wets := useOf(s, side); wets {
@@ -49,23 +49,6 @@ func byFace(p planner.Plan) []model.DayStep {
 		}
 	}
 	return dry(p, steps)
-}
-
-// facesOf lists the faces of the wash in the day's order, and those it does not know of as
-// the plan does.
-func facesOf(p planner.Plan) []model.Side {
-	var faces []model.Side
-	if p.Day != nil {
-		for _, t := range p.Day.Start.Turns {
-			faces = append(faces, t.Side)
-		}
-	}
-	for i := range p.Faces {
-		if side := p.Faces[i].Name; !slices.Contains(faces, side) {
-			faces = append(faces, side)
-		}
-	}
-	return faces
 }
 
 func useOf(s *planner.StagePlan, side model.Side) (planner.FaceUse, bool) {
