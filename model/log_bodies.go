@@ -81,7 +81,7 @@ func (*StageDone) Kind() Kind { return StageKind }
 // Fields lists what can be stated of a stage that was done.
 func (s *StageDone) Fields() []Field {
 	return []Field{
-		idField("wash", "wash", "the wash that this stage belongs to, by its id in the log", &s.Wash),
+		partField(&s.Wash),
 		name("stage", "stage", "what was done", "final rinse", &s.Stage).required(),
 		name("place", "place", "where the water came from", "home", &s.Place).refersTo("place"),
 		name("vehicle", "vehicle", "what was washed", "our coach", &s.Vehicle).refersTo("vehicle"),
@@ -121,6 +121,7 @@ type Sample struct {
 	SoFar       quantity.Opt[quantity.Volume]
 	Anyway      Answer // use it although it was not flushed
 	Feed        Answer // was the bed fed through the softener
+	Wash        string // identifier of the [WashDone] in which it was taken; "" where in none
 }
 
 // Kind is [ReadingKind].
@@ -155,6 +156,7 @@ func (s *Sample) Fields() []Field {
 		measure("gallons_so_far", "gallons so far", "DI water that this fill had given by then, the flush too, by a meter or as known", "300 gal", "0 gal", "1000000 gal", &s.SoFar),
 		choice("use_anyway", "use anyway", "yes to learn from it although it was not flushed", []Answer{Yes, No}, &s.Anyway),
 		choice("di_through_softener", "bed fed through softener", "was the softener in the line ahead of the DI bed", []Answer{Yes, No}, &s.Feed),
+		partField(&s.Wash),
 	}
 }
 
@@ -198,6 +200,11 @@ func (r *Regeneration) Fields() []Field {
 		name("softener", "softener", "softener that was regenerated", "bay softener", &r.Softener).required().refersTo("softener"),
 		measure("salt", "salt", "salt that was used", "4 lb", "0.1 lb", "400 lb", &r.Salt),
 	}
+}
+
+// partField is the wash that an entry is a part of.
+func partField(at *string) Field {
+	return idField("wash", "wash", "the wash that this was a part of, by its id in the log", at)
 }
 
 func gallons(key, label, help string, at *quantity.Opt[quantity.Volume]) Field {

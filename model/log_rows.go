@@ -22,6 +22,7 @@ type Row struct {
 	Now      Entry // as it counts
 	Standing Standing
 	By       []string // identifiers of the corrections that did it, in order
+	With     string   // of a part of a wash that is struck: that wash's identifier
 }
 
 // EntryFault is something wrong between entries.
@@ -39,6 +40,8 @@ func (f EntryFault) Error() string { return "entry " + f.ID + ": " + f.Problem }
 //   - Else its corrections hold in the order of moment and identifier, and of two
 //     that state the same field the later holds.
 //   - A correction may itself be struck by a later one; it then does nothing.
+//   - The stages of a wash that is struck are struck with it. Its readings stay, since they
+//     were read, but for the gallons so far that they counted with its water.
 func (l Log) Rows() []Row {
 	r := l.resolve()
 	return r.rows
@@ -102,6 +105,7 @@ func (l Log) resolve() *resolution {
 	}
 	r.strikeCorrections()
 	r.correct()
+	r.strikeParts()
 	rows := make([]Row, len(l))
 	for i, at := range ranked {
 		rows[at] = r.rows[i]

@@ -75,7 +75,7 @@ func (p *program) logEntry(kind model.Kind, use, short string) *cobra.Command {
 	}
 	entry := model.Entry{Body: model.NewBody(kind)}
 	for _, f := range entry.Fields() {
-		if f.Key == "id" {
+		if f.Key == "id" || f.Key == "wash" { // given by the program
 			continue
 		}
 		texts[f.Key] = c.Flags().String(strings.ReplaceAll(f.Key, "_", "-"), "", flagHelp(f))

@@ -15,6 +15,7 @@ import (
 	"washeve/model/quantity"
 	"washeve/model/store/fault"
 	"washeve/model/store/journal"
+	"washeve/ui/report"
 )
 
 func volumeText(v quantity.Volume, sys quantity.System) string { return quantity.Show(v, sys) }
@@ -72,11 +73,23 @@ func (p *program) logStrike() *cobra.Command {
 			if err != nil {
 				return err
 			}
-			return p.wrote(strike)
+			if err := p.wrote(strike); err != nil {
+				return err
+			}
+			p.tellParts(log, struck)
+			return nil
 		},
 	}
 	c.Flags().StringVar(&note, "note", "", "why")
 	return c
+}
+
+// tellParts tells what becomes of the parts of a wash that was struck out.
+func (p *program) tellParts(log model.Log, struck model.Entry) {
+	parts := model.PartsOf(log.Rows(), struck.ID)
+	if words := report.StagesGo(parts) + report.ReadingsStay(parts); words != "" && !p.json {
+		fmt.Fprintf(p.out, "The wash is struck out%s.\n", words)
+	}
 }
 
 // theEntry is what a command asks for that is about one.

@@ -111,7 +111,7 @@ func (w *writing) readings() {
 		s := &model.Sample{
 			Point: model.AfterBed, Reading: d.Reading, Place: w.u.Plan.Place, Bed: w.u.Plan.Bed, Pen: d.Pen,
 			Flushed: cmp.Or(d.Flushed, model.Yes), Flow: Loggable(d.Flow.Or(0)), SoFar: d.SoFar,
-			Feed: Fed(w.u),
+			Feed: Fed(w.u), Wash: w.u.ID,
 		}
 		w.add(model.Entry{ID: id, At: StandAtLast(&part).Now(), Body: s})
 		w.callsAnew(id, s)

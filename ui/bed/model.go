@@ -199,12 +199,16 @@ func (m Model) given() quantity.Volume {
 }
 
 // counted says how a wash counts that adds nothing to what the fill has given, since what was
-// stated after it holds its water; and that a reading at the tap leaves the plan's water.
+// stated after it holds its water; what striking out or putting right changes of that; and that a reading at the tap leaves the plan's water.
 func (m Model) counted(w wrote) string {
 	if m.err != nil || m.past == nil {
 		return ""
 	}
 	switch b := w.entry.Body.(type) {
+	case *model.Correction:
+		if m.given() != w.given {
+			return " The fill has given " + quantity.Show(m.given(), m.sys) + ", was " + quantity.Show(w.given, m.sys) + "."
+		}
 	case *model.WashDone:
 		began := m.past.Present().Began
 		inFill := !began.Given() || w.entry.At.Compare(began) > 0

@@ -154,37 +154,6 @@ func correctionOf(was, now model.Entry) *model.Correction {
 	return c
 }
 
-// strike asks, and then strikes the entry under the hand out, or lets it count
-// again.
-func (m Model) strike() Model {
-	row, _ := m.list.here()
-	what := report.EntryName(&row, m.o.Zone())
-	if row.Standing == model.Struck {
-		m.ask = &form.Question[Model]{Text: "Let " + what + " count again? " + m.th.YesOrNo(), Yes: func(m Model) Model { return m.restore(row) }}
-		return m
-	}
-	m.ask = &form.Question[Model]{Text: "Strike out " + what + "? It stays to be seen. " + m.th.YesOrNo(), Yes: func(m Model) Model {
-		return m.write("Struck out; "+m.th.Key("x", "strike")+" again lets it count.", m.later(row.Entry.ID, &model.Correction{Of: row.Entry.ID, Strike: model.Yes}))
-	}}
-	return m
-}
-
-// restore strikes out what strikes an entry.
-func (m Model) restore(row model.Row) Model {
-	var entries []model.Entry
-	for _, by := range row.By {
-		r, ok := m.rowOf(by)
-		c, corrects := r.Entry.Body.(*model.Correction)
-		if ok && corrects && c.Strike == model.Yes && r.Standing == model.Counts {
-			entries = append(entries, m.later(by, &model.Correction{Of: by, Strike: model.Yes}))
-		}
-	}
-	if len(entries) == 0 {
-		return m.warn("What strikes it out is not in this log.")
-	}
-	return m.write("It counts again.", entries...)
-}
-
 // use lets a first cup count.
 func (m Model) use() Model {
 	row, _ := m.list.here()

@@ -21,18 +21,23 @@ func EntryName(r *model.Row, reader *time.Location) string {
 // correction is about is called as named says of its identifier.
 func EntrySays(r *model.Row, sys quantity.System, named func(id string) string) string {
 	var b strings.Builder
-	switch r.Standing {
-	case model.Struck:
+	switch {
+	case r.Standing == model.Struck && r.With != "":
+		b.WriteString("struck out with its wash: ")
+	case r.Standing == model.Struck:
 		b.WriteString("struck out: ")
-	case model.Doubled:
+	case r.Standing == model.Doubled:
 		b.WriteString("doubled, not counted: ")
-	case model.Corrected:
+	case r.Standing == model.Corrected:
 		b.WriteString("corrected: ")
 	}
 	if c, corrects := r.Now.Body.(*model.Correction); corrects {
 		sayCorrection(&b, c, named(c.Of))
 	} else {
 		sayEntry(&b, r.Now.Body, sys)
+	}
+	if r.Standing != model.Struck && r.With != "" {
+		b.WriteString("; its wash is struck out, it was read all the same")
 	}
 	if r.Now.Note != "" {
 		b.WriteString("; " + r.Now.Note)
