@@ -19,7 +19,7 @@ const (
 // the day of the plan's wash: of those on the same bed, with how much they send through
 // it, the flush included, which the chance of the plan does not count; and of those that
 // run while this one does, on whatever bed. One of a day on which the log has water of
-// its bed, or of a day before, is taken as done. The rig, the places and the past are those that
+// its bed, or of a day before, is taken as done, as is one that [Past.Did] knows. The rig, the places and the past are those that
 // the plan was made from, since the bed is taken to stand before the others as it does
 // before the wash.
 func (p *Plan) WarnOfOthers(rig model.Rig, places model.Places, wash model.Wash, others []model.Wash, past *Past, today model.Date) {
@@ -29,7 +29,7 @@ func (p *Plan) WarnOfOthers(rig model.Rig, places model.Places, wash model.Wash,
 	for _, o := range upTo(wash, others, today) {
 		c, err := choose(rig, places, o)
 		on := o.Date.Or(today)
-		if err != nil || past.Gave(c.bed.Name, on) {
+		if _, done := past.Did(o.Name, on); err != nil || done || past.Gave(c.bed.Name, on) {
 			continue
 		}
 		c.past = past

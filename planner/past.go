@@ -18,6 +18,8 @@ type Past struct {
 	paces map[paceKey][]learning.Covered
 	since map[string]sinceSalt // through a softener since its last salt
 	gone  string               // a bed of the log that the rig does not have
+
+	washed []washed // those of planned washes, the oldest first
 }
 
 // BedPast is the history of one bed.
@@ -98,6 +100,7 @@ func Recall(log model.Log, rig model.Rig, places model.Places) *Past {
 		}
 	}
 	p.gone = goneBed(events, &rig)
+	p.recallWashes(events)
 	p.recallPaces(events)
 	p.recallSofteners(events, &rig, places)
 	return p

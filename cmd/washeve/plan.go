@@ -82,7 +82,7 @@ func (p *program) makePlan(lib library, wash model.Wash) (planner.Plan, error) {
 	return p.planWithout("", lib, wash)
 }
 
-// shortenedPlan is a plan that also says which other washes the bed is to give water to
+// shortenedPlan is a plan that also says whether its wash is done, which other washes the bed is to give water to
 // by then, and what to do where it is short.
 func (p *program) shortenedPlan(lib library, wash model.Wash) (planner.Plan, error) {
 	b, err := p.openBook()
@@ -95,6 +95,7 @@ func (p *program) shortenedPlan(lib library, wash model.Wash) (planner.Plan, err
 		today := model.MomentOf(p.now()).Date()
 		past := b.past(lib.Rig, lib.Places)
 		warnOfOneFill(&plan, trip.BesideOf(lib.Rig, lib.Places, wash, lib.Planned(), past, today))
+		plan.WarnOfDone(wash, past)
 		plan.WarnOfOthers(lib.Rig, lib.Places, wash, lib.Planned(), past, today)
 	}
 	if err != nil || plan.Verdict == planner.Lasts {

@@ -23,7 +23,7 @@ func (t *tripping) coming(m *Memory) {
 	for i := range washes {
 		w := &washes[i]
 		day, given := w.Date.Get()
-		if !given || !t.before(day) || !strings.EqualFold(t.in.bedOf(w), t.plan.Bed) {
+		if _, done := t.in.Past.Did(w.Name, day); !given || done || !t.before(day) || !strings.EqualFold(t.in.bedOf(w), t.plan.Bed) {
 			continue
 		}
 		who := "Not counted: " + plain(cmp.Or(w.Name, "the wash")+", "+day.String())

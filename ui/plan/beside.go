@@ -11,20 +11,24 @@ import (
 	"washeve/ui/talk"
 )
 
-// lookAround tells a plan what the other washes up to its day mean for it, where the whole
-// answer is, and finds those that wait for the same bed.
+// lookAround tells a plan that its wash is done already, and what the other washes up to its
+// day mean for it and where the whole answer is, and finds those that wait for the same bed.
 func (m *Model) lookAround(p *planner.Plan, w work) {
 	m.beside = tripmath.Beside{}
-	if len(w.others) == 0 || m.book.Clock == nil || w.example {
+	if m.book.Clock == nil || w.example {
+		return
+	}
+	var past *planner.Past
+	if m.book.Past != nil {
+		past = m.book.Past(w.rig, w.places)
+	}
+	p.WarnOfDone(w.wash, past)
+	if len(w.others) == 0 {
 		return
 	}
 	others := make([]model.Wash, len(w.others))
 	for i, o := range w.others {
 		others[i] = o.Wash
-	}
-	var past *planner.Past
-	if m.book.Past != nil {
-		past = m.book.Past(w.rig, w.places)
 	}
 	today := model.MomentOf(m.book.Clock()).Date()
 	p.WarnOfOthers(w.rig, w.places, w.wash, others, past, today)
