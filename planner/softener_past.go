@@ -16,6 +16,7 @@ type sinceSalt struct {
 	gallons quantity.Volume
 	took    quantity.Capacity
 	unknown quantity.Volume // of the gallons, those that are not in took
+	salt    model.Moment    // the last one of the log
 }
 
 // add is more of a water; hardness is nil where nobody knows it.
@@ -100,7 +101,7 @@ func (p *Past) recallSofteners(events []event, rig *model.Rig, places model.Plac
 	for _, e := range events {
 		switch b := e.body.(type) {
 		case *model.Regeneration:
-			p.since[strings.ToLower(b.Softener)] = sinceSalt{}
+			p.since[strings.ToLower(b.Softener)] = sinceSalt{salt: e.at}
 		case *model.Sample:
 			if flush := b.FlushWater.Or(0); flush > 0 && b.Point == model.AfterBed && b.Feed != model.No {
 				softened(softenerOf(model.WashDone{}, rig), flush, b.Place)
@@ -109,13 +110,31 @@ func (p *Past) recallSofteners(events []event, rig *model.Rig, places model.Plac
 		if e.wash == nil {
 			continue
 		}
-		w := e.wash.Wash
-		through := w.Softened.Or(0)
-		if w.Feed != model.No {
-			through += w.DI.Or(0)
-		}
-		softened(softenerOf(w, rig), through, w.Place)
+		name, through := ThroughSoftener(&e.wash.Wash, rig)
+		softened(name, through, e.wash.Wash.Place)
 	}
+}
+
+// ThroughSoftener is what a wash sent through a softener, and through which one: "" where it
+// had none.
+func ThroughSoftener(w *model.WashDone, rig *model.Rig) (softener string, through quantity.Volume) {
+	through = w.Softened.Or(0)
+	if w.Feed != model.No {
+		through += w.DI.Or(0)
+	}
+	return softenerOf(*w, rig), through
+}
+
+// Salted is what a log tells of a softener.
+type Salted struct {
+	Through quantity.Volume // since its last salt, what the rig states included where the log has no salt
+	Last    model.Moment    // its last salt; not given where the log has none
+}
+
+// Softener gives what the log tells of a softener; false where it tells nothing.
+func (p *Past) Softener(name string) (Salted, bool) {
+	since, known := p.sinceSalt(name)
+	return Salted{Through: since.gallons, Last: since.salt}, known
 }
 
 // sinceSalt is what ran through a softener since the log's last regeneration.

@@ -21,10 +21,19 @@ func (m Model) openBed() tea.Cmd {
 
 // soFarTold is [form.SoFarTold] of a line; "" while it is typed.
 func (m *Model) soFarTold(at ref, f model.Field) string {
-	if at.section != "bed" || m.edit != nil || m.book.Past == nil {
+	if m.edit != nil || m.book.Past == nil {
 		return ""
 	}
-	return form.SoFarTold(f, m.now.rig.Beds[at.index].Name, m.book.Past(m.now.rig, m.now.places), m.sys)
+	name := ""
+	switch at.section {
+	case "bed":
+		name = m.now.rig.Beds[at.index].Name
+	case "softener":
+		name = m.now.rig.Softeners[at.index].Name
+	default:
+		return ""
+	}
+	return form.SoFarTold(f, at.section, name, m.book.Past(m.now.rig, m.now.places), m.sys)
 }
 
 // desk is what entries of the log are written at.

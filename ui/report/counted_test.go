@@ -33,3 +33,19 @@ func TestGallonsOfTheRigThatMayCountTwice(t *testing.T) {
 		assert.Empty(t, nothing, name)
 	}
 }
+
+// So with the gallons since salt of the softener that a wash ran through.
+func TestGallonsSinceSaltThatMayCountTwice(t *testing.T) {
+	rig := model.Rig{Softeners: []model.Softener{{Name: "soft", SoFar: quantity.Some(95 * quantity.Gallon)}}}
+	today := model.Date{Year: 2026, Month: 6, Day: 12}
+	told := func(body model.Body) string {
+		at := model.MomentOf(time.Date(2026, 6, 5, 9, 0, 0, 0, time.UTC))
+		return report.CountedBefore(&rig, &model.Entry{At: at, Body: body}, today, quantity.US)
+	}
+	di := quantity.Some(40 * quantity.Gallon)
+	assert.Equal(t, "The 95 gal since salt that the rig states of the softener count as before it; if this wash is among them, state 45 gal there.",
+		told(&model.WashDone{DI: di, Softened: quantity.Some(10 * quantity.Gallon)}))
+	assert.Contains(t, told(&model.WashDone{Softener: "SOFT", DI: di}), "state 55 gal there")
+	assert.Empty(t, told(&model.WashDone{Softener: model.NoSoftener, DI: di}))
+	assert.Empty(t, told(&model.WashDone{DI: di, Feed: model.No}), "the bed was fed past it")
+}

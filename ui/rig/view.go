@@ -261,7 +261,7 @@ func (m *Model) help() (string, theme.Ink) {
 		return f.Label + " " + m.looks.faults[r], m.th.Doubt
 	}
 	text := f.Label + ": " + form.Help(f, m.typing != nil)
-	if told := form.SoFarTold(f, m.name(), m.past, m.sys); told != "" && r.Section == "bed" && m.typing == nil {
+	if told := form.SoFarTold(f, r.Section, m.name(), m.past, m.sys); told != "" && m.typing == nil {
 		text = f.Label + ": " + told
 	}
 	text += m.assumedHelp(r, f)
