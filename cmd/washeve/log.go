@@ -109,6 +109,7 @@ func (p *program) writeEntry(kind model.Kind, stated statedBy) error {
 	if err := p.complete(&entry, lib, stated); err != nil {
 		return err
 	}
+	p.usualFlow(entry.Body, lib)
 	p.tellOdd(lib, entry, "")
 	before, twice := p.left(lib, entry.Body), p.countedBefore(lib, &entry)
 	faults, err := p.journal().Append(entry)
@@ -126,40 +127,6 @@ func (p *program) writeEntry(kind model.Kind, stated statedBy) error {
 		fmt.Fprintln(p.errs, "note: "+twice)
 	}
 	return p.tellEffect(lib, entry, before)
-}
-
-// usual states what goes without saying: the rig's own defaults.
-func usual(body model.Body, rig *model.Rig) {
-	d := &rig.Defaults
-	word := func(at *string, fallback string) {
-		if *at == "" {
-			*at = fallback
-		}
-	}
-	switch b := body.(type) {
-	case *model.Sample:
-		if b.Point == "" {
-			b.Point = model.AfterBed
-		}
-		word(&b.Place, d.Place)
-		word(&b.Pen, d.Pen)
-		if b.Point == model.AfterBed {
-			word(&b.Bed, d.Bed)
-			if b.Feed == "" && len(rig.Softeners) == 0 {
-				b.Feed = model.No // one that is bought later was not there
-			}
-		}
-	case *model.WashDone:
-		word(&b.Place, d.Place)
-		word(&b.Vehicle, d.Vehicle)
-		word(&b.Bed, d.Bed)
-		word(&b.Softener, d.Softener)
-		word(&b.Sprayer, d.Sprayer)
-	case *model.Refill:
-		word(&b.Bed, d.Bed)
-	case *model.Regeneration:
-		word(&b.Softener, d.Softener)
-	}
 }
 
 // complete checks that nothing needed is missing. A reading after the bed must
