@@ -3,6 +3,7 @@ package model
 import (
 	"cmp"
 	"errors"
+	"strconv"
 	"strings"
 	"time"
 
@@ -12,9 +13,9 @@ import (
 // How a person may type a day or a moment. Files hold whole dates and moments only.
 const (
 	ComingDays  = "2026-06-12, 06-12, tomorrow or fri"
-	PastMoments = "2026-06-12 08:15, yesterday 19:30 or fri"
+	PastMoments = "06-12 08:15, yesterday 19:30 or 3 weeks ago"
 
-	pastDays = "2026-06-12, 06-12, yesterday or fri"
+	pastDays = "06-12, last sat or 3 weeks ago"
 )
 
 const noDay = "is no day of the calendar"
@@ -44,7 +45,7 @@ func ComingDay(text string, today, since Date) (Date, error) {
 
 // PastDay reads the day of something done as [ComingDay] does that of something planned:
 // "yesterday" in the place of "tomorrow", and the last such day in the place of the next;
-// "last sat" is the Saturday before today.
+// "last sat" is the Saturday before today, "3 weeks ago" and "2 days ago" are counted back.
 func PastDay(text string, today Date) (Date, error) {
 	return dayInWords(text, dayRule{today: today, since: today, way: -1, refused: "tomorrow", why: "is still to come", like: pastDays})
 }
@@ -76,6 +77,9 @@ func dayInWords(text string, r dayRule) (Date, error) {
 	if d, ok := r.weekday(word); ok {
 		return d, nil
 	}
+	if d, ok := r.ago(word); ok {
+		return d, nil
+	}
 	if d, ok := r.withYear(word); ok {
 		return d, nil
 	}
@@ -87,6 +91,24 @@ func dayInWords(text string, r dayRule) (Date, error) {
 		return wrong(reason)
 	}
 	return wrong(noDay)
+}
+
+// ago reads so many days or weeks before today, where days are past ones: "3 weeks ago".
+func (r dayRule) ago(word string) (Date, bool) {
+	const week, most = 7, 5000
+	parts := strings.Fields(word)
+	if r.way > 0 || len(parts) != 3 || parts[2] != "ago" {
+		return Date{}, false
+	}
+	n, err := strconv.Atoi(parts[0])
+	if parts[0] == "a" || parts[0] == "one" {
+		n, err = 1, nil
+	}
+	days := map[string]int{"day": 1, "week": week}[strings.TrimSuffix(parts[1], "s")]
+	if err != nil || n < 0 || n > most || days == 0 {
+		return Date{}, false
+	}
+	return r.today.Plus(-n * days), true
 }
 
 // weekday reads a weekday: the nearest one, today's own name for today; of past days also

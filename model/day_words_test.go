@@ -51,6 +51,7 @@ func TestAPastDayIsTypedInWords(t *testing.T) {
 	for text, want := range map[string]string{
 		"today": "2026-11-28", "yesterday": "2026-11-27", "sat": "2026-11-28", "last sat": "2026-11-21", "Last Saturday": "2026-11-21", "last fri": "2026-11-27", "fri": "2026-11-27", "sunday": "2026-11-22",
 		"11-28": "2026-11-28", "11-29": "2025-11-29", "2-29": "2024-02-29", "nov 27": "2026-11-27", "30 nov": "2025-11-30", "2027-01-01": "2027-01-01",
+		"3 weeks ago": "2026-11-07", "a week ago": "2026-11-21", "1 day ago": "2026-11-27", "40 Days Ago": "2026-10-19", "0 days ago": "2026-11-28",
 	} {
 		d, err := PastDay(text, saturday)
 		require.NoError(t, err, text)
@@ -58,8 +59,14 @@ func TestAPastDayIsTypedInWords(t *testing.T) {
 	}
 	_, err := ComingDay("last sat", saturday, saturday)
 	require.ErrorContains(t, err, "is no day of the calendar")
+	_, err = ComingDay("3 weeks ago", saturday, saturday)
+	require.ErrorContains(t, err, "is no day of the calendar")
+	for _, text := range []string{"-3 weeks ago", "3 months ago", "weeks ago", "99999 weeks ago", "3 weeks"} {
+		_, err = PastDay(text, saturday)
+		require.ErrorContains(t, err, "is no day of the calendar", text)
+	}
 	_, err = PastDay("tomorrow", saturday)
-	assert.EqualError(t, err, `"tomorrow" is still to come; write the date like 2026-06-12, 06-12, yesterday or fri`)
+	assert.EqualError(t, err, `"tomorrow" is still to come; write the date like 06-12, last sat or 3 weeks ago`)
 }
 
 // Files hold whole dates: words need somebody's today, and ParseDate knows none.
@@ -94,7 +101,7 @@ func TestAPastMomentIsTypedInWords(t *testing.T) {
 	morning := time.Date(2026, 11, 28, 9, 5, 30, 0, time.FixedZone("", -7*3600))
 	for text, want := range map[string]string{
 		"last sat": "2026-11-21T12:00:00-07:00", "last saturday 9": "2026-11-21T09:00:00-07:00",
-		"yesterday 19:30": "2026-11-27T19:30:00-07:00", "fri 7:30 pm": "2026-11-27T19:30:00-07:00", "yesterday": "2026-11-27T12:00:00-07:00",
+		"yesterday 19:30": "2026-11-27T19:30:00-07:00", "3 weeks ago 8:15": "2026-11-07T08:15:00-07:00", "2 days ago": "2026-11-26T12:00:00-07:00", "fri 7:30 pm": "2026-11-27T19:30:00-07:00", "yesterday": "2026-11-27T12:00:00-07:00",
 		"today": "2026-11-28T09:05:30-07:00", "today 8:00": "2026-11-28T08:00:00-07:00", "11-02 7 am": "2026-11-02T07:00:00-07:00", "nov 2 7:15 am": "2026-11-02T07:15:00-07:00", "2  nov  19:30": "2026-11-02T19:30:00-07:00", "2 nov 2025 8:00": "2025-11-02T08:00:00-07:00", "nov 2": "2026-11-02T12:00:00-07:00",
 		"2026-11-02 08:15": "2026-11-02T08:15:00-07:00", "2026-11-02 08:15:10": "2026-11-02T08:15:10-07:00", "2026-11-02T08:15:00Z": "2026-11-02T08:15:00Z", "2026-11-02": "2026-11-02T12:00:00-07:00",
 	} {
@@ -106,12 +113,12 @@ func TestAPastMomentIsTypedInWords(t *testing.T) {
 	require.NoError(t, err)
 	assert.Equal(t, "Sat 2026-11-28 12:00", m.Full(), "noon, once it is past")
 	for text, want := range map[string]string{
-		"tomorrow 8:00":    `"tomorrow" is still to come; write the moment like 2026-06-12 08:15, yesterday 19:30 or fri`,
-		"fri noonish":      `"fri noonish" is no moment; write the moment like 2026-06-12 08:15, yesterday 19:30 or fri`,
+		"tomorrow 8:00":    `"tomorrow" is still to come; write the moment like 06-12 08:15, yesterday 19:30 or 3 weeks ago`,
+		"fri noonish":      `"fri noonish" is no moment; write the moment like 06-12 08:15, yesterday 19:30 or 3 weeks ago`,
 		"11/27 8:00":       `"11/27" is not read with slashes or points; write the moment like 11-27 8:00 (27 November)`,
 		"2026/06/12 14:00": "write the moment like 2026-06-12 14:00 (12 June)", "3/4/2026 2 pm": "write the moment like 2026-03-04 2 pm (4 March) or 2026-04-03 2 pm (3 April)",
 		"11/27": "write the moment like 11-27 (27 November)", "11/27 25:00": "write the moment like 11-27 (27 November)",
-		"26/6/12 14:00": `"26/6/12" has a year of two digits; write the moment like 2026-06-12 08:15, yesterday 19:30 or fri`,
+		"26/6/12 14:00": `"26/6/12" has a year of two digits; write the moment like 06-12 08:15, yesterday 19:30 or 3 weeks ago`,
 		"12 jun 20":     "is no moment", "fri 5": "is no moment",
 		"fri 25:00": "is no moment", "": "is no moment", "1890-01-01 08:00": "is no",
 	} {

@@ -31,7 +31,7 @@ func TestAMomentIsWrittenAsADayAndAnHour(t *testing.T) {
 	said, err := f.State("at", "fri 19:30")
 	require.NoError(t, err)
 	assert.Equal(t, "2026-06-12T19:30:00Z", said.Entry().At.String())
-	assert.Equal(t, "2026-06-12 08:15, yesterday 19:30 or fri", f.Spoken(nil).Things()[0].Like)
+	assert.Equal(t, "06-12 08:15, yesterday 19:30 or 3 weeks ago", f.Spoken(nil).Things()[0].Like)
 }
 
 // Who has words is asked for the age as well, where nobody said how many gallons the fill
