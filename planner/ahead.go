@@ -79,6 +79,9 @@ func LookAhead(rig model.Rig, places model.Places, wash model.Wash, plan Plan, p
 			a.Moved = quantity.Some(moved)
 		}
 	}
+	if plan.Bed.Remaining.P50 <= 0 { // it is at its end, at whatever pace
+		a.Overdue, a.OrderBy = true, quantity.Some(today.Date())
+	}
 	a.Running = runningOn(plan)
 	a.Running.cost(fill, plan.Bed.Remaining.P50)
 	a.Faster = faster(r, plan.Cap)

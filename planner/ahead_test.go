@@ -131,6 +131,16 @@ func TestAheadWithoutALog(t *testing.T) {
 	assert.InDelta(t, 185.0/120, a.Running.PerGallon, 1e-9, "the rig states price and gallons so far")
 }
 
+// A bed that is at its end needs resin now, whatever the pace.
+func TestResinForASpentBedIsOrderedNow(t *testing.T) {
+	rig, places, wash, _ := season(t)
+	rig.Beds[0].SoFar = quantity.Some(5000 * quantity.Gallon)
+	a := ahead(t, rig, places, wash, nil, onDay(time.September, 1))
+	assert.False(t, a.Pace.Known())
+	assert.True(t, a.Overdue)
+	assert.Equal(t, "2026-09-01", a.OrderBy.Or(model.Date{}).String())
+}
+
 // The half cubic foot: 18 in of resin, half of its volume free over it.
 func TestRefillFigures(t *testing.T) {
 	rig, places, wash, _ := season(t)

@@ -199,6 +199,8 @@ func (m Model) orderRow() report.Row {
 	day, known := m.ahead.OrderBy.Get()
 	days := fmt.Sprintf("%.0f days", float64(m.ahead.Lead/quantity.Day))
 	switch {
+	case m.spent():
+		return report.Row{Label: "order by", Value: "now", Note: "resin takes " + days + ", and the bed is at its end"}
 	case m.ahead.Overdue:
 		return report.Row{Label: "order by", Value: "now", Note: "resin takes " + days + ", and one such bed in ten ends before"}
 	case known:
