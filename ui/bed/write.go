@@ -76,7 +76,7 @@ func (m Model) state(body model.Body) Model {
 	case *model.Sample:
 		b.Place, b.Bed, b.Pen = m.plan.Place, m.plan.BedName, m.o.Pen()
 	case *model.Refill:
-		b.Bed, b.Price = m.plan.BedName, m.o.PriceOf(m.plan.BedName)
+		b.Bed, b.Resin, b.Price = m.plan.BedName, m.o.ResinOf(m.plan.BedName), m.o.PriceOf(m.plan.BedName)
 	case *model.Regeneration:
 		if m.plan.Softener != nil {
 			b.Softener = m.plan.Softener.Name

@@ -179,6 +179,14 @@ func (d Desk) PriceOf(bed string) quantity.Opt[quantity.Money] {
 	return quantity.Opt[quantity.Money]{}
 }
 
+// ResinOf is what a fill of a bed holds, as the rig states it.
+func (d Desk) ResinOf(bed string) quantity.Opt[quantity.Volume] {
+	if i := model.Find(d.Rig.Names("bed"), bed); i >= 0 {
+		return d.Rig.Beds[i].Resin
+	}
+	return quantity.Opt[quantity.Volume]{}
+}
+
 // Stated is a value as a person would have typed it: the text that is shown, and
 // no more digits than the text has. What cannot be typed is not stated.
 func Stated[Q quantity.Quantity](v Q, sys quantity.System) quantity.Opt[Q] {
