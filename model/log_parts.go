@@ -50,12 +50,8 @@ type Parts struct{ Stages, Readings int }
 func PartsOf(rows []Row, wash string) Parts {
 	var p Parts
 	for i := range rows {
-		row := &rows[i]
-		if row.Standing == Doubled || row.Now.Body == nil || partOf(row.Now.Body) != wash {
-			continue
-		}
-		switch alone := row.Standing == Struck && row.With == ""; {
-		case alone:
+		switch row := &rows[i]; {
+		case partOf(row.Now.Body) != wash || !row.stands():
 		case row.Entry.Kind() == StageKind:
 			p.Stages++
 		default:
@@ -63,4 +59,44 @@ func PartsOf(rows []Row, wash string) Parts {
 		}
 	}
 	return p
+}
+
+// stands tells that a part counts, or does so but for its wash being struck.
+func (r *Row) stands() bool {
+	return r.Standing != Doubled && (r.Standing != Struck || r.With != "")
+}
+
+// Folded leaves out the stages of the washes that are listed, and what strikes or corrects
+// such a stage; those of the wash with the identifier open stay, "" for none. It gives the
+// places of the rows that are kept, and how many stages each wash has.
+func Folded(rows []Row, open string) (kept []int, stages map[string]int) {
+	stages, apart := map[string]int{}, map[string]bool{}
+	for i := range rows {
+		if rows[i].Entry.Kind() == WashKind {
+			stages[rows[i].Entry.ID] = 0
+		}
+	}
+	for i := range rows {
+		row := &rows[i]
+		stage, is := row.Now.Body.(*StageDone)
+		if !is {
+			continue
+		}
+		if _, listed := stages[stage.Wash]; listed {
+			apart[row.Entry.ID] = stage.Wash != open
+			if row.stands() {
+				stages[stage.Wash]++
+			}
+		}
+	}
+	for i := range rows {
+		id := rows[i].Entry.ID
+		if c, corrects := rows[i].Entry.Body.(*Correction); corrects {
+			id = c.Of
+		}
+		if !apart[id] {
+			kept = append(kept, i)
+		}
+	}
+	return kept, stages
 }

@@ -62,35 +62,11 @@ func latest(rows []model.Row, n int) []model.Row {
 	return rows
 }
 
-// folded leaves out the stages of the washes that are listed, and what strikes or corrects
-// such a stage. It counts the stages that count, by the identifier of their wash.
+// folded leaves out the stages of the washes that are listed, and counts them.
 func folded(rows []model.Row) (kept []model.Row, parts map[string]int) {
-	parts, apart := map[string]int{}, map[string]bool{}
-	for _, row := range rows {
-		if row.Entry.Kind() == model.WashKind {
-			parts[row.Entry.ID] = 0
-		}
-	}
-	for _, row := range rows {
-		stage, is := row.Now.Body.(*model.StageDone)
-		if !is {
-			continue
-		}
-		if _, listed := parts[stage.Wash]; listed {
-			apart[row.Entry.ID] = true
-			if row.Standing == model.Counts || row.Standing == model.Corrected {
-				parts[stage.Wash]++
-			}
-		}
-	}
-	for _, row := range rows {
-		id := row.Entry.ID
-		if c, corrects := row.Entry.Body.(*model.Correction); corrects {
-			id = c.Of
-		}
-		if !apart[id] {
-			kept = append(kept, row)
-		}
+	places, parts := model.Folded(rows, "")
+	for _, i := range places {
+		kept = append(kept, rows[i])
 	}
 	return kept, parts
 }
@@ -142,13 +118,7 @@ func (p *program) listSystem() quantity.System {
 
 // line is one entry on one line behind its day, with the last letters of its identifier.
 func (l listing) line(row *model.Row) string {
-	says := report.EntrySays(row, l.sys, l.named)
-	switch stages := l.parts[row.Entry.ID]; {
-	case stages == 1:
-		says += ", 1 stage"
-	case stages > 1:
-		says += fmt.Sprintf(", %d stages", stages)
-	}
+	says := report.EntrySays(row, l.sys, l.named) + report.WithStages(l.parts[row.Entry.ID])
 	line := fmt.Sprintf("%s  %s  %s", cells.Fit(string(row.Entry.Kind()), len(model.CorrectionKind)), cells.Fit(l.short(row.Entry.ID), l.tail), cells.Safe(says))
 	return strings.TrimRight(line, " ")
 }

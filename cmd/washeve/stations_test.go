@@ -72,7 +72,7 @@ func stations() []station {
 		{"day", "day, undone", false, []hop{{"D", "easy: no face hurries"}, {"right", "06:30 to"}, {"u", "Undone: "}}},
 		{"bed", "bed", false, []hop{bed}},
 		{"bed", "bed with a log", true, []hop{bed}},
-		{"bed", "bed, an older entry", true, []hop{bed, {"down down", "Log: 3 of 62"}}},
+		{"bed", "bed, an older entry", true, []hop{bed, {"down down", "Log: 3 of 53"}}},
 		{"bed", "bed, kinds of entries", false, []hop{bed, {"n", "what about?"}}},
 		{"bed", "bed, a search", true, []hop{bed, {"/", "show all"}}},
 		{"bed", "bed, a first cup", true, []hop{bed, {"/", "show all"}, {"f i r s t enter", "3 entries hold"}}},

@@ -23,6 +23,7 @@ const (
 	right   keys.Action = "put right"
 	strike  keys.Action = "strike"
 	useIt   keys.Action = "use anyway"
+	unfold  keys.Action = "stages"
 	undo    keys.Action = "undo"
 	explain keys.Action = "evidence"
 	why     keys.Action = "why"
@@ -80,13 +81,16 @@ func (m Model) addKeys() []keys.Binding {
 
 func (m Model) entryKeys() []keys.Binding {
 	row, ok := m.list.here()
-	none, noRight, noUse := "", "", ""
+	none, noRight, noUse, noStages := "", "", "", ""
 	if !ok {
 		none = "no entry is under the hand"
 	}
 	sample, reads := row.Now.Body.(*model.Sample)
 	if !reads || sample.Counts() || row.Standing == model.Struck {
 		noUse = "no first cup is under the hand"
+	}
+	if _, n := m.list.stagesHere(); n == 0 {
+		noStages = "no wash with stages is under the hand"
 	}
 	switch {
 	case !ok:
@@ -103,6 +107,7 @@ func (m Model) entryKeys() []keys.Binding {
 		keys.New("Entry", right, "enter", "put right", "enter").Explained("put the entry under the hand right; the log keeps both").Unless(noRight),
 		keys.New("Entry", strike, "x", "strike out", "x").Explained("strike the entry out, or let it count again").Unless(none),
 		keys.New("Entry", useIt, "i", "use anyway", "i").Explained("use a first cup although the standing water was not out").Unless(noUse),
+		keys.New("Entry", unfold, "o", "stages", "o").Explained("list the stages of the wash under the hand, or fold them again").Unless(noStages),
 	}
 }
 

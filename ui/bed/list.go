@@ -11,10 +11,13 @@ import (
 // list is the log, the newest first, with the hand on one entry.
 type list struct {
 	rows   []model.Row
-	shown  []int // of rows, where something is looked for; nil for all
+	shown  []int // of rows: all but folded stages, or what was found
 	hand   int
 	search search
 	texts  []string // what is searched, made when first needed
+
+	open   string         // the wash whose stages are listed, by its identifier
+	stages map[string]int // how many each wash has
 }
 
 type search struct {
@@ -28,27 +31,51 @@ func (l list) of(log model.Log) list {
 	for i, j := 0, len(rows)-1; i < j; i, j = i+1, j-1 {
 		rows[i], rows[j] = rows[j], rows[i]
 	}
-	l.rows, l.texts, l.shown = rows, nil, nil
-	if l.search.text != "" {
+	l.rows, l.texts = rows, nil
+	if l = l.folded(); l.search.text != "" {
 		l = l.found(nil)
 	}
 	return l.onto(l.hand)
 }
 
-func (l list) count() int {
-	if l.search.text == "" {
-		return len(l.rows)
-	}
-	return len(l.shown)
+// folded lists all but the stages of the washes that are not open.
+func (l list) folded() list {
+	l.shown, l.stages = model.Folded(l.rows, l.open)
+	return l
 }
+
+// stagesHere is the wash under the hand, or that of the stage under it, and how many stages it
+// has that can be listed apart; none while something is looked for, since it finds them too.
+func (l list) stagesHere() (wash string, n int) {
+	row, ok := l.here()
+	if !ok || l.search.text != "" {
+		return "", 0
+	}
+	wash = row.Entry.ID
+	if s, is := row.Now.Body.(*model.StageDone); is {
+		wash = s.Wash
+	}
+	return wash, l.stages[wash]
+}
+
+// turned lists the stages of the wash under the hand, or folds them again; the hand is on the
+// wash.
+func (l list) turned() list {
+	wash, _ := l.stagesHere()
+	if l.open == wash {
+		l.open = ""
+	} else {
+		l.open = wash
+	}
+	return l.folded().ontoEntry(wash)
+}
+
+func (l list) count() int { return len(l.shown) }
 
 // row is line i of what is shown.
 func (l list) row(i int) (model.Row, bool) {
-	switch {
-	case i < 0 || i >= l.count():
+	if i < 0 || i >= l.count() {
 		return model.Row{}, false
-	case l.search.text == "":
-		return l.rows[i], true
 	}
 	return l.rows[l.shown[i]], true
 }
@@ -60,8 +87,14 @@ func (l list) onto(i int) list {
 	return l
 }
 
-// ontoEntry puts the hand on an entry, where it is shown.
+// ontoEntry puts the hand on an entry. A stage that is folded is listed for it.
 func (l list) ontoEntry(id string) list {
+	if row, ok := l.rowOf(id); ok && l.search.text == "" {
+		if s, is := row.Now.Body.(*model.StageDone); is && l.open != s.Wash {
+			l.open = s.Wash
+			l = l.folded()
+		}
+	}
 	for i := range l.count() {
 		if row, _ := l.row(i); row.Entry.ID == id {
 			return l.onto(i)
@@ -76,8 +109,7 @@ func (l list) look(text string) list {
 	among := l.shown
 	l.search.text = text
 	if text == "" {
-		l.shown = nil
-		return l.onto(0)
+		return l.folded().onto(0)
 	}
 	if !narrower {
 		among = nil
@@ -113,7 +145,7 @@ func (l list) found(among []int) list {
 
 // says is what an entry says; of one that corrects another or strikes it out, which one that is.
 func (m Model) says(r *model.Row) string {
-	return report.EntrySays(r, m.sys, m.list.named)
+	return report.EntrySays(r, m.sys, m.list.named) + report.WithStages(m.list.stages[r.Entry.ID])
 }
 
 // named names an entry by its kind and its day, as the list shows it; one that is not there by

@@ -20,7 +20,7 @@ func TestTroubleIsReadToItsEnd(t *testing.T) {
 	p := play(t, seasonOptions(t), "r 1 2 enter y")
 	said := p.M.status
 	p.Send(screen.Said{Text: trouble, Alarm: true, Behind: true})
-	for _, words := range []string{said, trouble, "Tight: the next wash", "order by", "Log: 1 of 63", "2026-09-13 reading"} {
+	for _, words := range []string{said, trouble, "Tight: the next wash", "order by", "Log: 1 of 54", "2026-09-13 reading"} {
 		assert.Contains(t, oneLine(p.Seen()), words)
 	}
 	p.Keys("down up")
@@ -48,7 +48,7 @@ func TestTheLogHasMoreLinesWhileTheHandIsInIt(t *testing.T) {
 	assert.Equal(t, 6, entries(p.Seen()))
 	assert.Contains(t, p.Seen(), "next wash", "the picture stays")
 	p.Keys("pgdown")
-	assert.Contains(t, p.Seen(), "Log: 8 of 62", "a page is what is in sight")
+	assert.Contains(t, p.Seen(), "Log: 8 of 53", "a page is what is in sight")
 	p.Keys("home")
 	assert.Contains(t, p.Seen(), "Teaches most")
 	assert.Equal(t, 6, entries(p.Keys("/").Seen()))

@@ -55,6 +55,7 @@ func (m Model) words() []talk.Word {
 		{Say: "correct", Does: right, Of: "ENTRY", Like: "correct 2", Help: "put an entry right; the log keeps both"},
 		{Say: "strike", Does: strike, Of: "ENTRY", Like: "strike 2", Help: "strike an entry out, or let it count again"},
 		{Say: "use", Does: useIt, Of: "ENTRY", Like: "use 2"},
+		{Say: "stages", Does: unfold, Of: "ENTRY", Like: "stages 2"},
 		{Say: "evidence", Does: explain, Lines: func() []string { return m.evidence(talk.Unwrapped) }},
 	}
 }

@@ -104,6 +104,9 @@ func (m Model) act(does keys.Action) (screen.Screen, tea.Cmd) {
 		return m.strike(), nil
 	case useIt:
 		return m.use(), nil
+	case unfold:
+		m.list = m.list.turned()
+		return m, nil
 	case undo:
 		return m.undo(), nil
 	}

@@ -2,6 +2,7 @@ package bed
 
 import (
 	"fmt"
+	"strings"
 
 	"washeve/model"
 	"washeve/ui/cells"
@@ -9,6 +10,7 @@ import (
 	"washeve/ui/keys"
 	"washeve/ui/layout"
 	"washeve/ui/picture"
+	"washeve/ui/report"
 	"washeve/ui/theme"
 )
 
@@ -137,6 +139,13 @@ func (m Model) listLines(at layout.Rect) []string {
 		if m.list.search.text != "" {
 			head = "Log: nothing found"
 		}
+	}
+	if wash, n := m.list.stagesHere(); n > 0 {
+		does := " lists"
+		if wash == m.list.open {
+			does = " folds"
+		}
+		head += "; " + m.th.Key("o", "stages") + does + strings.TrimPrefix(report.WithStages(n), ",")
 	}
 	lines := []string{m.th.Strong.On(cells.Clip(head, at.W, ""))}
 	from := m.first(at.H - 1)

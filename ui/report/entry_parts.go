@@ -29,3 +29,14 @@ func ReadingsStay(p model.Parts) string {
 	}
 	return fmt.Sprintf("; its %d readings stay", p.Readings)
 }
+
+// WithStages says how many stages are told in the line of a wash: ", 24 stages"; "" for none.
+func WithStages(n int) string {
+	switch n {
+	case 0:
+		return ""
+	case 1:
+		return ", 1 stage"
+	}
+	return fmt.Sprintf(", %d stages", n)
+}
