@@ -23,7 +23,7 @@ func TestAMomentIsWrittenAsADayAndAnHour(t *testing.T) {
 	f := entry.New("A new entry", model.Entry{Body: &model.Refill{}}, entry.Known{Clock: func() time.Time { return time.Date(2026, 6, 14, 9, 0, 0, 0, time.UTC) }}, "at")
 	_, err := f.State("at", "tomorrow")
 	require.Error(t, err)
-	assert.Contains(t, err.Error(), "like 2026-06-12 08:15")
+	assert.Contains(t, err.Error(), "like 06-12 08:15")
 	for _, text := range []string{"2026-06-12 08:15", "2026-06-12", "yesterday", ""} {
 		_, err = f.State("at", text)
 		assert.NoError(t, err, text)
