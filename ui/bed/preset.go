@@ -2,6 +2,7 @@ package bed
 
 import (
 	"washeve/model"
+	"washeve/model/quantity"
 	"washeve/ui/entry"
 )
 
@@ -14,6 +15,22 @@ func (m Model) presetWash(w *model.WashDone) {
 		w.Softener, w.Feed = p.Softener.Name, m.o.Wash.Feed
 	}
 	w.Flow = entry.Stated(p.Sprayer.Flow, m.sys)
+}
+
+// besideSprayer puts the sprayer's flow beside a reading after the bed, and takes it out of one
+// elsewhere. What was typed in its place stays.
+func (m Model) besideSprayer() func(*model.Entry) {
+	own := entry.Stated(m.plan.Sprayer.Flow, m.sys)
+	return func(e *model.Entry) {
+		s, reads := e.Body.(*model.Sample)
+		switch {
+		case !reads:
+		case s.Point == model.AfterBed && !s.Flow.Given():
+			s.Flow = own
+		case s.Point != model.AfterBed && s.Flow == own:
+			s.Flow = quantity.Opt[quantity.Flow]{}
+		}
+	}
 }
 
 // planned are the plan's own figures, as a wash that was done by it has them.

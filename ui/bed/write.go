@@ -83,8 +83,11 @@ func (m Model) state(body model.Body) Model {
 		}
 	}
 	f := entry.New("A new entry: "+string(body.Kind()), e, m.o.Known(), first(body.Kind())...).Asking(m.slips())
-	if body.Kind() == model.WashKind {
+	switch {
+	case body.Kind() == model.WashKind:
 		f = f.Following(m.besidePlan())
+	case body.Kind() == model.ReadingKind && m.err == nil:
+		f = f.Following(m.besideSprayer())
 	}
 	m.form = &f
 	return m

@@ -71,7 +71,7 @@ type Form struct {
 
 	refused bool // a digit was: what is typed behind it is let go by
 
-	dated func(*model.Entry)      // what follows from its day; nil for nothing
+	dated func(*model.Entry)      // what follows from its day and its point; nil for nothing
 	slip  func(model.Body) string // what is odd about the entry; nil where nobody looks
 	asked string                  // and is asked about before it is written; "" for nothing
 }
@@ -97,8 +97,8 @@ func (f Form) Asking(slip func(model.Body) string) Form {
 	return f
 }
 
-// Following is the form in which something follows from the day of the entry: it is put in
-// at once, and anew when another moment is stated.
+// Following is the form in which something follows from the day of the entry, or from where a
+// reading was taken: it is put in at once, and anew when another of these is stated.
 func (f Form) Following(day func(*model.Entry)) Form {
 	f.dated = day
 	day(&f.entry)
@@ -129,6 +129,9 @@ func (f Form) Problem() string {
 			}
 		}
 		return fault.Problem
+	}
+	if s, ok := f.entry.Body.(*model.Sample); ok && f.Of == "" && s.Point == model.AfterBed && s.Flushed == "" {
+		return "flushed is needed: yes where the standing water was out, no for a first cup"
 	}
 	if w, ok := f.entry.Body.(*model.WashDone); ok && !w.DI.Given() && !w.Softened.Given() && !w.Raw.Given() {
 		return "a wash needs how much it took, of one water at least"
@@ -240,7 +243,7 @@ func (f Form) State(key, text string) (Form, error) {
 	if err != nil {
 		return f, err
 	}
-	if f.entry = e; key == "at" && f.dated != nil {
+	if f.entry = e; (key == "at" || key == "point") && f.dated != nil {
 		f.dated(&f.entry)
 	}
 	return f, nil
