@@ -71,7 +71,7 @@ func keyedIn(t *testing.T, dir string, script ...string) {
 	}
 }
 
-var identifier = regexp.MustCompile(`\b(id|of) = "([^"]+)"`)
+var identifier = regexp.MustCompile(`\b(id|of|wash) = "([^"]+)"`)
 
 // kept is all files of a folder; the identifiers of the log, which are drawn by lot,
 // are numbered in their order.
