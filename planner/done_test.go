@@ -14,7 +14,7 @@ import (
 )
 
 // doneOn is the past of a log with one wash that names what was planned; struck where told.
-func doneOn(t *testing.T, lib store.Library, name string, day int, struck bool) *planner.Past {
+func doneOn(lib store.Library, name string, day int, struck bool) *planner.Past {
 	at := model.MomentOf(time.Date(2026, 5, day, 9, 0, 0, 0, time.UTC))
 	log := model.Log{{ID: "w", At: at, Body: &model.WashDone{
 		Plan: name, Place: "Juniper Flats", Bed: "half-foot tank", DI: quantity.Some(30 * quantity.Gallon),
@@ -34,11 +34,11 @@ func TestAWashDoneEarlyIsDone(t *testing.T) {
 		past *planner.Past
 		done bool
 	}{
-		"the day before":  {doneOn(t, lib, "b 100 %", 8, false), true},
-		"two days before": {doneOn(t, lib, "B 100 %", 7, false), true},
-		"long before":     {doneOn(t, lib, "B 100 %", 6, false), false},
-		"another":         {doneOn(t, lib, "C", 8, false), false},
-		"struck out":      {doneOn(t, lib, "B 100 %", 8, true), false},
+		"the day before":  {doneOn(lib, "b 100 %", 8, false), true},
+		"two days before": {doneOn(lib, "B 100 %", 7, false), true},
+		"long before":     {doneOn(lib, "B 100 %", 6, false), false},
+		"another":         {doneOn(lib, "C", 8, false), false},
+		"struck out":      {doneOn(lib, "B 100 %", 8, true), false},
 		"no log":          {nil, false},
 	} {
 		plan, err := planner.Make(lib.Rig, lib.Places, other)

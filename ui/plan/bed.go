@@ -24,7 +24,7 @@ func (m *Model) soFarTold(at ref, f model.Field) string {
 	if m.edit != nil || m.book.Past == nil {
 		return ""
 	}
-	name := ""
+	var name string
 	switch at.section {
 	case "bed":
 		name = m.now.rig.Beds[at.index].Name
