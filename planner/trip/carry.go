@@ -76,7 +76,10 @@ func (t *tripping) bought() bool {
 
 // carry works out what to take along, and the day to order by: resin must be there
 // by the first change, or by the first wash at risk where no change is to be; and
-// before that by the first day, where it is carried from the start.
+// before that by the first day, where it is carried from the start. Who buys no resin for
+// a trip at risk takes a spare fill; behind a fill that is bought, for a change or for
+// another tank, the risk that stays is told and no second one is counted, so that ways
+// with new resin compare.
 func (t *tripping) carry() {
 	p, trip := &t.plan, &t.in.Trip
 	c := &p.Carry
@@ -94,7 +97,7 @@ func (t *tripping) carry() {
 		soonest(p.First)
 	}
 	if p.FirstAtRisk >= 0 && !p.Over {
-		if c.Fills == 0 {
+		if c.Fills == 0 && !t.bought() {
 			c.Fills, c.Spare = 1, true
 			p.Buy = p.Buy.add(t.season.Bed.Price)
 		}

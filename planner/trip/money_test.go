@@ -99,3 +99,20 @@ func TestATankStillToBeFilledIsOrderedFor(t *testing.T) {
 	assert.False(t, p.ToFill)
 	assert.False(t, p.OrderBy.Given())
 }
+
+// New resin in the tank and the first fill of a tank that is bought are both one fill,
+// also where the trip stays at some risk with either: none of them takes a spare as well.
+func TestAFirstFillIsBoughtOnce(t *testing.T) {
+	var in Input
+	var p Plan
+	for n := 5; n < 60 && p.FirstAtRisk <= 0; n++ {
+		in = long(n)
+		in.Trip.Fill = model.Yes
+		in.Rig.Beds[0].SoFar = quantity.Some(quantity.Volume(0))
+		p = mustMake(t, in)
+	}
+	require.Positive(t, p.FirstAtRisk)
+	require.Empty(t, p.Changes, "the last fill is not worth another")
+	assert.Equal(t, "$185.00", p.Buy.String())
+	assert.False(t, p.Carry.Spare)
+}
