@@ -18,6 +18,7 @@ type Past struct {
 	paces map[paceKey][]learning.Covered
 	since map[string]sinceSalt // through a softener since its last salt
 	gone  string               // a bed of the log that the rig does not have
+	kin   []kin                // what the tanks teach of one another, the one used last first
 
 	washed []washed // those of planned washes, the oldest first
 }
@@ -30,7 +31,7 @@ type BedPast struct {
 
 	sized quantity.Volume // resin that the rig states of the tank, whatever was filled in
 
-	next func() stand // after a change of the resin, worked out when first asked for
+	next func() *FillPast // after a change of the resin, worked out when first asked for
 }
 
 // Draw is DI water that a wash took from a bed.
@@ -93,11 +94,16 @@ func Recall(log model.Log, rig model.Rig, places model.Places) *Past {
 	}
 	effective := log.Effective()
 	events := eventsOf(effective)
+	var replays []*replay
 	for _, b := range rig.Beds {
 		r := &replay{rig: &rig, places: places, bed: b, taps: map[string]quantity.Reading{}}
-		if past := r.run(events); past != nil {
-			p.beds[strings.ToLower(b.Name)] = past
+		if r.run(events) {
+			replays, p.kin = append(replays, r), append(p.kin, r.kin())
 		}
+	}
+	slices.SortStableFunc(p.kin, func(a, b kin) int { return b.last.Compare(a.last) })
+	for _, r := range replays {
+		p.beds[strings.ToLower(r.bed.Name)] = r.learn(p)
 	}
 	p.gone = goneBed(events, &rig)
 	p.recallWashes(events)

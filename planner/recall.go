@@ -3,6 +3,7 @@ package planner
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"washeve/model"
 	"washeve/model/quantity"
@@ -31,8 +32,13 @@ func (m *making) stands(flow quantity.Flow) stand {
 		m.bed = renewed(m.bed)
 	}
 	if m.setting.Fresh && past != nil {
-		m.assume(Assumption{Name: "bed history", Words: fmt.Sprintf("new resin, after %d fills", len(past.Fills)), Source: fromLog})
-		return past.next()
+		m.assume(Assumption{Name: bedHistory, Words: fmt.Sprintf("new resin, after %d fills", len(past.Fills)), Source: fromLog})
+		return past.next().stand
+	}
+	if past == nil {
+		if s, taught := m.standsAsTaught(flow); taught {
+			return s
+		}
 	}
 	if stood, same := m.setting.stood(m.bed.Name); same && past == nil {
 		m.resin.statedAge(&m.ledger, m.bed, penScale(m.pen), flow)
@@ -42,7 +48,7 @@ func (m *making) stands(flow quantity.Flow) stand {
 		return m.resin.decideAge(&m.ledger, m.ages, m.bed, penScale(m.pen), m.aim.scale, flow)
 	}
 	f := past.Present()
-	m.assume(Assumption{Name: "bed history", Words: f.words(), Source: fromLog})
+	m.assume(Assumption{Name: bedHistory, Words: f.words(), Source: fromLog})
 	source := f.gallonsFrom(m.bed)
 	switch {
 	case f.aged.Given():
@@ -58,6 +64,14 @@ func (m *making) stands(flow quantity.Flow) stand {
 		s.odd = f.Readings[n-1].PPM
 	}
 	return s
+}
+
+// bedHistory is what the assumptions call what the log tells of the bed.
+const bedHistory = "bed history"
+
+// Logged tells that the log knows the plan's bed, so that its readings teach.
+func (p *Plan) Logged() bool {
+	return slices.ContainsFunc(p.Assumptions, func(a Assumption) bool { return a.Name == bedHistory })
 }
 
 // gallonsFrom is where the gallons of a fill are from: the log, the rig where the log adds

@@ -34,10 +34,10 @@ type replay struct {
 // wrote down. PRACTICE: a small pressure washer.
 const UsualFlow = flow.UsualWasherFlow
 
-// run gives the bed's past, or nil where the log says nothing of it.
-func (r *replay) run(events []event) *BedPast {
+// run goes through the log, and is false where it says nothing of the bed.
+func (r *replay) run(events []event) bool {
 	if !r.bed.Resin.Given() {
-		return nil
+		return false
 	}
 	r.flow, r.sized = UsualFlow, r.bed.Resin.Or(0)
 	r.begin(model.Moment{}, nil)
@@ -60,10 +60,7 @@ func (r *replay) run(events []event) *BedPast {
 			touched = r.use(e) || touched
 		}
 	}
-	if !touched {
-		return nil
-	}
-	return r.learn()
+	return touched
 }
 
 // mine tells whether an entry is about this bed: it names it, or names none and
@@ -223,30 +220,57 @@ func (r *replay) ahead(e event, s *model.Sample) quantity.Volume {
 	return ahead
 }
 
-// learn works out what the fills that count teach, the oldest first.
-func (r *replay) learn() *BedPast {
+// kin is what the fills teach of those of other tanks: all that count, but for one in the
+// tank whose age nobody said.
+func (r *replay) kin() kin {
+	lessons := sync.OnceValue(func() []learning.Lesson {
+		if f := r.present(); f.ageSaid(r.bed.SoFar) {
+			return append(r.before(), learning.Recall(f.fill))
+		}
+		return r.before()
+	})
+	return kin{
+		bed: r.bed.Name, resin: kindOf(r.bed, &r.resin), last: r.present().Last,
+		lessons: lessons, next: sync.OnceValue(func() *FillPast { return nextFill(lessons()) }),
+	}
+}
+
+// before is what the fills that count taught, the oldest first, but for the one in the tank.
+func (r *replay) before() []learning.Lesson {
 	var lessons []learning.Lesson
 	last := len(r.fills) - 1
 	for _, f := range r.fills[max(last-learning.MostPast, 0):last] {
 		lessons = append(lessons, learning.Recall(f.fill))
 	}
-	f := &r.fills[last]
+	return lessons
+}
+
+// learn works out what is believed of the fill in the tank. Its first fill is judged by
+// those of other tanks of the kind.
+func (r *replay) learn(p *Past) *BedPast {
+	lessons := r.before()
+	if len(lessons) == 0 {
+		if k := p.kinOf(r.bed.Name, kindOf(r.bed, &r.resin)); k != nil {
+			lessons = k.lessons()
+		}
+	}
+	f := r.present()
 	from := learning.After(lessons)
 	f.posterior = from.Learn(f.fill)
 	r.judgeAge(f, from)
 	f.explain()
 	f.settle()
-	return &BedPast{Bed: r.bed, sized: r.sized, Fills: r.fills, Draws: r.draws, next: sync.OnceValue(func() stand {
+	return &BedPast{Bed: r.bed, sized: r.sized, Fills: r.fills, Draws: r.draws, next: sync.OnceValue(func() *FillPast {
 		return nextFill(append(lessons[:len(lessons):len(lessons)], learning.Recall(f.fill)))
 	})}
 }
 
 // nextFill is how the bed will stand after a change of resin: fresh, and believed
 // in as all fills so far have taught.
-func nextFill(lessons []learning.Lesson) stand {
+func nextFill(lessons []learning.Lesson) *FillPast {
 	f := FillPast{posterior: learning.After(lessons).Learn(learning.Fill{})}
 	f.settle()
-	return f.stand
+	return &f
 }
 
 // settle keeps how the bed stands at the fill's end.

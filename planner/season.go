@@ -64,6 +64,9 @@ func SeasonedIn(set Setting, as *Season, rig model.Rig, places model.Places, was
 		fill := history.Present()
 		s.Price = fill.Price
 		s.States, s.Refills = fill.posterior.Many(), fill.posterior.Outset().Refills()
+	} else if k := m.kin(); k != nil {
+		fill := k.next()
+		s.States, s.Refills = fill.posterior.Many(), fill.posterior.Outset().Refills()
 	} else {
 		s.States, s.Refills = m.fresh(m.main.drawn), learning.Start().Refills()
 	}

@@ -1,6 +1,8 @@
 package compare
 
 import (
+	"math"
+	"strings"
 	"testing"
 	"time"
 
@@ -47,6 +49,20 @@ func TestTheLogTellsThePaceAndTheWear(t *testing.T) {
 	}
 	assert.Zero(t, table.way("new-resin").Figures.Plan.Bed.SoFar)
 	assert.GreaterOrEqual(t, table.way("series").Figures.Chance, plan.Chance)
+}
+
+// Fills that held more than is stated of them teach of twice the resin as well: it is new
+// resin like that in the tank.
+func TestTwiceTheTankIsJudgedLikeNewResin(t *testing.T) {
+	base, past := season(t)
+	table, err := Compare(base, NewOneWash(past, Yearly{}), Options{})
+	require.NoError(t, err)
+	left := func(key string) float64 { return table.way(key).Figures.Plan.Bed.Remaining.P50.Gallons() }
+	fresh := compared(t, base, Options{}).way("new-resin").Figures.Plan.Bed.Remaining.P50.Gallons()
+	require.Greater(t, math.Abs(left("new-resin")/fresh-1), 0.1, "the log teaches of new resin")
+	assert.InEpsilon(t, 2*left("new-resin"), left("double-tank"), 0.07)
+	assert.Contains(t, strings.Join(table.way("double-tank").Tells, " "), "the readings of your fills have taught")
+	assert.Contains(t, strings.Join(table.way("series").Tells, " "), "whatever the readings of the first taught")
 }
 
 func TestAStatedPaceComesBeforeTheLogs(t *testing.T) {

@@ -13,7 +13,12 @@ const mostResin = 10 * quantity.CubicFoot
 
 // bedWays are new resin, twice the tank, and a second tank behind the worn one.
 func bedWays(base Case, f Figures) []Way {
-	return []Way{freshened(base, f), doubled(base, f), {
+	return []Way{freshened(base, f), doubled(base, f), inSeries(base, f)}
+}
+
+// inSeries is a second tank behind this one.
+func inSeries(base Case, f Figures) Way {
+	w := Way{
 		Key: "series", Name: "two in series",
 		Changes: "A second tank like this one behind it, freshly filled: the worn one first, the fresh one last. When the outlet passes the limit, the worn one is taken out, the other moves to its place, and a fresh one goes last.",
 		Tells: []string{
@@ -22,7 +27,11 @@ func bedWays(base Case, f Figures) []Way {
 		Only:    "a plan and its log know one tank, a second is only compared",
 		Instead: "make twice the tank the plan, which the rig can hold; with a second tank on the hose, go by the pen behind it, and write its resin down as a change when the tanks are swapped",
 		change:  func(c *Case) { c.Setting.Behind = true },
-	}}
+	}
+	if f.Plan.Logged() {
+		w.Tells = append(w.Tells, "The second tank is taken to hold what is stated of it, whatever the readings of the first taught.")
+	}
+	return w
 }
 
 // freshened is this tank with new resin: before a wash, that is written into the log;
@@ -60,6 +69,9 @@ func doubled(base Case, f Figures) Way {
 	w.Tells = []string{"In the rig it counts as filled: put its resin in, and write that down (Bed)."}
 	if base.Trip != nil {
 		w.Tells = []string{"The money and the day count the resin that it is filled with, until the log holds a fill of it."}
+	}
+	if f.Plan.Logged() {
+		w.Tells = append(w.Tells, "Its resin is taken to hold as much by its volume as the readings of your fills have taught, like new resin in this tank.")
 	}
 	bed := twice(base.Rig.Beds[at], f.Plan)
 	bed.Name = unused(base.Rig.Names("bed"), "twice "+base.Rig.Beds[at].Name)

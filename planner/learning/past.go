@@ -19,6 +19,9 @@ type Lesson struct {
 	contact   contactLesson
 }
 
+// Taught tells that the fill taught anything of its capacity.
+func (l Lesson) Taught() bool { return l.precision > 0 }
+
 // Recall weighs the readings and the end of a past fill by themselves. It costs
 // less than [Outset.Learn], and depends on that fill alone: work it out once.
 func Recall(f Fill) Lesson {
