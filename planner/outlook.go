@@ -83,7 +83,7 @@ func (r *resin) foresee(s stand, a asked) BedOutlook {
 		ChanceLasts: quantity.Fraction(out.ChanceLasts),
 		OutletNow:   ppmBand(out.Now, a.feed), OutletAtEnd: ppmBand(out.AtEnd, a.feed),
 		Before: layersOf(s.middle.Column), After: layersOf(after),
-		Curve: curve, Fill: r.fill(a),
+		Curve: curve, Fill: r.fill(s, a), StatedFill: r.statedFill(a),
 	}
 }
 
@@ -234,8 +234,7 @@ func (m *making) lookAtSoftener(takes quantity.Volume) *SoftenerOutlook {
 	return out
 }
 
-// price works the cost out: the price of a fill over the gallons that half of
-// the fills give, or more.
+// price works the cost out: the price of a fill over the gallons that it gives in all.
 func price(given quantity.Opt[quantity.Money], fill, through quantity.Volume) Cost {
 	money, known := given.Get()
 	if !known || !(fill > 0) {

@@ -141,7 +141,8 @@ type BedOutlook struct {
 	ContactTime   quantity.Duration // empty-bed, at the sprayer's flow
 	Units         float64           // transfer units at the sprayer's flow
 	SoFar         quantity.Volume
-	Fill          quantity.Volume // what a whole fill gives of this feed at this flow, until the limit
+	Fill          quantity.Volume // what a whole fill like the one in the tank gives of this feed at this flow, until the limit: what it took, and what is left in the middle of what is believed
+	StatedFill    quantity.Volume // the same of a fresh fill that holds what is stated of it
 	Remaining     Band[quantity.Volume]
 	ChanceLasts   quantity.Fraction
 	OutletNow     Band[float64] // ppm on the limit's scale
@@ -150,6 +151,10 @@ type BedOutlook struct {
 	Curve         []CurvePoint
 	DropAcross    quantity.Pressure
 }
+
+// FillAsStated tells that a fill like the one in the tank gives what is stated of it, as far
+// as anybody knows.
+func (p *Plan) FillAsStated() bool { return !differ(p.Bed.Fill, p.Bed.StatedFill) }
 
 // NeedsVolume is said of a figure that cannot be had without the volume of a softener's
 // resin, of which only the capacity is stated.

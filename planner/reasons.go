@@ -106,7 +106,7 @@ func (p *Plan) reasonBed(l *ledger, r resin, before stand, a asked) {
 	l.explain(quantityReason("bed capacity", p.Bed.Capacity, "as stated: what is used when the outlet reaches the end point at the rated flow", r.source,
 		input("rated flow", r.rated.Flow), input("end point", r.rated.EndPoint), input("whole capacity behind it", r.whole)))
 	l.explain(quantityReason("capacity used", p.Bed.Used, "the fill's gallons so far times the load that they carried, and at most what such a bed holds. Beside the capacity as stated it does not give what is left: readings leave both as they are, and move what the bed is believed to hold in truth", practice("arithmetic on what you stated"), input("gallons so far", p.Bed.SoFar), input("load", r.load)))
-	l.explain(quantityReason("remaining gallons", p.Bed.Remaining.P50, "what the bed can still take before the outlet passes the limit at this flow, over the load: the middle of all that may be true after the readings, before this wash. Behind a softener it is a little more although the load is the same: sodium is quicker to the beads than calcium. In eight of ten it lies between the two below. What a fill gives as stated (in Compare, and in the cost) is of a fresh bed that nobody has read", practice(fmt.Sprintf("true capacity over stated: lognormal, spread %g; contact 0.3 to 1", learning.CapacitySpread)),
+	l.explain(quantityReason("remaining gallons", p.Bed.Remaining.P50, "what the bed can still take before the outlet passes the limit at this flow, over the load: the middle of all that may be true after the readings, before this wash. Behind a softener it is a little more although the load is the same: sodium is quicker to the beads than calcium. In eight of ten it lies between the two below. What a fill gives (in Compare, and in the cost) is this and what it has given already", practice(fmt.Sprintf("true capacity over stated: lognormal, spread %g; contact 0.3 to 1", learning.CapacitySpread)),
 		input("one in ten has less than", p.Bed.Remaining.P10), input("one in ten has more than", p.Bed.Remaining.P90), input("load", r.load)))
 	l.explain(quantityReason("chance of lasting", p.Bed.ChanceLasts, "the weight of all cases in which the outlet stays under the limit through flush and stages", practice("from the same spread; 90 % is called lasting, 50 % tight"), input("job with its flush", a.volume)))
 	l.explain(wordsReason("outlet at the end", showPPM(p.Bed.OutletAtEnd.P50, a.scale), "feed x exp(-N (1 - spent part of the depth)) after the job", memory("Wicke; Perry's, constant patterns"),
@@ -159,7 +159,7 @@ func (p *Plan) reasonRest(l *ledger) {
 		l.explain(quantityReason("softener left", s.Remaining, "capacity by its salt, less what it took since regeneration at the hardness of the place where that ran, over the hardness here; DI counts where it is fed through", practice("the trade's salt table"), input("capacity", s.Capacity), input("hardness", p.Raw.Hardness), input("this wash takes", s.Takes)))
 	}
 	if p.Cost.Known {
-		l.explain(wordsReason("cost of the DI", fmt.Sprintf("%s%.2f", p.Cost.Currency, math.Round(100*p.Cost.Wash)/100), "price of a fill / gallons that a fill gives of this feed at this flow, until the limit x gallons through the bed", yours,
-			input("gallons of a fill", p.Bed.Fill)))
+		l.explain(wordsReason("cost of the DI", fmt.Sprintf("%s%.2f", p.Cost.Currency, math.Round(100*p.Cost.Wash)/100), "price of a fill / gallons that such a fill gives in all of this feed at this flow: what it took, and what is left in the middle of what is believed x gallons through the bed", yours,
+			input("gallons of a fill", p.Bed.Fill), input("as stated", p.Bed.StatedFill)))
 	}
 }

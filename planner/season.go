@@ -24,6 +24,7 @@ type Season struct {
 	Scale   quantity.Scale // of the limit
 
 	stands  stand
+	next    stand // of the fill that follows the one in the tank
 	past    *Past
 	setting Setting
 	pen     quantity.Scale
@@ -62,12 +63,14 @@ func SeasonedIn(set Setting, as *Season, rig model.Rig, places model.Places, was
 	}
 	if history := past.Bed(m.bed.Name); history != nil {
 		fill := history.Present()
-		s.Price = fill.Price
+		s.Price, s.next = fill.Price, history.next().stand
 		s.States, s.Refills = fill.posterior.Many(), fill.posterior.Outset().Refills()
 	} else if k := m.kin(); k != nil {
 		fill := k.next()
+		s.next = fill.stand
 		s.States, s.Refills = fill.posterior.Many(), fill.posterior.Outset().Refills()
 	} else {
+		s.next = standAt(learning.Age{})
 		s.States, s.Refills = m.fresh(m.main.drawn), learning.Start().Refills()
 	}
 	return s, nil
@@ -116,7 +119,8 @@ type Demand struct {
 	Scale      quantity.Scale
 	LoadSpread float64 // of ln(load)
 	Ample      bool    // covering the faces takes more DI water than the target asks for, on all that get a final rinse of it
-	Part       float64 // of a fresh fill of resin that the wash uses up; +Inf where none keeps the limit
+	Part       float64 // of the fill in the tank that the wash uses up, over all that it gives, in the middle of what is believed; +Inf where none keeps the limit
+	NextPart   float64 // likewise of a fill that follows it
 
 	Softener *SoftenerDemand // nil where there is none
 	Flow     quantity.Flow   // of the final rinse
@@ -139,7 +143,7 @@ func (s *Season) Demand(rig model.Rig, places model.Places, wash model.Wash) (De
 	if err != nil {
 		return Demand{}, err
 	}
-	d := m.demand()
+	d := s.demand(m)
 	d.DI, d.Soft, d.Untreated = m.done.totals()
 	d.Ample = m.done.ample()
 	if len(m.done.di) > 0 {
@@ -159,7 +163,7 @@ func (s *Season) Draw(rig model.Rig, places model.Places, wash model.Wash, volum
 	}
 	at := flow.Or(m.ask.main)
 	m.ask.uses, m.ask.volume, m.ask.main = []diUse{{at, volume}}, volume, at
-	d := m.demand()
+	d := s.demand(m)
 	d.DI = Use{Volume: volume, Duration: at.Time(volume)}
 	d.Softener = m.softenerDemand(0)
 	return d, nil
@@ -187,11 +191,11 @@ func undated(c chosen) *making {
 	return m
 }
 
-func (m *making) demand() Demand {
+func (s *Season) demand(m *making) Demand {
 	job := m.resin.job(m.ask)
 	return Demand{
 		Uses: job.Uses, Main: job.Main, Through: m.ask.volume, Feed: m.ask.feed, Raw: m.raw.PPM(m.ask.scale).Number, Limit: m.ask.limit, Scale: m.ask.scale,
-		LoadSpread: m.ask.loadOff, Part: float64(m.ask.volume / m.resin.fill(m.ask)), Flow: m.ask.main,
+		LoadSpread: m.ask.loadOff, Part: float64(m.ask.volume / m.resin.fill(s.stands, m.ask)), NextPart: float64(m.ask.volume / m.resin.fill(s.next, m.ask)), Flow: m.ask.main,
 	}
 }
 

@@ -68,14 +68,31 @@ func (r *resin) outletAfter(s stand, v quantity.Volume, f quantity.Flow) float64
 	return pair.Feed(lead, lag, fed).Outlet(lead, lag)
 }
 
-// fill is what a fresh fill gives of this feed at a flow until the limit, for a
-// bed that is as stated: half of the fills give this much or more. With a second
-// tank it is what the first gives until it is taken out, tank after tank. It is
-// all that the resin takes where the feed itself keeps the limit, and nothing
-// where a fresh bed does not.
-func (r *resin) fill(a asked) quantity.Volume {
+// fill is what a whole fill like the one of the stand gives of this feed at a flow until
+// the limit: what it has taken, and what one in the middle of what is believed takes yet.
+// With a second tank it is what the first gives until it is taken out, tank after tank, of
+// such a capacity. It is all that the resin takes where the feed itself keeps the limit, and
+// nothing where a fresh bed does not.
+func (r *resin) fill(s stand, a asked) quantity.Volume {
+	if r.behind {
+		return quantity.Volume(s.middle.Factor) * r.statedFill(a)
+	}
+	units, factor := s.middle.Efficiency*r.units(a.main), s.middle.Factor
+	all := factor
+	switch {
+	case a.needless():
+	case (bed.Column{}).Until(units, a.fraction()) <= 0:
+		all = 0
+	default:
+		all = s.used() + factor*s.middle.Column.Until(units, a.fraction())
+	}
+	return r.load.Supply(r.whole * quantity.Capacity(all))
+}
+
+// statedFill is [resin.fill] of fresh resin that is as stated.
+func (r *resin) statedFill(a asked) quantity.Volume {
 	units := learning.UsualContact * r.units(a.main)
-	used := bed.UsedFraction(units, quantity.Fraction(a.fraction()))
+	used := float64(bed.UsedFraction(units, quantity.Fraction(a.fraction())))
 	if r.behind {
 		used = bed.Rounds(units, a.fraction()).Fed
 	}

@@ -79,3 +79,24 @@ func TestTheBedStandsAsBeforeAnotherPlan(t *testing.T) {
 	require.NoError(t, err)
 	assert.Zero(t, p.Bed.Used, "of another bed it says nothing")
 }
+
+// A fill costs its price over what it gives in all, by whatever is known of it.
+func TestTheCostGoesByWhatIsKnownOfTheFill(t *testing.T) {
+	lib := store.Example()
+	wash := lib.Washes[0].Wash
+	plain := mustMake(t, lib.Rig, lib.Places, wash)
+	assert.True(t, plain.FillAsStated())
+	assert.InEpsilon(t, 185/plain.Bed.StatedFill.Gallons(), plain.Cost.PerGallon, 0.02)
+
+	memory := planner.Memory{Past: planner.Recall(generous(lib.Rig.Beds[0].Name), lib.Rig, lib.Places)}
+	taught, err := memory.Make(lib.Rig, lib.Places, wash)
+	require.NoError(t, err)
+	assert.False(t, taught.FillAsStated())
+	assert.Greater(t, taught.Bed.SoFar, 1.5*taught.Bed.StatedFill, "it gave more than is stated of it")
+	all := taught.Bed.SoFar + taught.Bed.Remaining.P50
+	assert.InEpsilon(t, 185/all.Gallons(), taught.Cost.PerGallon, 0.05)
+	assert.LessOrEqual(t, taught.Cost.PerGallon, 185/taught.Bed.SoFar.Gallons())
+	again, err := memory.MakeIn(planner.Setting{Fresh: true}, lib.Rig, lib.Places, wash)
+	require.NoError(t, err)
+	assert.InEpsilon(t, 185/again.Bed.Remaining.P50.Gallons(), again.Cost.PerGallon, 0.05, "and the next by what that taught")
+}

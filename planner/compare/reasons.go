@@ -94,7 +94,7 @@ func explainEnd(row string, f Figures) planner.Reason {
 		return reason("how many of the beds that may be in the tank keep the outlet under the limit to the end of the wash", tag.Source{Tag: tag.Practice, Text: "what is believed of a bed: spread 0.35 in capacity, and what its readings teach"},
 			limit, from("through the bed", f.Through), from("left, in the middle", p.Bed.Remaining.P50), worded("outlet at the end, in the middle", atLeastShown(f.AtEnd)))
 	case "left":
-		return reason("what the tank of this way can still take before the outlet passes the limit at this way's flow, before the wash: half of such beds have less. Unlike a fill as stated it goes by the readings and the gallons so far", tag.Source{Tag: tag.Practice, Text: "what is believed of a bed: spread 0.35 in capacity, and what its readings teach"},
+		return reason("what the tank of this way can still take before the outlet passes the limit at this way's flow, before the wash: half of such beds have less. A fill gives that and what it has given already", tag.Source{Tag: tag.Practice, Text: "what is believed of a bed: spread 0.35 in capacity, and what its readings teach"},
 			limit, from("nine in ten have more than", p.Bed.Remaining.P10), from("one in ten has more than", p.Bed.Remaining.P90), from("flow", p.Sprayer.Flow))
 	case "film":
 		return reason("what the film of the worst face holds that gets the last rinse, with the bed's outlet at the end of the job", tag.Source{Tag: tag.Memory, Text: "rinsing of a stirred film, plating trade"},
@@ -117,11 +117,11 @@ func explainMoney(row string, f Figures) planner.Reason {
 	if s := f.Plan.Softener; s != nil {
 		share, price = s.Share, s.Price
 	}
-	resin := []planner.Assumption{priced("price of a fill", f.Plan.Cost.Fill), from("through the bed", f.Through), from("a fill gives, as stated", f.Fill)}
+	resin := []planner.Assumption{priced("price of a fill", f.Plan.Cost.Fill), from("through the bed", f.Through), from("a fill gives", f.Fill)}
 	salt := []planner.Assumption{priced("price of a regeneration", price), from("of a regeneration", share)}
 	switch row {
 	case "resin":
-		return reason("price of a fill x water through the bed / what a fill gives, as stated", yours, resin...)
+		return reason("price of a fill x water through the bed / what a fill gives", yours, resin...)
 	case "salt":
 		return reason("price of a regeneration x water through the softener x hardness / its capacity", yours, salt...)
 	}
@@ -139,8 +139,8 @@ func explainFill(row string, w Way, washes Yearly) planner.Reason {
 		if source.Tag == "" {
 			source = tag.Source{Tag: tag.Yours, Text: "to be stated"}
 		}
-		return reason("washes a year x water through the bed / what a fill gives, as stated; the resin is that many tanks full", source,
-			worded("washes a year", number), from("through the bed", f.Through), from("a fill gives, as stated", f.Fill), planner.Assumption{Name: "a fill", Value: f.Plan.Bed.Resin.AsResin()})
+		return reason("washes a year x water through the bed / what a fill gives; the resin is that many tanks full", source,
+			worded("washes a year", number), from("through the bed", f.Through), from("a fill gives", f.Fill), planner.Assumption{Name: "a fill", Value: f.Plan.Bed.Resin.AsResin()})
 	}
 	inputs := []planner.Assumption{
 		from("capacity in all", f.Plan.Bed.Whole), worded("transfer units", quantity.Round(f.Plan.Bed.Units)), worded("outlet limit", f.Plan.Limit.String()), worded("feed", f.feed(w.Case)),
@@ -150,7 +150,7 @@ func explainFill(row string, w Way, washes Yearly) planner.Reason {
 		film.Text += "; beds taken round: Davis, Water and Wastewater Engineering, 2010, fig. 8-4"
 		return reason("what the first tank gives until the outlet of the second passes the limit, when it has become the same from swap to swap, over the load of the feed", film, inputs...)
 	}
-	return reason("capacity x the part of it that a fresh bed gives at this flow until the outlet passes the limit, over the load of the feed; half of the fills whose capacity is as stated give this much. What your readings teach is not in it: see \"bed left before\" under new resin first", film, inputs...)
+	return reason("what the fill in the tank has taken, and what one in the middle of what is believed of it takes until the outlet passes the limit at this flow, over the load of the feed: as stated where no reading taught otherwise", film, append(inputs, from("as stated", f.Plan.Bed.StatedFill))...)
 }
 
 // feed is in words what the bed is fed with.

@@ -43,7 +43,7 @@ func rows() []Row {
 		{Key: "resin", Label: "resin", of: func(f Figures) Cell { return money(f.Resin) }},
 		{Key: "salt", Label: "salt", of: func(f Figures) Cell { return money(f.Salt) }},
 		{Key: "cost", Label: "resin and salt", of: func(f Figures) Cell { return money(f.Together()) }},
-		{Key: "fill", Label: "fill, as stated", More: true, near: close, of: func(f Figures) Cell { return measured(f.Fill) }},
+		{Key: "fill", Label: "a fill gives", More: true, near: close, of: func(f Figures) Cell { return measured(f.Fill) }},
 		{Key: "year", Label: "fills a year", near: close, of: yearly},
 		{Key: "resin-year", Label: "resin a year", near: close, of: resinYearly},
 		{Key: "weight", Label: "carried in all", near: close, of: weighed},
@@ -97,8 +97,8 @@ func weighed(f Figures) Cell {
 	return measured(w)
 }
 
-// leftInBed is what the tank is believed to give before the wash, readings and all; what a
-// fill gives is of a fresh one as it is stated.
+// leftInBed is what the tank is believed to give before the wash; what a fill gives is with
+// what it has given already.
 func leftInBed(f Figures) Cell {
 	left := f.Plan.Bed.Remaining.P50
 	if math.IsInf(float64(left), 1) {

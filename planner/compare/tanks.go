@@ -114,5 +114,5 @@ func (c *Case) seeFills() string {
 	if c.Trip != nil {
 		return " On a long trip that is fewer changes, and less thrown out with each."
 	}
-	return ` See how much more under "fill, as stated".`
+	return ` See how much more under "a fill gives".`
 }

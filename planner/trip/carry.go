@@ -42,14 +42,14 @@ func (t *tripping) softener() {
 }
 
 // cost shares the price of each fill out over the washes that use it, by what they
-// take of what a fresh one gives on their water, and sums up what is bought.
+// take of what it is believed to give on their water, and sums up what is bought.
 func (t *tripping) cost() {
 	p := &t.plan
-	fill := meter{price: t.season.Price}
+	fill, renewed := meter{price: t.season.Price}, false
 	for k := range t.legs {
 		for i := range p.Changes {
 			if c := &p.Changes[i]; c.Before == k {
-				fill = meter{price: c.Price}
+				fill, renewed = meter{price: c.Price}, true
 			}
 		}
 		l := &t.legs[k]
@@ -57,7 +57,11 @@ func (t *tripping) cost() {
 			continue
 		}
 		w := &p.Washes[k]
-		w.Cost = Sum{}.add(fill.share(l.at().Part))
+		part := l.at().Part
+		if renewed {
+			part = l.at().NextPart
+		}
+		w.Cost = Sum{}.add(fill.share(part))
 		p.Used = p.Used.plus(w.Cost)
 	}
 	for i := range p.Changes {

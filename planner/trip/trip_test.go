@@ -39,7 +39,9 @@ func TestOneWashIsThePlansOwn(t *testing.T) {
 		assert.InEpsilon(t, plan.DI.Volume.Gallons(), p.Washes[0].DI.P50.Gallons(), 1e-9)
 		assert.InEpsilon(t, plan.Soft.Volume.Gallons(), p.Washes[0].Soft.P50.Gallons(), 1e-9)
 		assert.InDelta(t, plan.Bed.OutletAtEnd.P50, p.Washes[0].Outlet.P50, 0.3+0.2*plan.Bed.OutletAtEnd.P50)
-		assert.InEpsilon(t, plan.Cost.Wash, p.Used.Parts[0].Amount(), 0.002)
+		if len(p.Changes) == 0 { // behind a change it is the next fill that is used up
+			assert.InEpsilon(t, plan.Cost.Wash, p.Used.Parts[0].Amount(), 0.002)
+		}
 	}
 }
 

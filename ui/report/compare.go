@@ -218,7 +218,7 @@ func Unknown(t compare.Table) []string {
 }
 
 // bedMeasures tells the two measures of a bed in the table of a wash apart.
-const bedMeasures = `"bed left before" is what is left in the bed before the wash, after all readings: half of such beds have less. "fill, as stated" is of fresh resin that holds what is stated of it, whatever was read; what your readings teach of new resin is "bed left before" under new resin first.`
+const bedMeasures = `"bed left before" is what is left in the bed before the wash, after all readings: half of such beds have less. "a fill gives" is what the fill in the way's tank gives in all, what it gave already included: by the readings where they taught, as stated where nothing did. Money goes by that.`
 
 // softMeasure tells when the softener is looked at.
 const softMeasure = `"soft left after" is the soft water that is left in the softener after the wash, until its next salt.`

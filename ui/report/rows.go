@@ -240,7 +240,7 @@ func Flush(p planner.Plan, sys quantity.System) string {
 		quantity.Show(p.Flush.Volume, sys), Time(p.Flush.Duration))
 }
 
-// Cost says what the wash takes from a fill of resin, by what a whole fill gives as stated:
+// Cost says what the wash takes from a fill of resin, by what a whole fill gives:
 // what the fill in the tank has cost is [CostOfFill].
 func Cost(p planner.Plan, sys quantity.System) string {
 	if !p.Cost.Known {
@@ -254,7 +254,15 @@ func Cost(p planner.Plan, sys quantity.System) string {
 	if p.Through() > p.DI.Volume {
 		wash += " with its flush"
 	}
-	return fmt.Sprintf("%s for "+wash+", at %s %s over a whole fill as stated", Money(p.Cost.Wash, p.Cost.Currency), Money(per, p.Cost.Currency), unit)
+	return fmt.Sprintf("%s for "+wash+", at %s %s over %s", Money(p.Cost.Wash, p.Cost.Currency), Money(per, p.Cost.Currency), unit, wholeFill(p, sys))
+}
+
+// wholeFill says by which gallons a fill is priced.
+func wholeFill(p planner.Plan, sys quantity.System) string {
+	if p.FillAsStated() {
+		return "a whole fill as stated"
+	}
+	return "the " + quantity.Show(p.Bed.Fill, sys) + " that such a fill is believed to give in all"
 }
 
 // Money writes an amount of a currency.
