@@ -172,6 +172,7 @@ func (m *making) account() {
 	p.tell(l, m.chosen, m.resin, m.chain, m.raw, m.ask, at)
 	p.tellDay(l, m.drips)
 	m.tellPast()
+	p.remark(m)
 	p.tellMisplaced(l, m.chosen)
 	p.reason(l, m.resin, m.feed, m.before, m.ask, m.faces)
 	p.Cautions = cautions(m.chain.washes(m.stages))

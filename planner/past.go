@@ -36,8 +36,9 @@ type BedPast struct {
 
 // Draw is DI water that a wash took from a bed.
 type Draw struct {
-	At     model.Moment
-	Volume quantity.Volume
+	At      model.Moment
+	Volume  quantity.Volume
+	Vehicle string // "" where the log does not say
 }
 
 // Present is the fill that is in the tank.

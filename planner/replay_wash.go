@@ -61,7 +61,7 @@ func (r *replay) use(e event) bool {
 	f := r.present()
 	r.start(f)
 	f.Washes++
-	r.draws = append(r.draws, Draw{e.at, volume})
+	r.draws = append(r.draws, Draw{e.at, volume, w.Vehicle})
 	own := r.within.of(e.at, volume)
 	r.within = within{}
 	f.metered -= own.readings // their gallons are the program's count, and no meter's

@@ -86,6 +86,9 @@ func (a bedAnswer) lines(sys quantity.System) []string {
 	if moved := report.Moved(a.ahead, sys); moved != "" && report.High(a.past) == "" && report.Aged(a.past, sys) == "" {
 		lines = append(lines, moved)
 	}
+	for _, n := range a.plan.Remarks() {
+		lines = append(lines, "", n.Text(sys))
+	}
 	if words := a.ahead.Advice.Note.Text(sys); words != "" {
 		lines = append(lines, "", words)
 	}

@@ -32,6 +32,9 @@ func (m Model) noteLines(width, most int) []string {
 	if high := report.High(m.past); high != "" && len(odd) == 0 {
 		lines = append(lines, m.brief(m.th.Doubt, "! "+high, width, max(most-1, 1))...)
 	}
+	if remarks := m.plan.Remarks(); len(remarks) > 0 && len(lines) == 0 {
+		lines = append(lines, m.brief(m.th.Doubt, "! "+remarks[0].Text(m.sys), width, max(most-1, 1))...)
+	}
 	if moved := report.Moved(m.ahead, m.sys); moved != "" && len(lines) == 0 && most > 2 {
 		lines = append(lines, m.brief(m.th.Text, moved, width, most-1)...)
 	}
@@ -102,6 +105,9 @@ func (m Model) evidence(width int) []string {
 	}
 	if aged := report.Aged(m.past, m.sys); aged != "" {
 		p.text(aged)
+	}
+	for _, n := range m.plan.Remarks() {
+		p.text(n.Text(m.sys))
 	}
 	p.head("Which reading would teach most")
 	p.text(m.adviceWords(math.MaxInt))
