@@ -30,6 +30,11 @@ type FlowCap struct {
 	BoundBy    Bound
 	Caps       []Cap
 	JugSeconds quantity.Duration // to fill a one-gallon jug at the cap
+
+	// Sure is the flow that keeps the limit with a chance of 90 %: looked for where the exchange
+	// binds and the bed is in doubt, since the cap promises no such chance.
+	// Not given where it was not looked for, or no nozzle sprays with so little.
+	Sure quantity.Opt[quantity.Flow]
 }
 
 // Useful tells whether water can be drawn under the cap. Where the exchange allows

@@ -170,6 +170,7 @@ func (m *making) account() {
 		p.Sprayer.WithinCap = p.Sprayer.WithinCap && (s.Water != model.DI || s.Flow <= p.Cap.Flow)
 	}
 	p.tell(l, m.chosen, m.resin, m.chain, m.raw, m.ask, at)
+	p.tellUnsafeCap(l, &m.resin, m.before, m.ask)
 	p.tellDay(l, m.drips)
 	m.tellPast()
 	p.remark(m)

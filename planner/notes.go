@@ -1,6 +1,8 @@
 package planner
 
 import (
+	"strings"
+
 	"washeve/model"
 	"washeve/model/quantity"
 	"washeve/planner/bed"
@@ -54,7 +56,11 @@ func (p *Plan) tellBed(l *ledger, c chosen, r resin, a asked) {
 }
 
 func (p *Plan) tellFlow(l *ledger, c chosen, chain plumbing, at flow.Operating) {
-	if held := p.Cap.Held(); p.Sprayer.OpenHose > held.Flow {
+	held := p.Cap.Held()
+	switch over := p.Sprayer.OpenHose > held.Flow; {
+	case over && !p.Cap.Useful():
+		l.warn("open-hose", "An open hose pushes %s through the bed, over the %s that its "+strings.ReplaceAll(string(held.Name), "-", " ")+" allows however fresh it is. Never fill buckets so.", quantity.ValueOf(p.Sprayer.OpenHose), quantity.AtMost(held.Flow))
+	case over:
 		l.warn("open-hose", "Over the cap of %s: an open hose pushes %s through the bed. Never fill buckets so.", quantity.AtMost(held.Flow), quantity.ValueOf(p.Sprayer.OpenHose))
 	}
 	if !p.Sprayer.Enough {

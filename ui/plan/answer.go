@@ -139,7 +139,11 @@ func (m *Model) numberLines(at layout.Rect) []string {
 // capRow is how fast the bed may be run.
 func (m *Model) capRow() report.Row {
 	if p := m.plan; p.Cap.Useful() {
-		note := cmp.Or(report.HeldTo(p, m.sys), "bound by "+report.Bound(p.Cap.BoundBy))
+		bound := "bound by " + report.Bound(p.Cap.BoundBy)
+		if p.Cap.BoundBy == planner.ByExchange {
+			bound = report.Bound(p.Cap.BoundBy) + ": no safe flow"
+		}
+		note := cmp.Or(report.HeldTo(p, m.sys), bound)
 		return report.Row{Label: "flow cap", Value: report.Most(p.Cap.Flow, m.sys), Note: note}
 	}
 	return report.Row{Label: "flow cap", Note: report.NoFlow}

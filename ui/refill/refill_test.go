@@ -196,3 +196,15 @@ func TestARefusedAmountIsNoTrap(t *testing.T) {
 	assert.Contains(t, p.Seen(), `Not taken: `)
 	assert.Contains(t, words(p), "Buy 2 bags of 0.5 ft3: 1 ft3 to fill 0.7 ft3")
 }
+
+// How many washes the bed gives is said in words that a person would use.
+func TestEnoughForSoManyWashes(t *testing.T) {
+	for want, washes := range map[string]planner.Band[float64]{
+		"not enough for one wash like the next":      {P10: 0.1, P90: 0.9},
+		"enough for 0 to 1 washes like the next one": {P10: 0.1, P90: 1.9},
+		"enough for one wash like the next":          {P10: 1.1, P90: 1.9},
+		"enough for 3 washes like the next one":      {P10: 3.1, P90: 3.9},
+	} {
+		assert.Equal(t, want, enoughFor(washes))
+	}
+}

@@ -70,7 +70,7 @@ func (m Model) leftWords() string {
 	if left.P50 <= 0 {
 		return "The outlet is at the limit of " + m.plan.Limit.String() + " already, as likely as not: one such bed in ten has more than " + m.vol(left.P90) + " left."
 	}
-	return fmt.Sprintf("It has about %s left (%s): enough for %s to %s washes like the next one.", m.vol(left.P50), report.EightInTen(left, m.sys), whole(washes.P10), whole(washes.P90))
+	return fmt.Sprintf("It has about %s left (%s): %s.", m.vol(left.P50), report.EightInTen(left, m.sys), enoughFor(washes))
 }
 
 func (m Model) verdictWords() string {
@@ -88,13 +88,27 @@ func (m Model) verdictWords() string {
 // waiting is what to do where the change can wait.
 func (m Model) waiting() []line {
 	if m.ahead.Running.Verdict == planner.WillNotLast {
-		return []line{do("Slowing down does not bring a spent bed back: it reads the feed at any flow.")}
+		return []line{do("Slowing down does not bring a spent bed back: it reads the feed at any flow. One that still has a working layer does better slower: the ways out of a short bed, on the Plan screen, tell by how much.")}
 	}
 	lines := []line{do("A flushed reading settles it better than a date: while it stays under " + m.plan.Limit.String() + " the resin is good.")}
 	if when := report.OrderWhen(m.ahead); when != "" {
 		lines = append(lines, do("Order new resin "+when+", and keep it sealed, cool and out of frost until it is needed."))
 	}
 	return append(lines, do(m.th.Key("Right", "next")+" goes on with the change; "+m.th.Key("esc", "back")+" leaves all as it is."))
+}
+
+// enoughFor is how many washes like the next one the bed gives.
+func enoughFor(washes planner.Band[float64]) string {
+	least, most := whole(washes.P10), whole(washes.P90)
+	switch {
+	case most == "0":
+		return "not enough for one wash like the next"
+	case most == "1" && least == most:
+		return "enough for one wash like the next"
+	case least == most:
+		return "enough for " + most + " washes like the next one"
+	}
+	return "enough for " + least + " to " + most + " washes like the next one"
 }
 
 // whole is a number of washes, rounded down.

@@ -56,7 +56,11 @@ func water(w planner.Water) waterJSON {
 func flowCap(c planner.FlowCap) flowCapJSON {
 	out := flowCapJSON{
 		GPM: number(c.Flow.GPM()), BoundBy: c.BoundBy, JugSeconds: number(c.JugSeconds.Seconds()),
-		Caps: make([]capJSON, len(c.Caps)),
+		Keeps: c.Useful(), Held: number(c.Held().Flow.GPM()), Caps: make([]capJSON, len(c.Caps)),
+	}
+	if sure, found := c.Sure.Get(); found {
+		gpm := number(sure.GPM())
+		out.Sure = &gpm
 	}
 	for i, one := range c.Caps {
 		out.Caps[i] = capJSON{one.Name, number(one.Flow.GPM())}

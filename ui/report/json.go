@@ -87,6 +87,9 @@ type flowCapJSON struct {
 	GPM        number        `json:"gpm"`
 	BoundBy    planner.Bound `json:"bound_by"`
 	JugSeconds number        `json:"jug_seconds_per_gallon"`
+	Keeps      bool          `json:"keeps_spec"` // false where no flow that can be held does; then gpm is no cap to keep to
+	Held       number        `json:"held_gpm"`   // the cap that is kept to: gpm, or the least of the others
+	Sure       *number       `json:"sure_gpm"`   // with a chance of 90 %, where the exchange binds and the bed is in doubt
 	Caps       []capJSON     `json:"caps"`
 }
 

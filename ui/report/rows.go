@@ -170,13 +170,22 @@ func HoseNote(p planner.Plan) string {
 	return quantity.Round(math.Round(times*10)/10) + " times the cap: not through the bed"
 }
 
+// boundBy says what the cap is, where it does not promise that the bed lasts at it.
+func boundBy(p planner.Plan) string {
+	words := "bound by " + Bound(p.Cap.BoundBy)
+	if p.Cap.BoundBy == planner.ByExchange {
+		words += ": no safe flow, since beds differ"
+	}
+	return words
+}
+
 // Flows lists the cap, what limits it, the sprayer and the open hose.
 func Flows(p planner.Plan, sys quantity.System) []Row {
 	name := p.Sprayer.Name
 	if name == "" {
 		name = "sprayer"
 	}
-	most, jug := Row{"most through the bed", Most(p.Cap.Flow, sys), "bound by " + Bound(p.Cap.BoundBy)}, Row{"without a meter", "", Jug(p, sys)}
+	most, jug := Row{"most through the bed", Most(p.Cap.Flow, sys), boundBy(p)}, Row{"without a meter", "", Jug(p, sys)}
 	if !p.Cap.Useful() {
 		most, jug = Row{most.Label, "-", NoFlow}, Row{jug.Label, "-", ""}
 	}
