@@ -112,7 +112,7 @@ func TestWaysAreTurned(t *testing.T) {
 func TestWhereNumbersComeFrom(t *testing.T) {
 	p := onto(play(t, ours(), ""), "series")
 	page := ansi.Strip(p.Send(hands.Key("y")).(screen.Go).To.View(layout.Size{W: 100, H: 250}))
-	for _, words := range []string{"a fill gives, as stated", "bed left before", "soft left after", "in the softener after the wash", "feed 316 ppm NaCl", "half of such beds have less", "Davis", "price of a fill", "$185.00", "not stated", "tanks 2", "PRACTICE", "MEMORY", "DI gallons"} {
+	for _, words := range []string{"a fill gives", "bed left before", "soft left after", "in the softener after the wash", "feed 316 ppm NaCl", "half of such beds have less", "Davis", "price of a fill", "$185.00", "not stated", "tanks 2", "PRACTICE", "MEMORY", "DI gallons"} {
 		assert.Contains(t, page, words)
 	}
 }
