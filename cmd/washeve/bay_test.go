@@ -177,8 +177,11 @@ func (b *bay) log() []string {
 	require.Empty(b.t, log.Faults())
 	var words []string
 	for _, e := range log.Effective() {
-		if s, ok := e.Body.(*model.StageDone); ok {
-			s.Wash = ""
+		switch b := e.Body.(type) { // that name is of the moment
+		case *model.StageDone:
+			b.Wash = ""
+		case *model.Sample:
+			b.Wash = ""
 		}
 		words = append(words, (&model.Entry{At: e.At, Note: e.Note, Body: e.Body}).Content())
 	}

@@ -50,7 +50,7 @@ func TestTheMouse(t *testing.T) {
 		{"later on the day", "D", "› 06:15 to", wheelDown, "nose", "› 06:30 to"},
 		{"down a page", "f", "lines 1 to", wheelDown, "The plan", "lines 4 to"},
 		{"an item of the rig", "R", "What you own", leftButton, "yellow pen", "› ● yellow pen"},
-		{"down the faces", "S", "› front", wheelDown, "front", "› right"},
+		{"down the faces", "S", "› right", wheelDown, "right", "› rear"},
 		{"along a trip", "T", "› June loop", wheelDown, "06-06", "› 06-01"},
 	} {
 		t.Run(c.name, func(t *testing.T) {

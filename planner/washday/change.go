@@ -58,16 +58,28 @@ func taskOf(s *model.DayStep) model.DayStep {
 	return model.DayStep{Kind: s.Kind, Stage: s.Stage, Face: s.Face}
 }
 
+// Hurried tells whether a flow is that of a flush run to waste faster than the bed can
+// purify: no rinse follows at it.
+func Hurried(u *model.Underway, step *model.DayStep, flow quantity.Flow) bool {
+	limit, given := u.Outlook.Cap.Get()
+	return given && step.Kind == model.Flush && flow > limit
+}
+
 // measured is the steps when deed n measured a flow in the step at hand: that step
-// and those after it that draw the same water with the same sprayer run at it. A
+// and, but for one [Hurried], those after it that draw the same water with the same sprayer
+// run at it. A
 // hand goes over a face in the same time, so the water changes; but no face gets
 // less than what replaces its film.
-func measured(planned []model.DayStep, s State, n int, flow quantity.Flow) []model.DayStep {
+func measured(u *model.Underway, s State, n int, flow quantity.Flow) []model.DayStep {
 	if s.At >= len(s.Steps) || !(flow > 0) {
 		return s.Steps
 	}
-	out := slices.Clone(s.Steps)
+	out, planned := slices.Clone(s.Steps), u.Steps
 	at := out[s.At]
+	if Hurried(u, &at, flow) {
+		run(&out[s.At], &planned[s.At], flow)
+		return out
+	}
 	for i := s.At; i < len(out); i++ {
 		if step := &out[i]; step.Since.Or(0) <= n && sameWater(step, &at) {
 			run(step, &planned[i], flow)

@@ -126,7 +126,7 @@ func (f *folding) deed(n int) {
 		f.read(d, n)
 	case model.Measure:
 		f.rest.read = f.rest.read && !f.drawsDI()
-		f.Steps = measured(f.u.Steps, f.State, n, d.Flow.Or(0))
+		f.Steps = measured(f.u, f.State, n, d.Flow.Or(0))
 	case model.TakeWay:
 		f.way(d, n)
 	case model.Accept:

@@ -195,6 +195,26 @@ func TestAMeasuredFlowHoldsFromThenOn(t *testing.T) {
 	assert.InDelta(t, 2*u.Steps[di].Duration.Or(0).Seconds(), s.Steps[di].Duration.Or(0).Seconds(), 1e-6)
 }
 
+// A flush that runs faster than the bed can purify goes to waste: the rinse behind it keeps
+// its own flow. One within the cap is measured at the rinse's own sprayer.
+func TestAFastFlushIsNoFlowOfTheRinse(t *testing.T) {
+	for over, carries := range map[float64]bool{0.9: true, 1.5: false} {
+		u := underway(t)
+		at := stepAt(&u, model.Flush)
+		limit := 2.5 * quantity.GPM
+		u.Outlook.Cap = quantity.Some(limit)
+		for range at {
+			u.Deeds = append(u.Deeds, model.Deed{Does: model.GoOn, At: after(1)})
+		}
+		u.Deeds = append(u.Deeds, model.Deed{Does: model.Measure, At: after(2), Flow: quantity.Some(quantity.Flow(over) * limit)})
+		s := washday.Stand(&u, after(2))
+		assert.InDelta(t, over*float64(limit), float64(s.Steps[at].Flow.Or(0)), 1e-12)
+		assert.InDelta(t, u.Steps[at].Volume.Or(0).Gallons(), s.Steps[at].Volume.Or(0).Gallons(), 1e-9, "the gallons are the flush's")
+		pen := stepAt(&u, model.Read)
+		assert.Equal(t, carries, s.Steps[pen].Flow != u.Steps[pen].Flow, "%v of the cap", over)
+	}
+}
+
 // A way out in the middle leaves what was done, and asks for nothing twice.
 func TestAWayReplacesWhatIsLeft(t *testing.T) {
 	lib := store.Example()

@@ -3,6 +3,7 @@ package washday
 import (
 	"washeve/model"
 	"washeve/model/quantity"
+	"washeve/planner/washday"
 	"washeve/ui/report"
 )
 
@@ -68,6 +69,9 @@ func (m Model) measuredWords(planned model.DayStep) string {
 	words := "Measured: " + quantity.Show(m.step().Flow.Or(0), m.sys)
 	if _, over := m.overCap(); over {
 		return words + ", over the cap: throttle."
+	}
+	if washday.Hurried(&m.u, m.step(), m.step().Flow.Or(0)) {
+		return words + ", for this flush alone: the rinse keeps its own flow. The time changes."
 	}
 	words += ". The steps from here on go by it: "
 	if m.step().Duration.Or(0) != planned.Duration.Or(0) {

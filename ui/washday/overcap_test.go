@@ -83,8 +83,11 @@ func TestAFlushMayRunOverTheCap(t *testing.T) {
 	assert.NotContains(t, frame, "OVER THE CAP")
 	assert.Contains(t, frame, "to waste it may run faster than the cap of 2.49 gpm, the rinse not")
 	assert.NotContains(t, frame, "throttle")
+	assert.Contains(t, frame, "Measured: 4 gpm, for this flush alone: the rinse keeps its own flow.")
 	p.keys("f '12 gpm' enter")
 	assert.Contains(t, oneLine(p.seen()), "This flow is OVER THE CAP of ")
 	p.keys("f '4 gpm' enter enter")
-	assert.Contains(t, oneLine(p.seen()), "This flow is OVER THE CAP of 2.49 gpm", "the pen tells of the rinse")
+	assert.NotContains(t, oneLine(p.seen()), "OVER THE CAP", "nobody rinses at 4 gpm")
+	p.keys("f '4 gpm' enter")
+	assert.Contains(t, oneLine(p.seen()), "This flow is OVER THE CAP of 2.49 gpm", "what is measured at the pen is the rinse's")
 }
