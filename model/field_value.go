@@ -25,6 +25,10 @@ type exact interface{ exact() string }
 // gives what puts it back.
 type holder interface{ hold() func() }
 
+// held gives what puts a value back. It is not taken into its callers: they are one a type,
+// and each would carry the closure of its own.
+//
+//go:noinline
 func held[T any](at *T) func() {
 	v := *at
 	return func() { *at = v }

@@ -3,6 +3,7 @@ package planner
 import (
 	"cmp"
 	"slices"
+	"sort"
 	"strings"
 
 	"washeve/model"
@@ -102,7 +103,7 @@ func Recall(log model.Log, rig model.Rig, places model.Places) *Past {
 			replays, p.kin = append(replays, r), append(p.kin, r.kin())
 		}
 	}
-	slices.SortStableFunc(p.kin, func(a, b kin) int { return b.last.Compare(a.last) })
+	sort.SliceStable(p.kin, func(i, j int) bool { return p.kin[j].last.Compare(p.kin[i].last) < 0 })
 	for _, r := range replays {
 		p.beds[strings.ToLower(r.bed.Name)] = r.learn(p)
 	}

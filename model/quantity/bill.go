@@ -1,19 +1,27 @@
 package quantity
 
 import (
+	"cmp"
 	"fmt"
 	"math"
-	"math/big"
 )
 
-// Bill adds up shares of prices without rounding on the way: however many shares
-// there are, and in whatever order, the sum is the same, and it is rounded once,
+// Bill adds up shares of prices to a millionth of a hundredth: however many shares
+// there are, and in whatever order, the sum is the same, and it is rounded to money once,
 // when it is read. The zero value is an empty bill.
 type Bill struct {
-	sum      *big.Rat // hundredths
+	sum      int64 // in billParts of a hundredth
+	given    bool  // something is on it
 	currency string
 	unknown  string // why the sum cannot be told; "" where it can
 }
+
+const (
+	billParts = 1_000_000
+	mostBill  = 1 << 61 // billions of money: no larger sum is told
+
+	tooLarge = "the sum is too large to be told"
+)
 
 // Add puts a part of a price on the bill. A price that is not stated makes the
 // sum unknown, not zero, unless none of it is taken; what names the price in the
@@ -33,26 +41,28 @@ func (b Bill) Add(what string, price Opt[Money], part float64) Bill {
 		b.unknown = fmt.Sprintf("prices in %s and in %s do not add up", b.currency, money.Currency)
 		return b
 	}
-	share := new(big.Rat).SetFloat64(part)
-	share.Mul(share, new(big.Rat).SetInt64(money.Hundredths))
-	if b.sum != nil {
-		share.Add(share, b.sum)
+	share := math.Round(part * float64(money.Hundredths) * billParts)
+	if share > mostBill-float64(b.sum) {
+		return Bill{unknown: tooLarge}
 	}
-	return Bill{sum: share, currency: money.Currency}
+	return Bill{sum: b.sum + int64(share), given: true, currency: money.Currency}
 }
 
 // Plus is both bills in one.
 func (b Bill) Plus(other Bill) Bill {
 	switch {
-	case b.unknown != "" || other.sum == nil && other.unknown == "":
+	case b.unknown != "" || !other.given && other.unknown == "":
 		return b
-	case other.unknown != "" || b.sum == nil:
+	case other.unknown != "" || !b.given:
 		return other
 	case b.currency != other.currency:
 		b.unknown = fmt.Sprintf("prices in %s and in %s do not add up", b.currency, other.currency)
 		return b
 	}
-	return Bill{sum: new(big.Rat).Add(b.sum, other.sum), currency: b.currency}
+	if b.sum > mostBill-other.sum {
+		return Bill{unknown: tooLarge}
+	}
+	return Bill{sum: b.sum + other.sum, given: true, currency: b.currency}
 }
 
 // Total is the sum to the nearest hundredth, halves up, and whether it can be
@@ -61,16 +71,7 @@ func (b Bill) Total() (Money, bool) {
 	if b.unknown != "" {
 		return Money{}, false
 	}
-	if b.sum == nil {
-		return Money{}, true
-	}
-	doubled := new(big.Int).Mul(b.sum.Num(), big.NewInt(2))
-	doubled.Add(doubled, b.sum.Denom())
-	hundredths := doubled.Quo(doubled, new(big.Int).Mul(b.sum.Denom(), big.NewInt(2)))
-	if !hundredths.IsInt64() {
-		return Money{}, false
-	}
-	return Money{Hundredths: hundredths.Int64(), Currency: b.currency}, true
+	return Money{Hundredths: (b.sum + billParts/2) / billParts, Currency: b.currency}, true
 }
 
 // Unknown tells why the sum cannot be told; "" where it can.
@@ -82,12 +83,5 @@ func (b Bill) Compare(other Bill) (int, bool) {
 	if b.unknown != "" || other.unknown != "" || b.currency != "" && other.currency != "" && b.currency != other.currency {
 		return 0, false
 	}
-	return b.exact().Cmp(other.exact()), true
-}
-
-func (b Bill) exact() *big.Rat {
-	if b.sum == nil {
-		return new(big.Rat)
-	}
-	return b.sum
+	return cmp.Compare(b.sum, other.sum), true
 }

@@ -3,6 +3,7 @@ package store
 import (
 	"bytes"
 	"slices"
+	"sort"
 	"strings"
 
 	"github.com/pelletier/go-toml/v2/unstable"
@@ -204,7 +205,7 @@ func (e *entry) rewritten(f model.Field) string {
 
 // apply carries the edits out.
 func (c *change) apply() []byte {
-	slices.SortStableFunc(c.edits, func(a, b edit) int { return a.from - b.from })
+	sort.SliceStable(c.edits, func(i, j int) bool { return c.edits[i].from < c.edits[j].from })
 	var out bytes.Buffer
 	at := 0
 	for _, e := range c.edits {

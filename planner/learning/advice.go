@@ -1,9 +1,9 @@
 package learning
 
 import (
-	"cmp"
 	"math"
 	"slices"
+	"sort"
 
 	"washeve/model/quantity"
 	"washeve/planner/tag"
@@ -82,7 +82,7 @@ func (j Job) Advise(states []State, feed float64, faster Trial) Advice {
 	if faster.Units > 0 && faster.Units < j.Main.Units {
 		a.Options = append(a.Options, Worth{ReadFaster, worth(states, left, feed, faster.Units)})
 	}
-	slices.SortStableFunc(a.Options, func(x, y Worth) int { return cmp.Compare(y.Shrinks, x.Shrinks) })
+	sort.SliceStable(a.Options, func(i, j int) bool { return a.Options[i].Shrinks > a.Options[j].Shrinks })
 	a.Note = j.adviceNote(a.Options, states, feed, faster)
 	return a
 }

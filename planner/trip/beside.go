@@ -3,7 +3,7 @@ package trip
 import (
 	"cmp"
 	"reflect"
-	"slices"
+	"sort"
 	"strconv"
 	"strings"
 
@@ -40,8 +40,9 @@ func BesideOf(rig model.Rig, places model.Places, wash model.Wash, others []mode
 			b.Washes = append(b.Washes, *o)
 		}
 	}
-	slices.SortStableFunc(b.Washes, func(a, c model.Wash) int {
-		return cmp.Or(a.Date.Or(today).Compare(c.Date.Or(today)), cmp.Compare(begins(&a), begins(&c)), cmp.Compare(a.Name, c.Name))
+	sort.SliceStable(b.Washes, func(i, j int) bool {
+		a, c := &b.Washes[i], &b.Washes[j]
+		return cmp.Or(a.Date.Or(today).Compare(c.Date.Or(today)), cmp.Compare(begins(a), begins(c)), cmp.Compare(a.Name, c.Name)) < 0
 	})
 	b.Washes = b.Washes[:min(len(b.Washes), mostBeside)]
 	return b

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"sort"
 	"strings"
 
 	"washeve/model"
@@ -238,7 +239,7 @@ func (m Model) paceWords() string {
 		aside = fmt.Sprintf("Too far from the plan to be a pace, and not learned: %d of %d stages.", odd, all)
 	}
 	off := func(p washday.Pace) float64 { return math.Abs(math.Log(float64(p.Done / p.Planned))) }
-	slices.SortStableFunc(paces, func(a, b washday.Pace) int { return cmp.Compare(off(b), off(a)) })
+	sort.SliceStable(paces, func(i, j int) bool { return off(paces[i]) > off(paces[j]) })
 	var parts []string
 	for _, p := range paces[:min(len(paces), 2)] {
 		parts = append(parts, fmt.Sprintf("%s %s (planned %s)", p.Stage, quantity.Show(p.Done, m.sys), quantity.Show(p.Planned, m.sys)))
