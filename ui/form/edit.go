@@ -22,7 +22,8 @@ import (
 type Try func(text string) error
 
 // Edit is a value while it is typed. The answer follows what is right; a text that is
-// wrong is never taken, and then the value stays that was there before.
+// wrong is never taken, and then the value stays that was there before. What only looks at it
+// takes a pointer, since it is large; what a key makes of it is another one.
 type Edit struct {
 	input    textinput.Model
 	example  string
@@ -82,7 +83,7 @@ func (e Edit) Telling(taken func(text string) string) Edit {
 }
 
 // Taken is what was read of the text that holds, where the text itself does not say it.
-func (e Edit) Taken() string {
+func (e *Edit) Taken() string {
 	if e.taken == nil || !e.Replaced {
 		return ""
 	}
@@ -90,10 +91,10 @@ func (e Edit) Taken() string {
 }
 
 // IsWhole tells that the next letter takes the place of the text.
-func (e Edit) IsWhole() bool { return e.whole }
+func (e *Edit) IsWhole() bool { return e.whole }
 
 // OverHelp says of a text that is taken as a whole how it is typed over, or changed.
-func (e Edit) OverHelp(like string) string {
+func (e *Edit) OverHelp(like string) string {
 	over := "type a new one"
 	if like != "" {
 		over += ", like " + like
@@ -102,7 +103,7 @@ func (e Edit) OverHelp(like string) string {
 }
 
 // Text is what stands on the line.
-func (e Edit) Text() string { return e.input.Value() }
+func (e *Edit) Text() string { return e.input.Value() }
 
 // Type takes a key and checks the text that follows from it.
 func (e Edit) Type(msg tea.KeyMsg, try Try) Edit {
@@ -136,10 +137,10 @@ func (e Edit) With(text string, try Try) Edit {
 
 // NotTaken says of a wrong text on the line of that label what it is, and why it is not
 // taken. Where line and text stand beside it, the label is "".
-func (e Edit) NotTaken(label string) string { return "Not taken: " + e.refusal(label) + "." }
+func (e *Edit) NotTaken(label string) string { return "Not taken: " + e.refusal(label) + "." }
 
 // refusal is what a wrong text is, and why it is not taken.
-func (e Edit) refusal(label string) string {
+func (e *Edit) refusal(label string) string {
 	why, subject := strings.TrimSuffix(e.Says(), "."), label
 	if strings.TrimSpace(e.Text()) != "" && label != "" {
 		subject += " " + quotedShort(e.Text())
@@ -186,7 +187,7 @@ func (e Edit) check(try Try) Edit {
 
 // Before is the text that was right before anything was typed: what stays where the text
 // is wrong, whether it is left or ends.
-func (e Edit) Before() string {
+func (e *Edit) Before() string {
 	if e.checked {
 		return e.before
 	}
@@ -194,14 +195,14 @@ func (e Edit) Before() string {
 }
 
 // WasEmpty tells that the line stated nothing before: enter then goes on behind it.
-func (e Edit) WasEmpty() bool { return blank(e.Before()) }
+func (e *Edit) WasEmpty() bool { return blank(e.Before()) }
 
 // Fills tells that what is typed is right, on a line that stated nothing.
-func (e Edit) Fills() bool { return e.WasEmpty() && e.Replaced && !blank(e.Good) }
+func (e *Edit) Fills() bool { return e.WasEmpty() && e.Replaced && !blank(e.Good) }
 
 // View draws the text with its cursor in width cells. A long text shows the
 // part around the cursor.
-func (e Edit) View(th theme.Theme, width int) string {
+func (e *Edit) View(th theme.Theme, width int) string {
 	runes := []rune(cells.Safe(e.input.Value()) + " ")
 	at := min(e.input.Position(), len(runes)-1)
 	from := 0
@@ -222,7 +223,7 @@ func (e Edit) View(th theme.Theme, width int) string {
 
 // readAs tells how a number with a decimal comma was read. Where the example is
 // no number, the text is words.
-func (e Edit) readAs() string {
+func (e *Edit) readAs() string {
 	pointed, comma := quantity.Pointed(strings.TrimSpace(e.Text()))
 	if !comma || !strings.ContainsAny(e.example, "0123456789") || unitOf(e.example) == "" {
 		return ""
@@ -231,7 +232,7 @@ func (e Edit) readAs() string {
 }
 
 // Ink is that of what [Edit.Says]: the doubtful one where the text cannot be taken.
-func (e Edit) Ink(th theme.Theme) theme.Ink {
+func (e *Edit) Ink(th theme.Theme) theme.Ink {
 	if e.Problem != nil {
 		return th.Bad
 	}
@@ -240,7 +241,7 @@ func (e Edit) Ink(th theme.Theme) theme.Ink {
 
 // Says is the line under the form: what is wrong, what would be right, and what
 // stays in force; or how the text was read, where that may surprise.
-func (e Edit) Says() string {
+func (e *Edit) Says() string {
 	switch {
 	case e.Offer != "":
 		return "needs its " + e.lacks() + ": tab or enter takes it as " + e.Offer + e.afterOffer()

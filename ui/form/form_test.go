@@ -57,7 +57,7 @@ func TestWrongTextKeepsTheLastGoodValue(t *testing.T) {
 	assert.Contains(t, e.Says(), "40 ft stays")
 	assert.Contains(t, e.NotTaken("length"), `Not taken: length "40 ft 6 ix" has the unit "ix"`)
 	assert.Contains(t, e.NotTaken(""), `Not taken: has the unit "ix"`, "where line and text stand beside it")
-	assert.Contains(t, e.With(strings.Repeat("9", 50)+" ix", length).NotTaken("length"), `length "999999999999999999999..." has`)
+	assert.Contains(t, look(e.With(strings.Repeat("9", 50)+" ix", length)).NotTaken("length"), `length "999999999999999999999..." has`)
 	e = e.Type(tea.KeyMsg{Type: tea.KeyBackspace}, length)
 	e = typed(e, "n", length)
 	assert.NoError(t, e.Problem)
@@ -220,8 +220,8 @@ func TestADecimalCommaIsToldAsItIsRead(t *testing.T) {
 	fine := func(string) error { return nil }
 	e := form.Start("", "1.4 gpm").With("1,6 gpm", fine)
 	assert.Equal(t, "read as 1.6 gpm: the comma is one of decimals", e.Says())
-	assert.Empty(t, form.Start("", "1.4 gpm").With("1.6 gpm", fine).Says())
-	assert.Empty(t, form.Start("", "home").With("dock 1,6", fine).Says(), "words are words")
+	assert.Empty(t, look(form.Start("", "1.4 gpm").With("1.6 gpm", fine)).Says())
+	assert.Empty(t, look(form.Start("", "home").With("dock 1,6", fine)).Says(), "words are words")
 }
 
 func key(k tea.KeyType) tea.KeyMsg { return tea.KeyMsg{Type: k} }
@@ -231,12 +231,12 @@ func key(k tea.KeyType) tea.KeyMsg { return tea.KeyMsg{Type: k} }
 func TestAWholeTextGivesWayToTheFirstLetter(t *testing.T) {
 	whole := form.Start("40 ft", "40 ft 6 in")
 	assert.True(t, whole.IsWhole())
-	assert.Equal(t, "41 ft", typed(whole, "41 ft", length).Text())
-	assert.Equal(t, "40 f", whole.Type(key(tea.KeyBackspace), length).Text())
-	assert.Equal(t, "40 fxt", typed(whole.Type(key(tea.KeyLeft), length), "x", length).Text())
-	assert.Equal(t, "9 ft", whole.Type(tea.KeyMsg{Type: tea.KeyRunes, Runes: []rune("9 ft"), Paste: true}, length).Text())
+	assert.Equal(t, "41 ft", look(typed(whole, "41 ft", length)).Text())
+	assert.Equal(t, "40 f", look(whole.Type(key(tea.KeyBackspace), length)).Text())
+	assert.Equal(t, "40 fxt", look(typed(whole.Type(key(tea.KeyLeft), length), "x", length)).Text())
+	assert.Equal(t, "9 ft", look(whole.Type(tea.KeyMsg{Type: tea.KeyRunes, Runes: []rune("9 ft"), Paste: true}, length)).Text())
 	assert.Equal(t, "40 ft", whole.Good, "nothing is taken before a key")
-	assert.False(t, form.Start("", "40 ft 6 in").IsWhole())
+	assert.False(t, look(form.Start("", "40 ft 6 in")).IsWhole())
 	assert.Equal(t, "type a new one, like 12 ft; arrows and backspace change this one", whole.OverHelp("12 ft"))
 	assert.Equal(t, "type a new one; arrows and backspace change this one", whole.OverHelp(""))
 }
@@ -248,7 +248,7 @@ func TestWhatLeavingWouldLose(t *testing.T) {
 		"33 ft": "", "33": "", " ": "",
 		"33 yards": `what is typed: length "33 yards" has the unit "yards", which is no unit of length; write it like 40 ft 6 in; 40 ft stays`,
 	} {
-		err := typed(form.Start("40 ft", "40 ft 6 in"), text, length).Lost("length")
+		err := look(typed(form.Start("40 ft", "40 ft 6 in"), text, length)).Lost("length")
 		if lost == "" {
 			assert.NoError(t, err, text)
 			continue
@@ -263,6 +263,9 @@ func TestWhatLeavingWouldLose(t *testing.T) {
 	}
 	start := form.Start("vehicle 2", "our coach")
 	assert.NoError(t, start.LostName("vehicle"), "nothing was typed")
-	assert.EqualError(t, typed(start, "Tin Box", name).LostName("vehicle"), `the new vehicle "Tin Box", which is there only once its name is taken`)
-	assert.Error(t, typed(start, "Goose", name).LostName("vehicle"))
+	assert.EqualError(t, look(typed(start, "Tin Box", name)).LostName("vehicle"), `the new vehicle "Tin Box", which is there only once its name is taken`)
+	assert.Error(t, look(typed(start, "Goose", name)).LostName("vehicle"))
 }
+
+// look is an edit to be looked at.
+func look(e form.Edit) *form.Edit { return &e }

@@ -20,7 +20,7 @@ func (e Edit) Offered(try Try) Edit {
 
 // Told is said of a right text once it is taken: of a bare number what it was read as, and
 // what [Edit.Taken] says; "" where the text says all of it.
-func (e Edit) Told() string {
+func (e *Edit) Told() string {
 	taken := e.Taken()
 	if !e.lent || !e.Replaced {
 		return taken
@@ -34,7 +34,7 @@ func (e Edit) Told() string {
 
 // withUnit puts a unit behind a bare number: the example's, or the one that goes on
 // after the unit before it, as inches do after feet.
-func (e Edit) withUnit(text string) string {
+func (e *Edit) withUnit(text string) string {
 	var wrong *quantity.ParseError
 	unit := unitOf(e.example)
 	if errors.As(e.Problem, &wrong) && wrong.Reason == quantity.NoCurrency && e.currency != "" {
@@ -64,7 +64,7 @@ func unitOf(example string) string {
 }
 
 // lacks is what a bare number is offered.
-func (e Edit) lacks() string {
+func (e *Edit) lacks() string {
 	var wrong *quantity.ParseError
 	if errors.As(e.Problem, &wrong) && wrong.Reason == quantity.NoCurrency {
 		return "currency"
@@ -73,7 +73,7 @@ func (e Edit) lacks() string {
 }
 
 // afterOffer is what the text that is offered would be read as, behind it.
-func (e Edit) afterOffer() string {
+func (e *Edit) afterOffer() string {
 	if e.taken == nil || e.taken(e.Offer) == "" {
 		return ""
 	}

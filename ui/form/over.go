@@ -13,7 +13,7 @@ import (
 
 // Refused tells that the text is wrong, and that nothing that is offered would mend it: the
 // value that was there before stays.
-func (e Edit) Refused() bool { return e.Problem != nil && e.Offer == "" }
+func (e *Edit) Refused() bool { return e.Problem != nil && e.Offer == "" }
 
 // Held is the edit after a key that was to end it: a text that is wrong stays under the hand,
 // as one that is selected does. What is typed next takes its place, what moves the cursor
@@ -29,11 +29,11 @@ func (e Edit) Held(does keys.Action) (Edit, bool) {
 }
 
 // IsHeld tells that the text was refused, and waits for what is to become of it.
-func (e Edit) IsHeld() bool { return e.held }
+func (e *Edit) IsHeld() bool { return e.held }
 
 // Letters tells that letters are text: while a text is typed, and behind one that was refused
 // where a letter can begin another. A number has none, so keys that work everywhere do there.
-func (e Edit) Letters() bool { return !e.held || !e.figures }
+func (e *Edit) Letters() bool { return !e.held || !e.figures }
 
 // OfFigures is the edit of a line whose texts begin with a figure, never with a letter.
 func (e Edit) OfFigures() Edit {
@@ -69,7 +69,7 @@ func (e Edit) over(msg tea.KeyMsg) (next Edit, taken bool) {
 
 // Heard is what is said beside a text while it is typed: what became of one that was refused,
 // or of a key behind it; "" for nothing.
-func (e Edit) Heard() string {
+func (e *Edit) Heard() string {
 	if e.heard == "" && e.instead != "" {
 		return "In place of " + quotedShort(e.instead) + ", which was not taken."
 	}
@@ -78,7 +78,7 @@ func (e Edit) Heard() string {
 
 // HeldKeys are the keys behind a text that was refused: what is typed takes its place. Leave
 // says what comes of leaving it; beside tells that there are lines beside it to go to.
-func (e Edit) HeldKeys(leave string, beside bool) []keys.Binding {
+func (e *Edit) HeldKeys(leave string, beside bool) []keys.Binding {
 	const group = "Not taken"
 	over := keys.New(group, Spell, "a-z 0-9", "type another", append(lettersBut(), NumberKeys()...)...)
 	if e.figures {

@@ -35,7 +35,7 @@ func TestWhatIsTypedTakesThePlaceOfARefusedText(t *testing.T) {
 		assert.True(t, next.IsHeld())
 		assert.Contains(t, next.Heard(), `"`+key+`" begins no number: type one`)
 	}
-	assert.True(t, e.Type(hands.Key("space"), length).IsHeld())
+	assert.True(t, look(e.Type(hands.Key("space"), length)).IsHeld())
 	e = typed(e, "12 ft", length)
 	assert.Equal(t, "12 ft", e.Good)
 	assert.False(t, e.IsHeld())
@@ -48,7 +48,7 @@ func TestWhatIsTypedTakesThePlaceOfARefusedText(t *testing.T) {
 // The same text typed anew is another one: its second letter stands behind the first.
 func TestARefusedTextMayBeTypedAnew(t *testing.T) {
 	e := refused(t, "-")
-	assert.Equal(t, "-5", typed(e, "-5", length).Text())
+	assert.Equal(t, "-5", look(typed(e, "-5", length)).Text())
 }
 
 // The cursor goes into a text that was refused, and then letters are letters.
@@ -58,7 +58,7 @@ func TestARefusedTextIsChangedWhereItStands(t *testing.T) {
 	assert.Equal(t, "33 ft", typed(e, "t", length).Good)
 	e = refused(t, "3 ft").Type(hands.Key("left"), length)
 	assert.True(t, e.Letters())
-	assert.Equal(t, "3 fxt", typed(e, "x", length).Text())
+	assert.Equal(t, "3 fxt", look(typed(e, "x", length)).Text())
 }
 
 // A text is left for the lines beside it only once it was said that it is not taken.

@@ -45,9 +45,9 @@ func TestABareReadingIsOfferedThePensScale(t *testing.T) {
 			if c.pen == quantity.ScaleUnsaid {
 				assert.Equal(t, "needs its unit: tab or enter takes it as 8 ppm; "+counts, e.Says(), name)
 			}
-			assert.Equal(t, counts, e.With("8 ppm", f.Set).Says(), name)
-			assert.Empty(t, e.With("8 ppm KCl", f.Set).Says(), name)
-			assert.Empty(t, e.With("8 uS/cm", f.Set).Says(), name)
+			assert.Equal(t, counts, look(e.With("8 ppm", f.Set)).Says(), name)
+			assert.Empty(t, look(e.With("8 ppm KCl", f.Set)).Says(), name)
+			assert.Empty(t, look(e.With("8 uS/cm", f.Set)).Says(), name)
 		}
 	}
 	pause := (&model.Wash{}).Fields()[0]
