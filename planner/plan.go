@@ -11,17 +11,6 @@ import (
 	"washeve/planner/tag"
 )
 
-// Verdict says whether the bed lasts the wash.
-type Verdict string
-
-// The verdicts, by the chance that the outlet stays under the limit to the end:
-// at least 90 %, at least 50 %, below.
-const (
-	Lasts       Verdict = "lasts"
-	Tight       Verdict = "tight"
-	WillNotLast Verdict = "will-not-last"
-)
-
 // Band is an uncertain quantity: one in ten lies below P10, one in ten above P90.
 type Band[T any] struct{ P10, P50, P90 T }
 

@@ -2,6 +2,17 @@ package planner
 
 import "washeve/model/quantity"
 
+// Verdict says whether the bed lasts the wash.
+type Verdict string
+
+// The verdicts, by the chance that the outlet stays under the limit to the end:
+// at least 90 %, at least 50 %, below.
+const (
+	Lasts       Verdict = "lasts"
+	Tight       Verdict = "tight"
+	WillNotLast Verdict = "will-not-last"
+)
+
 // verdictOf judges by the chance; see [Verdict].
 func verdictOf(chance quantity.Fraction) Verdict {
 	switch {

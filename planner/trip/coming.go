@@ -13,7 +13,8 @@ import (
 )
 
 // coming notes the washes that are planned by themselves with the bed of the trip before
-// its first day, by date: the trip starts from the bed as it stands today. What one takes is left out where its place or its rig lacks something.
+// its first day, by date: the trip starts from the bed as it stands today. What one takes
+// is left out where its place or its rig lacks something.
 func (t *tripping) coming(m *Memory) {
 	var notes []tag.Note
 	washes := slices.Clone(t.in.Coming)

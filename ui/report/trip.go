@@ -34,7 +34,11 @@ func TripVerdict(p trip.Plan) string {
 	case p.FirstAtRisk < 0 && p.Over:
 		return "As planned, the resin lasted this trip: " + Chance(p.AllOnSpec) + " (" + Odds(p.AllOnSpec) + ") that every wash ended on spec."
 	case p.FirstAtRisk < 0:
-		return "The resin lasts this trip: " + Chance(p.AllOnSpec) + " (" + Odds(p.AllOnSpec) + ") that every wash ends on spec."
+		words := "The resin lasts this trip: " + Chance(p.AllOnSpec) + " (" + Odds(p.AllOnSpec) + ") that every wash ends on spec."
+		if before := TripBefore(p); before != "" {
+			words += " Not counted: " + before + " planned before it."
+		}
+		return words
 	}
 	w := p.Washes[p.FirstAtRisk]
 	first := "First at risk"
@@ -81,14 +85,6 @@ func TripChanges(p trip.Plan) []string {
 		lines = append(lines, "With that, every wash ends on spec with a chance of "+Odds(p.AllAdvised)+".")
 	}
 	return lines
-}
-
-// TripUnchanged says that there is no change of resin, where [TripChanges] has none.
-func TripUnchanged(p trip.Plan) string {
-	if p.Over {
-		return "No change of resin was planned."
-	}
-	return "No change of resin is planned, and none is advised."
 }
 
 // TripOrder says when to order, and why then.

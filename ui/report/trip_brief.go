@@ -22,6 +22,8 @@ func briefVerdict(p trip.Plan) string {
 		return TripVerdict(p)
 	case p.FirstAtRisk < 0 && p.Over:
 		return "As planned, the resin lasted this trip. All on spec: " + Odds(p.AllOnSpec) + "."
+	case p.FirstAtRisk < 0 && TripBefore(p) != "":
+		return "It lasts, not counting " + TripBefore(p) + " planned before it. All on spec: " + Odds(p.AllOnSpec) + "."
 	case p.FirstAtRisk < 0:
 		return "The resin lasts this trip. All on spec: " + Odds(p.AllOnSpec) + "."
 	}
@@ -139,4 +141,12 @@ func saltWords(salt quantity.Mass, sys quantity.System) string {
 		return "salt (how much is " + planner.NeedsVolume + ")"
 	}
 	return quantity.Show(salt, sys) + " of salt"
+}
+
+// TripUnchanged says that there is no change of resin, where [TripChanges] has none.
+func TripUnchanged(p trip.Plan) string {
+	if p.Over {
+		return "No change of resin was planned."
+	}
+	return "No change of resin is planned, and none is advised."
 }

@@ -85,7 +85,7 @@ func (m Model) words(at layout.Rect) []string {
 		return lines
 	}
 	ink := m.th.Good
-	if m.plan.FirstAtRisk >= 0 {
+	if m.plan.FirstAtRisk >= 0 || report.TripBefore(m.plan) != "" {
 		ink = m.th.Doubt
 	}
 	clip := func(text string) string {
