@@ -179,6 +179,7 @@ func (m *making) account() {
 	p.Cautions = cautions(m.chain.washes(m.stages))
 	p.Assumptions, p.Reasons, p.Warnings = l.assumptions, l.reasons, l.warnings
 	p.Constants = constants()
+	inTurn(p.Warnings)
 }
 
 // feedOf is the water that the bed is fed with.

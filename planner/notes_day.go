@@ -98,7 +98,7 @@ func (d *DayPlan) tellStart(l *ledger) {
 		l.warnWords("start-hurries", fmt.Sprintf("A start at %s is not good: %s. Do no more at a time than the largest section.", chosen.Label, chosen.Why))
 	case isChosen:
 	case !recommended:
-		l.warnWords("no-start", "This is no day to wash: "+d.spoilt()+".")
+		l.warnWords(NoStart, "This is no day to wash: "+d.spoilt()+".")
 	case !best.Easy:
 		l.warnWords("no-easy-start", d.noEasyStart(best))
 	}

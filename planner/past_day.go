@@ -25,8 +25,11 @@ func (p *Plan) Seen(today model.Date) {
 	p.Warn(note)
 }
 
-// Warn puts a warning first.
-func (p *Plan) Warn(n Note) { p.Warnings = append([]Note{n}, p.Warnings...) }
+// Warn puts a warning first, behind those that a person must know before it.
+func (p *Plan) Warn(n Note) {
+	p.Warnings = append([]Note{n}, p.Warnings...)
+	inTurn(p.Warnings)
+}
 
 func daysBetween(from, to model.Date) int {
 	at := func(d model.Date) time.Time { return time.Date(d.Year, d.Month, d.Day, 0, 0, 0, 0, time.UTC) }

@@ -43,6 +43,10 @@ type Plan struct {
 
 	Drip Drip
 
+	// ReadHigh is what the bed last read, on its scale, where the plan warns that it is more than
+	// was expected; "" elsewhere.
+	ReadHigh string
+
 	// Shortage is nil until somebody asks for it and puts it here: it costs many
 	// plans; see [Memory.Shorten].
 	Shortage *Shortage

@@ -106,6 +106,7 @@ func (m *making) tellPast() {
 		return
 	}
 	m.tellOtherFill(past)
+	m.tellHigh(past)
 	if before, aged := past.Aged(); aged {
 		m.warn("age-by-readings", "Nobody said how old this fill is, and its readings are high for a fresh one: they fit one that had given %s to %s before the log (8 in 10). State the gallons if you know them.", quantity.ValueOf(before.P10), quantity.ValueOf(before.P90))
 	}

@@ -112,6 +112,10 @@ func gateOf(p planner.Plan, sys quantity.System) Gate {
 			"change the resin now",
 		},
 	}
+	if p.ReadHigh != "" {
+		last := "; it last read " + cells.Safe(p.ReadHigh) + ", see to the pen"
+		g.Expect, g.End = g.Expect+last, g.End+last
+	}
 	if p.Softener == nil {
 		g.NoGo[1] = "DI on glass and paint only, a towel on the rest"
 		g.NoGo[2] = "the water as it is and a towel everywhere"
