@@ -38,9 +38,10 @@ func inTurn(notes []Note) {
 	slices.SortStableFunc(notes, func(a, b Note) int { return cmp.Compare(turn(a), turn(b)) })
 }
 
-// Frost is what the plan warns of frost and of a day without a start, the gravest first; false
-// where it warns of neither.
-func (p *Plan) Frost() (Note, bool) {
+// NoDay is what speaks against washing on the day of the plan at all, the gravest first: that the
+// weather leaves no start, or that it freezes while the wash is done. It is false
+// where neither does.
+func (p *Plan) NoDay() (Note, bool) {
 	at := slices.IndexFunc(p.Warnings, func(n Note) bool { return n.Code == NoStart || n.Code == Freezing })
 	if at < 0 {
 		return Note{}, false

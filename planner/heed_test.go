@@ -53,7 +53,7 @@ func TestFrostIsTheFirstThingToHeed(t *testing.T) {
 	plan, err := planner.Make(lib.Rig, lib.Places, wash)
 	require.NoError(t, err)
 	require.Equal(t, planner.NoStart, plan.Warnings[0].Code)
-	frost, told := plan.Frost()
+	frost, told := plan.NoDay()
 	require.True(t, told)
 	assert.Equal(t, "This is no day to wash: it freezes.", frost.Text(quantity.US))
 	plan.Warn(planner.Note{Code: planner.PlannedBefore})
@@ -62,6 +62,6 @@ func TestFrostIsTheFirstThingToHeed(t *testing.T) {
 	assert.Equal(t, planner.PastDay, plan.Warnings[0].Code)
 	mild, err := planner.Make(lib.Rig, lib.Places, lib.Washes[0].Wash)
 	require.NoError(t, err)
-	_, told = mild.Frost()
+	_, told = mild.NoDay()
 	assert.False(t, told)
 }

@@ -20,7 +20,7 @@ func (m Model) lookAtBed() Model {
 	before := m.u.Outlook.SoFar
 	m.u.Outlook = outlookOf(plan, tally.DI, flow)
 	m.u.Outlook.SoFar = before
-	m.odd = m.oddIn(&plan)
+	m.odd, m.high = m.oddIn(&plan), plan.ReadHigh
 	return m.catchUp()
 }
 

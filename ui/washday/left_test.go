@@ -9,6 +9,8 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"washeve/model"
+	"washeve/model/quantity"
+	"washeve/planner"
 	"washeve/ui/internal/hands"
 	"washeve/ui/screen"
 )
@@ -121,6 +123,25 @@ func TestAWashOfAnotherDayIsAskedAbout(t *testing.T) {
 	assert.NotContains(t, play(t, b, o, "").seen(), "Begin it now?")
 	b = &bay{at: 24 * time.Hour}
 	assert.Contains(t, play(t, b, b.options(), "").seen(), "planned for 2026-05-16, yesterday.")
+}
+
+// On a day on which it freezes the wash is begun on a yes only, with the reason before it.
+func TestAWashInFrostIsAskedAbout(t *testing.T) {
+	b := &bay{}
+	o := b.options()
+	o.Wash.Low, o.Wash.High, o.Wash.DewPoint = quantity.Some(quantity.Celsius(-9)), quantity.Some(quantity.Celsius(-4)), quantity.Some(quantity.Celsius(-12))
+	o.Wash.Start = quantity.Opt[model.TimeOfDay]{}
+	o.Answer = func() (planner.Plan, *planner.Past, error) {
+		p, err := o.Make(o.Rig, o.Places, o.Wash)
+		return p, nil, err
+	}
+	p := play(t, b, o, "")
+	assert.Contains(t, oneLine(p.seen()), "This is no day to wash: it freezes. Begin all the same? y or n")
+	p.keys("enter space 5s")
+	assert.Nil(t, b.kept, "no other key acts")
+	p.keys("y")
+	assert.Contains(t, p.seen(), "step 1 of")
+	assert.Contains(t, p.seen(), "the plan speaks against this day")
 }
 
 func TestARehearsalIsKeptNowhere(t *testing.T) {

@@ -64,7 +64,7 @@ type Model struct {
 	noWays  []string // what is none, and why
 	picker  *form.Picker
 	ending  bool   // asks whether to end early
-	early   string // asks whether a wash that is planned for another day is begun today; "" where it is not
+	early   string // asks whether a wash is begun that is of another day, or whose day speaks against it; "" where it is not
 	slip    string // what is odd about the reading that is typed, and is asked about; "" where nothing is
 	stood   string // a reading that waits for the word whether the bed was flushed; "" where none does
 	again   string // a reading that waits for the word whether it takes the last one's place; "" where none does
@@ -73,6 +73,7 @@ type Model struct {
 	behind  bool // that number was begun: all of it is let go by
 
 	odd    bool     // the last reading is over the limit, and no bed like this one would show it
+	high   string   // the last reading, where it is more than a bed as this one is said to be would show
 	kept   error    // what could not be written; the next deed tries again
 	rung   int      // the step whose bell has rung, -1 for none
 	after  []string // what was learned and what is next, once the wash is over
@@ -123,10 +124,10 @@ func New(o Options) Model {
 	plan, _, err := o.Answer()
 	if err == nil {
 		m.u, err = m.begin(plan)
-		m.odd = plan.InDoubt()
+		m.odd, m.high = plan.InDoubt(), plan.ReadHigh
 	}
 	m.err = err
-	return m.look().askDay()
+	return m.look().askDay(&plan)
 }
 
 // GoOn offers to go on with a wash that was left.

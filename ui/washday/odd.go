@@ -55,3 +55,13 @@ func (m Model) offerReading() Model {
 	}
 	return m
 }
+
+// highWords are the end that is foreseen where the pen shows more than that by now: the one or
+// the other is wrong. Where it is read they tell how to find out which.
+func (m Model) highWords(end string) string {
+	words := "At the end: " + end + " if the pen errs, else " + m.high + " as read; lasts: " + m.chanceWords()
+	if m.step().Kind == model.Read {
+		words += ". Try the pen in distilled water: if it shows none there, the bed lets so much go now and to the end, and the chance is too good"
+	}
+	return words
+}

@@ -38,6 +38,20 @@ func TestNoFigureStandsBesideAReadingThatFitsNoBed(t *testing.T) {
 	assert.NotContains(t, p.keys("w").seen(), "read again")
 }
 
+// Beside an end that is better than what was read stands why: on resin that has given nothing
+// the one or the other is wrong. A reading within a pen's error needs no word.
+func TestAnEndThatIsBetterThanTheReadingIsExplained(t *testing.T) {
+	b, o := newBed()
+	p := play(t, b, o, "").to(model.Read).keys("r '3.3 ppm NaCl' enter")
+	frame := oneLine(p.seen())
+	assert.Contains(t, frame, "GO: ")
+	assert.Regexp(t, `At the end: under 0.1 ppm if the pen errs, else 3.3 ppm NaCl as read; lasts: .*Try the pen in distilled water: if it shows none there, the bed lets so much go now and to the end`, frame)
+	assert.Contains(t, oneLine(p.keys("enter").seen()), "else 3.3 ppm NaCl as read", "and in the steps that follow")
+	b, o = newBed()
+	p = play(t, b, o, "").to(model.Read).keys("r '1 ppm NaCl' enter")
+	assert.NotContains(t, oneLine(p.seen()), "the pen errs")
+}
+
 // A first cup that is within the limit is not called the reading that fits no bed.
 func TestAFirstCupIsNotTheReadingInDoubt(t *testing.T) {
 	b, o := newBed()

@@ -4,16 +4,23 @@ import (
 	tea "github.com/charmbracelet/bubbletea"
 
 	"washeve/model"
+	"washeve/planner"
 	"washeve/ui/keys"
 	"washeve/ui/screen"
 )
 
-// askDay asks about a wash that was planned for another day whether it is begun today. The
-// days of the built-in example are invented.
-func (m Model) askDay() Model {
+// askDay asks about a wash that was planned for another day, or on whose day it freezes or no
+// start is fit, whether it is begun today. The days of the built-in example are invented.
+func (m Model) askDay(p *planner.Plan) Model {
 	today := m.now.Moment().Date()
 	day, given := m.o.Wash.Date.Get()
-	if !given || day == today || m.err != nil || m.o.Rehearsal {
+	if !given || m.err != nil || m.o.Rehearsal {
+		return m
+	}
+	if day == today {
+		if why, against := p.NoDay(); against {
+			m.early = why.Text(m.sys) + " Begin all the same?"
+		}
 		return m
 	}
 	m.early = "This wash is planned for " + day.String() + near(day, today) + ". Begin it now?"
@@ -33,7 +40,7 @@ func near(day, today model.Date) string {
 
 func earlyKeys() []keys.Binding {
 	return []keys.Binding{
-		keys.New("Answer", sayYes, "y", "begin it now", "y", "Y").Explained("do the wash today, although it is planned for another day"),
+		keys.New("Answer", sayYes, "y", "begin it now", "y", "Y").Explained("do the wash today, although it is planned for another day or its weather speaks against it"),
 		keys.New("Answer", sayNo, "n", "back to the plan", "n", "N", "esc"),
 	}
 }
@@ -44,5 +51,8 @@ func (m Model) answerDay(does keys.Action) (screen.Screen, tea.Cmd) {
 		return m, leave
 	}
 	m.early = ""
+	if day, given := m.o.Wash.Date.Get(); given && day == m.now.Moment().Date() {
+		return m.say("Begun, though the plan speaks against this day."), nil
+	}
 	return m.say("Begun on another day than the plan's: its weather may be another."), nil
 }

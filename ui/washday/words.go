@@ -161,6 +161,9 @@ func (m Model) endWords() string {
 	if !given || m.state.ToRun().DI <= 0 {
 		return ""
 	}
+	if m.high != "" {
+		return m.highWords(report.PPM(end.Number))
+	}
 	words := "At the end, at this flow: " + report.PPM(end.Number)
 	if limit, given := m.u.Limit.Get(); given {
 		words += ", limit " + report.PPM(limit.Number)
