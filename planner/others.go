@@ -25,7 +25,7 @@ const (
 func (p *Plan) WarnOfOthers(rig model.Rig, places model.Places, wash model.Wash, others []model.Wash, past *Past, today model.Date) {
 	var onBed, atOnce []string
 	var through quantity.Volume
-	mine := p.hours(wash)
+	mine := p.Hours(wash)
 	for _, o := range upTo(wash, others, today) {
 		c, err := choose(rig, places, o)
 		on := o.Date.Or(today)
@@ -35,8 +35,10 @@ func (p *Plan) WarnOfOthers(rig model.Rig, places model.Places, wash model.Wash,
 		c.past = past
 		m := undated(c)
 		name := strings.ReplaceAll(cmp.Or(o.Name, "a wash"), "%", "%%")
-		if theirs := m.hours(); on == wash.Date.Or(today) && mine.overlap(theirs) {
-			atOnce = append(atOnce, name+", "+theirs.String())
+		if on == wash.Date.Or(today) && mine != (Hours{}) {
+			if theirs := m.hoursOn(o); mine.overlap(theirs) {
+				atOnce = append(atOnce, name+", "+theirs.String())
+			}
 		}
 		if !strings.EqualFold(m.bed.Name, p.BedName) {
 			continue
@@ -52,52 +54,6 @@ func (p *Plan) WarnOfOthers(rig model.Rig, places model.Places, wash model.Wash,
 	if len(atOnce) > 0 {
 		p.Warn(Note{Code: SameHours, Format: "At the same hours as this wash, " + mine.String() + ": " + strings.Join(atOnce, "; ") + ". Another start, or another day, keeps them apart."})
 	}
-}
-
-// hours are from when to when a wash is at work, since its day began: those past midnight
-// are not looked at beside the next day's. The zero value is of one that states no start:
-// it overlaps with none.
-type hours struct{ from, to quantity.Duration }
-
-func hoursFrom(start quantity.Opt[model.TimeOfDay], takes quantity.Duration) hours {
-	t, given := start.Get()
-	if !given {
-		return hours{}
-	}
-	from := quantity.Duration(t.Minutes()) * quantity.Minute
-	return hours{from, from + takes}
-}
-
-// hours of the plan's wash end when the day says that it is done, else when its water is.
-func (p *Plan) hours(wash model.Wash) hours {
-	takes := p.DI.Duration + p.Soft.Duration + p.Untreated.Duration
-	if p.Day != nil {
-		if s, chosen := p.Day.Chosen.Get(); chosen {
-			takes = quantity.Duration(s.End.Sub(s.At).Seconds()) * quantity.Second
-		}
-	}
-	return hoursFrom(wash.Start, takes)
-}
-
-// hours of a wash on its way are as its day counts them, face by face.
-func (m *making) hours() hours {
-	var takes quantity.Duration
-	for _, f := range m.faces {
-		work, _ := workOn(f, m.stages, m.chain)
-		takes += work.Work.Or(0)
-	}
-	return hoursFrom(m.wash.Start, takes)
-}
-
-func (h hours) overlap(other hours) bool { return h.from < other.to && other.from < h.to }
-
-// String is like "08:30 to 10:05".
-func (h hours) String() string { return clockOf(h.from) + " to " + clockOf(h.to) }
-
-// clockOf is a time of the day, as a clock without seconds shows it; past midnight it is the next day's.
-func clockOf(d quantity.Duration) string {
-	minutes := int(d/quantity.Minute) % (24 * 60)
-	return model.TimeOfDay{Hour: minutes / 60, Minute: minutes % 60}.String()
 }
 
 // upTo are the other washes with a day from today up to and including that of a wash.

@@ -2,6 +2,7 @@ package planner_test
 
 import (
 	"testing"
+	"time"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -72,7 +73,7 @@ func TestOthersTakeWhatTheirOwnPlansSay(t *testing.T) {
 }
 
 // Two washes of one day that run at one time are told of each other's hours, whatever
-// their beds; not where one ends first, states no start, or is of another day.
+// their beds; not where one ends first, or is of another day.
 func TestWashesAtTheSameHoursAreTold(t *testing.T) {
 	lib, on := beside(t)
 	second := lib.Rig.Beds[0]
@@ -92,9 +93,29 @@ func TestWashesAtTheSameHoursAreTold(t *testing.T) {
 	}
 	require.Greater(t, ends(wash), "09:00")
 	want := "At the same hours as this wash, 08:00 to " + ends(wash) + ": B 100 %, 09:00 to " + ends(beside) + ". Another start, or another day, keeps them apart."
-	unsaid := on("no start", "2026-05-09")
-	unsaid.Start = quantity.Opt[model.TimeOfDay]{}
-	assert.Equal(t, []string{want}, heeded(t, lib, planner.SameHours, wash, wash, beside, unsaid, at("early", "2026-05-09", 1), at("before", "2026-05-08", 8), at("evening", "2026-05-09", 20)))
-	assert.Empty(t, heeded(t, lib, planner.SameHours, unsaid, beside))
+	assert.Equal(t, []string{want}, heeded(t, lib, planner.SameHours, wash, wash, beside, at("early", "2026-05-09", 1), at("before", "2026-05-08", 8), at("evening", "2026-05-09", 20)))
 	assert.Len(t, heeded(t, lib, planner.SameHours, beside, wash), 1, "the other way round")
+}
+
+// A wash that states no start is looked at from the start that the plan recommends, from the one
+// side as from the other; where the day is not known well enough for that, it is not.
+func TestARecommendedStartIsLookedAtBesideOthers(t *testing.T) {
+	lib, on := beside(t)
+	wash, other := on("A", "2026-05-09"), on("B", "2026-05-09")
+	other.Start = quantity.Opt[model.TimeOfDay]{}
+	plan, err := planner.Make(lib.Rig, lib.Places, other)
+	require.NoError(t, err)
+	best, known := plan.Day.Recommended.Get()
+	require.True(t, known)
+	wash.Start = quantity.Some(model.TimeOfDayAt(best.At))
+	hours := best.At.Format("15:04") + " to " + best.End.Format("15:04")
+	told := heeded(t, lib, planner.SameHours, wash, other)
+	require.Len(t, told, 1)
+	assert.Contains(t, told[0], ": B, "+hours+" as recommended. Another start")
+	told = heeded(t, lib, planner.SameHours, other, wash)
+	require.Len(t, told, 1)
+	assert.Contains(t, told[0], "At the same hours as this wash, "+hours+" as recommended: A, ")
+	assert.Equal(t, plan.Hours(other), planner.HoursOf(lib.Rig, lib.Places, other, nil))
+	lib.Places[0].Zone = quantity.Opt[*time.Location]{}
+	assert.Empty(t, heeded(t, lib, planner.SameHours, wash, other))
 }
