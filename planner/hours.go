@@ -77,7 +77,8 @@ func (m *making) hoursOn(wash model.Wash) Hours {
 	return hoursFrom(wash.Start, takes)
 }
 
-func (h Hours) overlap(other Hours) bool { return h.From < other.To && other.From < h.To }
+// Overlap tells that two are at work at one time of a day.
+func (h Hours) Overlap(other Hours) bool { return h.From < other.To && other.From < h.To }
 
 // String is like "08:30 to 10:05", with a word where nobody stated the start; "" where no
 // start is known.

@@ -36,7 +36,7 @@ func (p *Plan) WarnOfOthers(rig model.Rig, places model.Places, wash model.Wash,
 		m := undated(c)
 		name := strings.ReplaceAll(cmp.Or(o.Name, "a wash"), "%", "%%")
 		if on == wash.Date.Or(today) && mine != (Hours{}) {
-			if theirs := m.hoursOn(o); mine.overlap(theirs) {
+			if theirs := m.hoursOn(o); mine.Overlap(theirs) {
 				atOnce = append(atOnce, name+", "+theirs.String())
 			}
 		}

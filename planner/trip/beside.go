@@ -70,6 +70,10 @@ func (b Beside) Plan() (Plan, error) {
 	for i := range p.Stops {
 		p.Stops[i].Name = in.Trip.Stops[p.Stops[i].Index].Place
 	}
+	for i := range p.Washes {
+		w := &p.Washes[i]
+		w.Hours = planner.HoursOf(b.Rig, b.Places, b.Washes[w.Index], b.Past)
+	}
 	return p, err
 }
 

@@ -107,6 +107,8 @@ type WashPlan struct {
 	Outlet              Band[float64]           // ppm at its end
 	Life                Band[quantity.Fraction] // of the bed left after it
 
+	Hours planner.Hours // on its day, of a wash that is planned by itself
+
 	Softener *SoftenerPlan // nil where there is none
 	Cost     Sum           // of the resin that it uses up
 }

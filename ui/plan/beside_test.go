@@ -60,6 +60,22 @@ func TestOneFillOfSeveralWashes(t *testing.T) {
 	assert.Contains(t, p.Says(), "esc, then O tells whether the fill does all 3 washes on this bed.")
 }
 
+// The page of one fill tells the hours of each wash, and which of them run at one time; one that
+// states no start as it is recommended.
+func TestOneFillTellsTheHours(t *testing.T) {
+	o := oneEvening(t)
+	page := func() string {
+		p := play(t, o, "")
+		return strings.Join(strings.Fields(strings.Join(p.M.oneFillLines(100), " ")), " ")
+	}
+	assert.Regexp(t, `The hours.* Coach, 2026-05-09, 08:00 to \d\d:\d\d; Van, 2026-05-09, 12:00 to \d\d:\d\d; Coupe, 2026-05-09, 16:00 to \d\d:\d\d\.`, page())
+	assert.NotContains(t, page(), "At the same hours")
+	set(t, &o.Others[0].Wash, map[string]string{"start": "08:30"})
+	o.Others[1].Wash.Start = quantity.Opt[model.TimeOfDay]{}
+	assert.Contains(t, page(), "At the same hours: Coach and Van")
+	assert.Regexp(t, `Coupe, 2026-05-09, \d\d:\d\d to \d\d:\d\d as recommended`, page())
+}
+
 // What one of them lacks is told in the place of the answer.
 func TestOneFillTellsWhatIsLacking(t *testing.T) {
 	o := oneEvening(t)

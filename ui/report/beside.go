@@ -1,7 +1,10 @@
 package report
 
 import (
+	"strings"
+
 	"washeve/model/quantity"
+	"washeve/planner"
 	"washeve/planner/trip"
 )
 
@@ -29,6 +32,9 @@ func (w *page) beside(p trip.Plan, sys quantity.System) string {
 			w.table("In the best order", besideTable(p, o.Best, sys, w.plain))
 		}
 	}
+	if hours := besideHours(p); hours != "" {
+		w.prose("The hours", hours)
+	}
 	w.prose("The columns", "DI: with the flush, which each wash counts for itself. all so far: the chance that this wash and those before it end within their limits.")
 	w.prose("How", OrderWhy)
 	return w.String()
@@ -43,4 +49,30 @@ func besideTable(p trip.Plan, turns []trip.Turn, sys quantity.System, whole bool
 		})
 	}
 	return t
+}
+
+// besideHours are from when to when each of the washes is at work, and which of them at one
+// time; "" where no start is known.
+func besideHours(p trip.Plan) string {
+	var each, both []string
+	for i := range p.Washes {
+		w := &p.Washes[i]
+		if w.Hours == (planner.Hours{}) {
+			continue
+		}
+		each = append(each, w.Name+", "+w.Date.String()+", "+w.Hours.String())
+		for j := range i {
+			if o := &p.Washes[j]; o.Date == w.Date && o.Hours.Overlap(w.Hours) {
+				both = append(both, o.Name+" and "+w.Name)
+			}
+		}
+	}
+	if len(each) == 0 {
+		return ""
+	}
+	words := strings.Join(each, "; ") + "."
+	if len(both) > 0 {
+		words += " At the same hours: " + strings.Join(both, "; ") + ". Another start, or another day, keeps them apart."
+	}
+	return words
 }
