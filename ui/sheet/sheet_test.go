@@ -199,6 +199,22 @@ func TestAReasonIsNeverCut(t *testing.T) {
 	}
 }
 
+// What is expected of the pen does not pass over what the bed last read, in no form.
+func TestTheGateTellsAHighReading(t *testing.T) {
+	lib := store.Example()
+	p, err := planner.Make(lib.Rig, lib.Places, lib.Washes[0].Wash)
+	require.NoError(t, err)
+	for _, read := range []string{"", "3 ppm NaCl"} {
+		p.ReadHigh = read
+		s := sheet.Make(sheet.Input{Plan: p, Units: quantity.US})
+		for form, text := range forms(s) {
+			assert.Equal(t, read != "", strings.Contains(text, "it last read 3 ppm NaCl, see to the pen"), form)
+			assert.Equal(t, read != "", strings.Contains(strings.ToLower(text), "expect the same"), form)
+		}
+		fits(t, sheet.Text(s, true), true)
+	}
+}
+
 func TestAWashWithoutDIHasNoGate(t *testing.T) {
 	s := example(t, quantity.US, short)
 	assert.False(t, s.Gate.Present)

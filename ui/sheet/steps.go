@@ -113,8 +113,8 @@ func gateOf(p planner.Plan, sys quantity.System) Gate {
 		},
 	}
 	if p.ReadHigh != "" {
-		last := "; it last read " + cells.Safe(p.ReadHigh) + ", see to the pen"
-		g.Expect, g.End = g.Expect+last, g.End+last
+		g.Expect += "; it last read " + cells.Safe(p.ReadHigh) + ", see to the pen"
+		g.End = "the same" // a pen that errs does so again, and a bed that lets go lets no less go
 	}
 	if p.Softener == nil {
 		g.NoGo[1] = "DI on glass and paint only, a towel on the rest"
