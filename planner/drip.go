@@ -77,3 +77,9 @@ func tellDrips(l *ledger, cut []drip) {
 	}
 	l.warn("drip-dries", "The drip before the final rinse is cut short, or the face dries first: "+strings.Join(parts, ", ")+".", values...)
 }
+
+// Drip is what a longer pause before the final rinse would save.
+type Drip struct {
+	Pause, Longer quantity.Duration
+	Saves         quantity.Volume
+}

@@ -286,9 +286,3 @@ type Reason struct {
 	Inputs  []Assumption
 	Source  tag.Source
 }
-
-// Drip is what a longer pause before the final rinse would save.
-type Drip struct {
-	Pause, Longer quantity.Duration
-	Saves         quantity.Volume
-}
