@@ -83,7 +83,7 @@ func (r *resin) foresee(s stand, a asked) BedOutlook {
 		ChanceLasts: quantity.Fraction(out.ChanceLasts),
 		OutletNow:   ppmBand(out.Now, a.feed), OutletAtEnd: ppmBand(out.AtEnd, a.feed),
 		Before: layersOf(s.middle.Column), After: layersOf(after),
-		Curve: curve, Fill: r.fill(s, a), StatedFill: r.statedFill(a),
+		Curve: curve, Fill: r.fill(s, a, gallons(out.Remaining[1])), StatedFill: r.statedFill(a),
 	}
 }
 

@@ -154,12 +154,22 @@ func governed(f FacePlan) string {
 	return string(f.Governs)
 }
 
+// fillParts are what a fill gives in all, what that is made of, and what would be expected
+// of fresh resin by what is stated of it alone.
+func (p *Plan) fillParts() []Assumption {
+	parts := []Assumption{input("gives in all", p.Bed.Fill)}
+	if left := p.Bed.Remaining.P50; left <= p.Bed.Fill {
+		parts = append(parts, input("it gave", p.Bed.Fill-left), input("left", left))
+	}
+	return append(parts, input("fresh resin that is as stated would give", p.Bed.StatedFill))
+}
+
 func (p *Plan) reasonRest(l *ledger) {
 	if s := p.Softener; s != nil {
 		l.explain(quantityReason("softener left", s.Remaining, "capacity by its salt, less what it took since regeneration at the hardness of the place where that ran, over the hardness here; DI counts where it is fed through", practice("the trade's salt table"), input("capacity", s.Capacity), input("hardness", p.Raw.Hardness), input("this wash takes", s.Takes)))
 	}
 	if p.Cost.Known {
-		l.explain(wordsReason("cost of the DI", fmt.Sprintf("%s%.2f", p.Cost.Currency, math.Round(100*p.Cost.Wash)/100), "price of a fill / gallons that such a fill gives in all of this feed at this flow: what it took, and what is left in the middle of what is believed x gallons through the bed", yours,
-			input("gallons of a fill", p.Bed.Fill), input("as stated", p.Bed.StatedFill)))
+		l.explain(wordsReason("cost of the DI", fmt.Sprintf("%s%.2f", p.Cost.Currency, math.Round(100*p.Cost.Wash)/100), "price of a fill x gallons through the bed / gallons that the fill in the tank gives in all: what it gave, as so much of this feed, and what is left", yours,
+			append(p.fillParts(), input("through the bed", p.Through()))...))
 	}
 }

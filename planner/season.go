@@ -195,7 +195,7 @@ func (s *Season) demand(m *making) Demand {
 	job := m.resin.job(m.ask)
 	return Demand{
 		Uses: job.Uses, Main: job.Main, Through: m.ask.volume, Feed: m.ask.feed, Raw: m.raw.PPM(m.ask.scale).Number, Limit: m.ask.limit, Scale: m.ask.scale,
-		LoadSpread: m.ask.loadOff, Part: float64(m.ask.volume / m.resin.fill(s.stands, m.ask)), NextPart: float64(m.ask.volume / m.resin.fill(s.next, m.ask)), Flow: m.ask.main,
+		LoadSpread: m.ask.loadOff, Part: float64(m.ask.volume / m.resin.fillOf(s.stands, m.ask)), NextPart: float64(m.ask.volume / m.resin.fillOf(s.next, m.ask)), Flow: m.ask.main,
 	}
 }
 

@@ -69,24 +69,31 @@ func (r *resin) outletAfter(s stand, v quantity.Volume, f quantity.Flow) float64
 }
 
 // fill is what a whole fill like the one of the stand gives of this feed at a flow until
-// the limit: what it has taken, and what one in the middle of what is believed takes yet.
+// the limit: what it has taken, and what half of the fills that may be in the tank have left,
+// or more, which is what every screen tells as left.
 // With a second tank it is what the first gives until it is taken out, tank after tank, of
 // such a capacity. It is all that the resin takes where the feed itself keeps the limit, and
 // nothing where a fresh bed does not.
-func (r *resin) fill(s stand, a asked) quantity.Volume {
+func (r *resin) fill(s stand, a asked, left quantity.Volume) quantity.Volume {
 	if r.behind {
 		return quantity.Volume(s.middle.Factor) * r.statedFill(a)
 	}
-	units, factor := s.middle.Efficiency*r.units(a.main), s.middle.Factor
-	all := factor
-	switch {
+	took := r.load.Supply(r.whole * quantity.Capacity(s.used()))
+	switch units := s.middle.Efficiency * r.units(a.main); {
 	case a.needless():
+		return r.load.Supply(r.whole * quantity.Capacity(s.middle.Factor))
 	case (bed.Column{}).Until(units, a.fraction()) <= 0:
-		all = 0
-	default:
-		all = s.used() + factor*s.middle.Column.Until(units, a.fraction())
+		return 0
 	}
-	return r.load.Supply(r.whole * quantity.Capacity(all))
+	return took + left
+}
+
+// fillOf is [resin.fill] where nobody has worked out what is left.
+func (r *resin) fillOf(s stand, a asked) quantity.Volume {
+	if r.behind || a.needless() {
+		return r.fill(s, a, 0)
+	}
+	return r.fill(s, a, gallons(r.job(a).Left(s.states)[1]))
 }
 
 // statedFill is [resin.fill] of fresh resin that is as stated.

@@ -150,7 +150,7 @@ func explainFill(row string, w Way, washes Yearly) planner.Reason {
 		film.Text += "; beds taken round: Davis, Water and Wastewater Engineering, 2010, fig. 8-4"
 		return reason("what the first tank gives until the outlet of the second passes the limit, when it has become the same from swap to swap, over the load of the feed", film, inputs...)
 	}
-	return reason("what the fill in the tank has taken, and what one in the middle of what is believed of it takes until the outlet passes the limit at this flow, over the load of the feed: as stated where no reading taught otherwise", film, append(inputs, from("as stated", f.Plan.Bed.StatedFill))...)
+	return reason("what the fill in the tank of this way gave, as so much of this feed, and what is left of it until the outlet passes the limit at this flow. Of new resin the fills before it and their readings teach a part, so that it is not what the fill in the tank gives", film, append(inputs, from("fresh resin that is as stated would give", f.Plan.Bed.StatedFill))...)
 }
 
 // feed is in words what the bed is fed with.

@@ -37,8 +37,7 @@ func (j Job) Outlook(states []State) Outlook {
 	chance := 0.0
 	for i, s := range states {
 		n := s.Efficiency * j.Main.Units
-		left := s.Column.Until(n, j.Limit) * s.Factor
-		load := math.Exp(j.LoadSpread * s.luck)
+		left, load := j.left(s)
 		remaining[i] = weighted{left / (load * j.Main.Capacities), s.Weight}
 		last, held := j.run(s, left, load)
 		if held {
@@ -51,6 +50,22 @@ func (j Job) Outlook(states []State) Outlook {
 		Remaining: quantiles(remaining), ChanceLasts: math.Min(chance, 1),
 		Now: quantiles(now), AtEnd: quantiles(end),
 	}
+}
+
+// Left is the Remaining of [Job.Outlook] alone.
+func (j Job) Left(states []State) Quantiles {
+	remaining := make([]weighted, len(states))
+	for i, s := range states {
+		left, load := j.left(s)
+		remaining[i] = weighted{left / (load * j.Main.Capacities), s.Weight}
+	}
+	return quantiles(remaining)
+}
+
+// left is what one bed can still be fed at the main flow until the limit, in stated
+// capacities, and by how much its load is off.
+func (j Job) left(s State) (left, load float64) {
+	return s.Column.Until(s.Efficiency*j.Main.Units, j.Limit) * s.Factor, math.Exp(j.LoadSpread * s.luck)
 }
 
 // run does the job with one bed: what the outlet gives at the end, and whether
