@@ -13,11 +13,7 @@ import (
 func Reasons(th theme.Theme, sys quantity.System, all []planner.Reason, width int) []string {
 	var lines []string
 	for _, r := range all {
-		value := r.Result
-		if r.Value.Kind != nil {
-			value = r.Value.Show(sys)
-		}
-		lines = append(lines, th.Strong.On(r.Number)+"  "+th.Accent.On(value))
+		lines = append(lines, th.Strong.On(r.Number)+"  "+th.Accent.On(report.Result(r, sys)))
 		lines = append(lines, Hanging(th, "  how      ", r.Formula, width)...)
 		for i, in := range r.Inputs {
 			lines = append(lines, Hanging(th, inputHead(i), inputWords(in, sys), width)...)

@@ -138,11 +138,23 @@ func TestChance(t *testing.T) {
 		chance quantity.Fraction
 		words  string
 	}{
-		{1, "almost certain"}, {0.992, "very likely"}, {0.97, "very likely"}, {0.9, "about 9 in 10"}, {0.93, "a little over 9 in 10"}, {0.905, "a little over 9 in 10"}, {0.899, "just under 9 in 10"}, {0.85, "just under 9 in 10"}, {0.84, "about 8 in 10"}, {0.71, "about 7 in 10"}, {0.5, "about 5 in 10"},
+		{1, "almost certain"}, {0.992, "almost certain"}, {0.99, "very likely"}, {0.97, "very likely"}, {0.9, "about 9 in 10"}, {0.93, "a little over 9 in 10"}, {0.905, "a little over 9 in 10"}, {0.899, "just under 9 in 10"}, {0.85, "just under 9 in 10"}, {0.84, "about 8 in 10"}, {0.71, "about 7 in 10"}, {0.5, "about 5 in 10"},
 		{0.03, "very unlikely"}, {0.006, "almost none"}, {0, "almost none"}, {quantity.Fraction(math.NaN()), "not known"},
 	} {
 		assert.Equal(t, c.words, report.Chance(c.chance))
 	}
+}
+
+// A reason tells its chance as the headline does, and what is no chance as it is.
+func TestAReasonedChanceIsTold(t *testing.T) {
+	result := func(v quantity.Value) string {
+		return report.Result(planner.Reason{Result: "by words", Value: v}, quantity.US)
+	}
+	assert.Equal(t, "over 99 %", result(quantity.ValueOf(quantity.Fraction(1))))
+	assert.Equal(t, "under 1 %", result(quantity.ValueOf(quantity.Fraction(0))))
+	assert.Equal(t, "93 %", result(quantity.ValueOf(quantity.Fraction(0.93))))
+	assert.Equal(t, "2 gal", result(quantity.ValueOf(2*quantity.Gallon)))
+	assert.Equal(t, "by words", result(quantity.Value{}))
 }
 
 func TestTime(t *testing.T) {
@@ -192,7 +204,7 @@ func TestVerdictsAndWords(t *testing.T) {
 	doubted := planner.Plan{Verdict: planner.Tight, Bed: planner.BedOutlook{ChanceLasts: 0.995}, Assumptions: []planner.Assumption{before}}
 	assert.Equal(t, "In doubt: the last reading fits no bed", report.Judged(&doubted))
 	assert.Equal(t, "over 99 % only without that reading", report.Lasting(&doubted), "no chance is put forward as if it held")
-	assert.Equal(t, "very likely (over 99 %)", report.Lasting(&planner.Plan{Verdict: planner.Lasts, Bed: planner.BedOutlook{ChanceLasts: 0.993}}))
+	assert.Equal(t, "almost certain (over 99 %)", report.Lasting(&planner.Plan{Verdict: planner.Lasts, Bed: planner.BedOutlook{ChanceLasts: 0.993}}))
 	assert.Equal(t, "The bed will not last", report.Judged(&planner.Plan{Verdict: planner.WillNotLast}))
 	likely := planner.Plan{Verdict: planner.WillNotLast, Bed: planner.BedOutlook{ChanceLasts: 0.47}}
 	assert.Equal(t, "The bed will likely not last", report.Judged(&likely), "47 % is no flat no")

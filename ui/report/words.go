@@ -48,13 +48,14 @@ func Judged(p *planner.Plan) string {
 }
 
 // Chance says a probability so that a tired person can weigh it. Around 9 in 10,
-// where the verdict turns, no words stand on both sides of it.
+// where the verdict turns, no words stand on both sides of it; and what [Odds] writes alike
+// has one word.
 func Chance(f quantity.Fraction) string {
 	percent := 100 * float64(f)
 	switch {
 	case math.IsNaN(percent):
 		return "not known"
-	case percent >= 99.5:
+	case percent > 99:
 		return "almost certain"
 	case percent < 1:
 		return "almost none"
@@ -233,6 +234,17 @@ func Odds(chance quantity.Fraction) string {
 		return "under 1 %"
 	}
 	return Percent(chance)
+}
+
+// Result writes what a reason explains. Of what is reasoned every part of one is a chance.
+func Result(r planner.Reason, sys quantity.System) string {
+	switch chance := quantity.Fraction(r.Value.SI); {
+	case r.Value.Kind == nil:
+		return r.Result
+	case r.Value.Kind == chance.Kind():
+		return Odds(chance)
+	}
+	return r.Value.Show(sys)
 }
 
 // Times writes a ratio of what may be more than a whole, in per cent.

@@ -15,11 +15,7 @@ import (
 func Reasons(th theme.Theme, sys quantity.System, all []planner.Reason) []Number {
 	numbers := make([]Number, len(all))
 	for i, r := range all {
-		value := r.Result
-		if r.Value.Kind != nil {
-			value = r.Value.Show(sys)
-		}
-		numbers[i] = Number{Name: r.Number, Value: value, Lines: func(width int) []string {
+		numbers[i] = Number{Name: r.Number, Value: report.Result(r, sys), Lines: func(width int) []string {
 			return reader.Reasons(th, sys, []planner.Reason{r}, width)
 		}}
 	}
