@@ -49,7 +49,7 @@ type RunningOn struct {
 	Price    quantity.Opt[quantity.Money] // of the fill, where it is stated
 	Known    bool                         // it is, and the fill gave water: the money below holds
 	Currency string
-	PerWash  float64 // so far; 0 before the first wash
+	PerWash  float64 // of the next wash with its flush, as the plan prices it; 0 where that is not known
 	// PerGallon is the price over the gallons so far, AtEnd over those that the
 	// fill will have given in the middle of what is believed.
 	PerGallon, AtEnd float64
@@ -83,7 +83,7 @@ func LookAhead(rig model.Rig, places model.Places, wash model.Wash, plan Plan, p
 		a.Overdue, a.OrderBy = true, quantity.Some(today.Date())
 	}
 	a.Running = runningOn(plan)
-	a.Running.cost(fill, plan.Bed.Remaining.P50)
+	a.Running.cost(fill, plan)
 	a.Faster = faster(r, plan.Cap)
 	a.Advice = r.job(ask).Advise(m.before.states, ask.feed, learning.Trial{Flow: a.Faster, Units: r.units(a.Faster)})
 	a.Refill = refillFigures(r, ask, m.bed)
@@ -134,7 +134,7 @@ func runningOn(plan Plan) RunningOn {
 }
 
 // cost sets the price of the fill against what it gave.
-func (run *RunningOn) cost(fill *FillPast, left quantity.Volume) {
+func (run *RunningOn) cost(fill *FillPast, plan Plan) {
 	money, known := fill.Price.Get()
 	run.Price = fill.Price
 	if !known || fill.Gallons <= 0 {
@@ -142,9 +142,10 @@ func (run *RunningOn) cost(fill *FillPast, left quantity.Volume) {
 	}
 	run.Known, run.Currency = true, money.Currency
 	run.PerGallon = money.Amount() / fill.Gallons.Gallons()
-	if fill.Washes > 0 {
-		run.PerWash = money.Amount() / float64(fill.Washes)
+	if plan.Bed.Fill > 0 {
+		run.PerWash = money.Amount() * float64(run.Job/plan.Bed.Fill)
 	}
+	left := plan.Bed.Remaining.P50
 	if all := fill.Gallons + left; !math.IsInf(float64(all), 0) {
 		run.AtEnd = money.Amount() / all.Gallons()
 		run.Left = money.Amount() * float64(left/all)

@@ -86,6 +86,8 @@ func TestTheSeasonAhead(t *testing.T) {
 	assert.True(t, a.Running.Known)
 	assert.InDelta(t, 189.5, a.Running.PerGallon*a.Given.Gallons(), 1e-9, "the price of the second fill")
 	assert.Less(t, a.Running.AtEnd, a.Running.PerGallon)
+	plan := mustMake(t, rig, places, wash) // which is the one that it looks ahead from
+	assert.InEpsilon(t, 189.5*float64(plan.Through()/plan.Bed.Fill), a.Running.PerWash, 1e-9, "a wash has the price of the plan, however few were logged")
 	require.NotEmpty(t, a.Advice.Options)
 	assert.InDelta(t, 5, a.Faster.GPM(), 0.3)
 	assert.Positive(t, a.Used)

@@ -44,7 +44,7 @@ func TestFirstFrameHasTheWholeAnswer(t *testing.T) {
 	seen := play(t, seasonOptions(t), "").Seen()
 	for _, words := range []string{
 		"half-foot tank, 0.5 ft3, filled 2026-06-27, lot 26-0312", "219 gal given", "Tight", "about 7 in 10", "left", "85 gal", "8 in 10: 40 to 150 gal",
-		"ends", "in 30 days", "order by", "cost", "$0.87", "a wash", "limit", "●", "○ first cup, not used", "next wash", "spent", "Log: 1 of 53", "Teaches most", "4 gpm, to waste",
+		"ends", "in 30 days", "order by", "cost", "$0.87", "by its end; next wash $", "limit", "●", "○ first cup, not used", "next wash", "spent", "Log: 1 of 53", "Teaches most", "4 gpm, to waste",
 		"23 ppm after 219 gal is less than the 32.5 ppm expected before it",
 	} {
 		assert.Contains(t, seen, words)

@@ -8,11 +8,11 @@ import (
 // FillCost is what the DI water of the fill in the tank costs, in the words of every place
 // that tells it. All of it is "" where no price is stated, or the fill gave less than a tenth of what it will.
 type FillCost struct {
-	SoFar   string // a gallon or a litre: the price over what it has given
-	ByEnd   string // the same over what it will have given, in the middle of what is believed
-	PerWash string // so far; "" before its first wash
-	Left    string // what the water that is left is worth, of the price
-	Unit    string // "a gallon" or "a litre"
+	SoFar    string // a gallon or a litre: the price over what it has given
+	ByEnd    string // the same over what it will have given, in the middle of what is believed
+	NextWash string // with its flush, by what the fill gives in all, as the plan prices it
+	Left     string // what the water that is left is worth, of the price
+	Unit     string // "a gallon" or "a litre"
 }
 
 // CostOfFill is what the fill that runs on costs.
@@ -31,10 +31,10 @@ func CostOfFill(run planner.RunningOn, sys quantity.System) FillCost {
 		}
 		return Money(v, run.Currency)
 	}
-	return FillCost{SoFar: money(run.PerGallon * share), ByEnd: money(run.AtEnd * share), PerWash: money(run.PerWash), Left: money(run.Left), Unit: unit}
+	return FillCost{SoFar: money(run.PerGallon * share), ByEnd: money(run.AtEnd * share), NextWash: money(run.PerWash), Left: money(run.Left), Unit: unit}
 }
 
-// Words tell it, the end only where it is not reached.
+// Words tell it, the end and the next wash only where the fill has not reached its end.
 func (c FillCost) Words(spent bool) string {
 	if c.SoFar == "" {
 		return ""
@@ -45,11 +45,14 @@ func (c FillCost) Words(spent bool) string {
 // Beside is what stands behind the figure so far.
 func (c FillCost) Beside(spent bool) string {
 	words := c.Unit + " so far"
-	if c.PerWash != "" {
-		words += ", " + c.PerWash + " a wash"
+	if spent {
+		return words
 	}
-	if c.ByEnd != "" && !spent {
-		words += "; " + c.ByEnd + " " + c.Unit + " by its end"
+	if c.ByEnd != "" {
+		words += ", " + c.ByEnd + " by its end"
+	}
+	if c.NextWash != "" {
+		words += "; next wash " + c.NextWash
 	}
 	return words
 }

@@ -61,7 +61,8 @@ func gallons(a, b, c float64) planner.Band[quantity.Volume] {
 func bed() planner.BedOutlook {
 	b := planner.BedOutlook{
 		Resin: 0.5 * quantity.CubicFoot, Capacity: 5000 * quantity.Grain, Used: 3100 * quantity.Grain, ContactTime: 160, Units: 27.1,
-		SoFar: 200 * quantity.Gallon, Remaining: gallons(40, 85, 150), ChanceLasts: 0.71,
+		SoFar: 200 * quantity.Gallon, Fill: 285 * quantity.Gallon, StatedFill: 285 * quantity.Gallon,
+		Remaining: gallons(40, 85, 150), ChanceLasts: 0.71,
 		OutletNow: planner.Band[float64]{P10: 0.2, P50: 1, P90: 2}, OutletAtEnd: planner.Band[float64]{P10: 2, P50: 6, P90: 31},
 		Before: planner.Layers{Spent: 0.4, Working: 0.25, Fresh: 0.35}, After: planner.Layers{Spent: 0.62, Working: 0.25, Fresh: 0.13},
 		DropAcross: 2 * quantity.PSI,
