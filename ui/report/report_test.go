@@ -157,6 +157,20 @@ func TestAReasonedChanceIsTold(t *testing.T) {
 	assert.Equal(t, "by words", result(quantity.Value{}))
 }
 
+// A hose does not run while the coach is washed by hand.
+func TestWaterRunsWithoutTheHandwork(t *testing.T) {
+	use := func(gallons, minutes float64) planner.Use {
+		return planner.Use{Volume: quantity.Volume(gallons) * quantity.Gallon, Duration: quantity.Duration(minutes) * quantity.Minute}
+	}
+	p := planner.Plan{Untreated: use(30, 105), Soft: use(20, 15), Stages: []planner.StagePlan{
+		{Water: model.Raw, Use: use(30, 10)}, {Water: model.Raw, Use: use(0, 95)}, {Water: model.Softened, Use: use(20, 15)},
+	}}
+	assert.Equal(t, []report.Row{
+		{Label: "softened water", Value: "20 gal", Note: "15 min"},
+		{Label: "raw water", Value: "30 gal", Note: "10 min, and 95 min by hand"},
+	}, report.Water(p, quantity.US))
+}
+
 func TestTime(t *testing.T) {
 	for _, c := range []struct {
 		seconds float64

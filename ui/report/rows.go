@@ -6,6 +6,7 @@ import (
 	"sort"
 	"strings"
 
+	"washeve/model"
 	"washeve/model/quantity"
 	"washeve/planner"
 )
@@ -13,24 +14,38 @@ import (
 // Row is a thing, its value, and what to make of it.
 type Row struct{ Label, Value, Note string }
 
-// Water lists the waters used and how long each runs.
+// Water lists the waters used and how long each runs, and what is done by hand beside it.
 func Water(p planner.Plan, sys quantity.System) []Row {
 	var rows []Row
-	add := func(label string, u planner.Use) {
+	add := func(label string, of model.Water, u planner.Use) {
 		if u.Volume > 0 {
-			rows = append(rows, Row{label, quantity.Show(u.Volume, sys), Time(u.Duration)})
+			rows = append(rows, Row{label, quantity.Show(u.Volume, sys), runs(p, of, u)})
 		}
 	}
-	add("DI water", p.DI)
+	add("DI water", model.DI, p.DI)
 	if b := p.DIBand; len(rows) > 0 && b.P90 > b.P10 {
 		rows[0].Note += fmt.Sprintf(", likely %s to %s", quantity.Show(b.P10, sys), quantity.Show(b.P90, sys))
 	}
 	if p.Through() > p.DI.Volume {
 		rows = append(rows, Row{"DI to flush", quantity.Show(p.Flush.Volume, sys), Time(p.Flush.Duration) + ", before a reading"})
 	}
-	add("softened water", p.Soft)
-	add("raw water", p.Untreated)
+	add("softened water", model.Softened, p.Soft)
+	add("raw water", model.Raw, p.Untreated)
 	return rows
+}
+
+// runs is how long a water runs, and how long is washed by hand in its stages without it.
+func runs(p planner.Plan, of model.Water, u planner.Use) string {
+	var byHand quantity.Duration
+	for _, s := range p.Stages {
+		if s.Water == of && s.Volume == 0 {
+			byHand += s.Duration
+		}
+	}
+	if byHand == 0 {
+		return Time(u.Duration)
+	}
+	return Time(u.Duration-byHand) + ", and " + Time(byHand) + " by hand"
 }
 
 // Drip says what a longer pause before the final rinse would save; "" where it
