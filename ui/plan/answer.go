@@ -112,7 +112,7 @@ func (m *Model) verdictLines(at layout.Rect) []string {
 func (m *Model) numberLines(at layout.Rect) []string {
 	p := m.plan
 	rows := []report.Row{
-		{Label: "DI water", Value: quantity.Show(p.DI.Volume, m.sys), Note: report.Time(p.DI.Duration)},
+		m.diRow(at.W - 21),
 		m.leftRow(at.W - 21),
 		m.otherRow(at.W - 21),
 		m.capRow(), m.jugRow(),
@@ -134,6 +134,20 @@ func (m *Model) numberLines(at layout.Rect) []string {
 		lines[i] = m.th.Text.On(label) + ink.On(value) + "  " + m.th.Text.On(note)
 	}
 	return lines
+}
+
+// diRow is the DI water, how long it runs, and what resin the wash takes by its price.
+func (m *Model) diRow(room int) report.Row {
+	p := m.plan
+	row := report.Row{Label: "DI water", Value: quantity.Show(p.DI.Volume, m.sys), Note: report.Time(p.DI.Duration)}
+	if !p.Cost.Known {
+		return row
+	}
+	row.Note += ", " + report.Money(p.Cost.Wash, p.Cost.Currency)
+	if of := row.Note + " of resin"; cells.Width(of) <= room {
+		row.Note = of
+	}
+	return row
 }
 
 // capRow is how fast the bed may be run.

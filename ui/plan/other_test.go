@@ -8,6 +8,7 @@ import (
 
 	"washeve/model"
 	"washeve/model/quantity"
+	"washeve/planner"
 	"washeve/ui/report"
 )
 
@@ -27,6 +28,16 @@ func TestWhatIsNotDI(t *testing.T) {
 		m.plan.Soft.Volume, m.plan.Untreated.Volume = quantity.Volume(c.soft)*quantity.Gallon, quantity.Volume(c.raw)*quantity.Gallon
 		assert.Equal(t, c.want, m.otherRow(c.room))
 	}
+}
+
+// The price of the wash stands behind its DI water, where a fill has a price.
+func TestTheWashHasItsPriceBesideItsWater(t *testing.T) {
+	m := Model{}
+	m.plan.DI = planner.Use{Volume: 39 * quantity.Gallon, Duration: 28 * quantity.Minute}
+	assert.Equal(t, report.Row{Label: "DI water", Value: "39 gal", Note: "28 min"}, m.diRow(22))
+	m.plan.Cost = planner.Cost{Known: true, Currency: "$", Wash: 21.42}
+	assert.Equal(t, "28 min, $21.42", m.diRow(22).Note)
+	assert.Equal(t, "28 min, $21.42 of resin", m.diRow(23).Note)
 }
 
 // So it stands on the smallest screen, whole.
