@@ -27,8 +27,12 @@ func (r *resolution) strikeParts() {
 	}
 }
 
-// goWith is what becomes of a part of a struck wash.
+// goWith is what becomes of a part of a struck wash. One that is struck on its own stays so,
+// whatever becomes of the wash.
 func (r *Row) goWith(wash *Row) {
+	if r.Standing == Struck {
+		return
+	}
 	r.With = wash.Entry.ID
 	if s, reads := r.Now.Body.(*Sample); reads {
 		kept := *s
@@ -36,9 +40,7 @@ func (r *Row) goWith(wash *Row) {
 		r.Now.Body = &kept
 		return
 	}
-	if r.Standing != Struck {
-		r.Standing, r.Now = Struck, r.Entry
-	}
+	r.Standing, r.Now = Struck, r.Entry
 	r.By = append(r.By, wash.By...)
 }
 
@@ -59,6 +61,17 @@ func PartsOf(rows []Row, wash string) Parts {
 		}
 	}
 	return p
+}
+
+// ReadingsOf are the identifiers of the readings that were taken in a wash and count.
+func ReadingsOf(rows []Row, wash string) []string {
+	var ids []string
+	for i := range rows {
+		if row := &rows[i]; row.Entry.Kind() == ReadingKind && partOf(row.Now.Body) == wash && row.stands() {
+			ids = append(ids, row.Entry.ID)
+		}
+	}
+	return ids
 }
 
 // stands tells that a part counts, or does so but for its wash being struck.

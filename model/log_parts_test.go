@@ -52,3 +52,23 @@ func TestAStageStruckAlone(t *testing.T) {
 	log = NewLog(append(log, strikeOf(t, "y", "w", "2026-06-14T09:00:00-06:00"), strikeOf(t, "z", "y", "2026-06-15T09:00:00-06:00")))
 	assert.Len(t, log.Effective(), 3)
 }
+
+// What was struck alone is not said to be so with its wash, which brings it back when it counts
+// again.
+func TestWhatWasStruckAloneIsNotStruckWithItsWash(t *testing.T) {
+	log := NewLog(append(washInParts(t),
+		strikeOf(t, "x", "s2", "2026-06-13T09:00:00-06:00"), strikeOf(t, "y", "r", "2026-06-13T09:01:00-06:00"), strikeOf(t, "z", "w", "2026-06-14T09:00:00-06:00")))
+	for _, row := range log.Rows() {
+		switch row.Entry.ID {
+		case "s1":
+			assert.Equal(t, "w", row.With)
+		case "s2":
+			assert.Equal(t, []string{"x"}, row.By)
+			assert.Empty(t, row.With)
+		case "r":
+			assert.Equal(t, []string{"y"}, row.By)
+			assert.Empty(t, row.With)
+		}
+	}
+	assert.Equal(t, Parts{Stages: 1}, PartsOf(log.Rows(), "w"), "those that go or stay with the wash")
+}

@@ -22,7 +22,7 @@ type Row struct {
 	Now      Entry // as it counts
 	Standing Standing
 	By       []string // identifiers of the corrections that did it, in order
-	With     string   // of a part of a wash that is struck: that wash's identifier
+	With     string   // of a part of a wash that is struck, unless the part is itself: that wash's identifier
 }
 
 // EntryFault is something wrong between entries.

@@ -103,7 +103,7 @@ func (w *writing) readings() {
 			continue
 		}
 		if gone[n] {
-			w.strike(id, "taken back")
+			w.strike(id, "taken back at the wash")
 			continue
 		}
 		part := *w.u

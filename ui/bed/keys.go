@@ -37,7 +37,7 @@ const (
 func (m Model) Keys() []keys.Binding {
 	switch {
 	case m.ask != nil:
-		return form.AnswerKeys()
+		return m.ask.Keys()
 	case m.kinds != nil:
 		return form.PickKeys("no entry")
 	case m.form != nil:

@@ -145,7 +145,7 @@ func (l list) found(among []int) list {
 
 // says is what an entry says; of one that corrects another or strikes it out, which one that is.
 func (m Model) says(r *model.Row) string {
-	return report.EntrySays(r, m.sys, m.list.named) + report.WithStages(m.list.stages[r.Entry.ID])
+	return report.EntrySays(r, m.sys, m.list.namedIn(r)) + report.WithStages(m.list.stages[r.Entry.ID])
 }
 
 // named names an entry by its kind and its day, as the list shows it; one that is not there by
@@ -156,6 +156,19 @@ func (l list) named(id string) string {
 		return id
 	}
 	return "the " + string(row.Entry.Kind()) + " of " + row.Now.At.Date().String()
+}
+
+// namedIn is how an entry names the one that it is about: a reading that it strikes out by
+// what it read as well, since a day has several of them.
+func (l list) namedIn(r *model.Row) func(id string) string {
+	return func(id string) string {
+		of, _ := l.rowOf(id)
+		sample, reads := of.Entry.Body.(*model.Sample)
+		if c, corrects := r.Entry.Body.(*model.Correction); corrects && c.Strike == model.Yes && reads && sample.Reading.Given() {
+			return "the reading " + sample.Reading.Or(quantity.Reading{}).String() + " of " + of.Now.At.Date().String()
+		}
+		return l.named(id)
+	}
 }
 
 // rowOf is the entry of an identifier.
@@ -171,5 +184,5 @@ func (l list) rowOf(id string) (model.Row, bool) {
 // textOf is an entry in one line: its day, its kind, what it says.
 func (l list) textOf(r *model.Row, sys quantity.System) string {
 	own := r.Now.At.Time().Location()
-	return report.EntryDay(r, own) + " " + string(r.Entry.Kind()) + " " + report.EntrySays(r, sys, l.named)
+	return report.EntryDay(r, own) + " " + string(r.Entry.Kind()) + " " + report.EntrySays(r, sys, l.namedIn(r))
 }

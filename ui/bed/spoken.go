@@ -6,6 +6,7 @@ import (
 
 	"washeve/ui/cells"
 	"washeve/ui/entry"
+	"washeve/ui/form"
 	"washeve/ui/report"
 	"washeve/ui/screen"
 	"washeve/ui/talk"
@@ -17,6 +18,9 @@ func (m Model) Spoken() talk.Page {
 	switch {
 	case m.ask != nil:
 		p.Prompt = m.ask.Spoken()
+		if m.ask.All != nil {
+			p.Words = []talk.Word{{Say: "all", Does: form.All, Help: m.ask.Of}}
+		}
 	case m.kinds != nil:
 		p.Asks = &talk.Question{Ask: m.kinds.Title, List: m.kinds}
 	case m.form != nil:

@@ -1,6 +1,8 @@
 package bed
 
 import (
+	"strings"
+
 	"washeve/model"
 	"washeve/ui/form"
 	"washeve/ui/report"
@@ -21,9 +23,27 @@ func (m Model) strike() Model {
 	parts := model.PartsOf(m.list.rows, row.Entry.ID)
 	goes, stays := report.StagesGo(parts), report.ReadingsStay(parts)
 	m.ask = &form.Question[Model]{Text: "Strike out " + what + goes + "? It stays to be seen" + stays + ". " + m.th.YesOrNo(), Yes: func(m Model) Model {
-		return m.write("Struck out"+goes+stays+"; "+m.th.Key("x", "strike")+" again lets it count.", m.later(row.Entry.ID, &model.Correction{Of: row.Entry.ID, Strike: model.Yes}))
+		return m.write("Struck out"+goes+stays+"; "+m.th.Key("x", "strike")+" again lets it count.", m.strikes(row.Entry.ID))
 	}}
+	if too := report.ReadingsToo(parts); too != "" {
+		m.ask.Text = "Strike out " + what + goes + "? It stays to be seen. " + m.th.Key("y", "yes") + ": " + strings.TrimPrefix(stays, "; ") + ", " + m.th.Key("a", "all") + ": " + too + ", or " + m.th.Key("n", "no")
+		m.ask.Of, m.ask.All = too, func(m Model) Model { return m.strikeAll(row.Entry.ID, "Struck out"+goes+", "+too+".") }
+	}
 	return m
+}
+
+// strikes is what strikes an entry out.
+func (m Model) strikes(id string) model.Entry {
+	return m.later(id, &model.Correction{Of: id, Strike: model.Yes})
+}
+
+// strikeAll strikes a wash out with the readings that were taken in it, as one deed.
+func (m Model) strikeAll(wash, words string) Model {
+	all := []model.Entry{m.strikes(wash)}
+	for _, id := range model.ReadingsOf(m.list.rows, wash) {
+		all = append(all, m.strikes(id))
+	}
+	return m.write(words, all...)
 }
 
 // restore strikes out what strikes an entry.
@@ -39,5 +59,9 @@ func (m Model) restore(row model.Row) Model {
 	if len(entries) == 0 {
 		return m.warn("What strikes it out is not in this log.")
 	}
-	return m.write("It counts again.", entries...)
+	m = m.write("It counts again.", entries...)
+	if again, _ := m.rowOf(row.Entry.ID); again.Standing == model.Struck && again.With != "" {
+		return m.say("It is not struck out by itself any more, and counts again with " + m.list.named(again.With) + ".")
+	}
+	return m
 }

@@ -177,8 +177,11 @@ func (m Model) page() int {
 func (m Model) answer(does keys.Action) Model {
 	q := m.ask
 	m.ask = nil
-	if does == form.Yes {
+	switch does {
+	case form.Yes:
 		return q.Yes(m)
+	case form.All:
+		return q.All(m)
 	}
 	return m.say(q.Declined())
 }

@@ -2,6 +2,7 @@ package form
 
 import (
 	"cmp"
+	"slices"
 	"strings"
 
 	tea "github.com/charmbracelet/bubbletea"
@@ -15,6 +16,10 @@ type Question[M any] struct {
 	Why  string // it is asked, shown apart where there is room for it; "" where the text says so
 	Yes  func(M) M
 	No   string // what is said of a no, where more is to be said than that all is as it was
+
+	// All answers that it is to be done with all that belongs to it; nil where there is no such answer.
+	All func(M) M
+	Of  string // what All takes along: "its 3 readings too"
 
 	Sends tea.Msg // to the root with a yes; nil for nothing
 }
@@ -35,6 +40,7 @@ func (q *Question[M]) Answered(m M, does keys.Action, told func(M, string) M) (M
 // What the keys of a question say.
 const (
 	Yes keys.Action = "yes"
+	All keys.Action = "all of it"
 	No  keys.Action = "no"
 )
 
@@ -44,6 +50,15 @@ func AnswerKeys() []keys.Binding {
 		keys.New("Answer", Yes, "y", "yes", "y", "Y").Explained("do what is asked"),
 		keys.New("Answer", No, "n", "no", "n", "N", "esc").Explained("leave all as it is"),
 	}
+}
+
+// Keys are the keys of this question.
+func (q *Question[M]) Keys() []keys.Binding {
+	answers := AnswerKeys()
+	if q.All == nil {
+		return answers
+	}
+	return slices.Insert(answers, 1, keys.New("Answer", All, "a", "all: "+q.Of, "a", "A").Explained("do what is asked, with all that belongs to it"))
 }
 
 // Declined is what is said of a no.

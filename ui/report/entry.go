@@ -22,6 +22,8 @@ func EntryName(r *model.Row, reader *time.Location) string {
 func EntrySays(r *model.Row, sys quantity.System, named func(id string) string) string {
 	var b strings.Builder
 	switch {
+	case r.Standing == model.Struck && r.Entry.Kind() == model.CorrectionKind:
+		b.WriteString("struck out (does nothing): ")
 	case r.Standing == model.Struck && r.With != "":
 		b.WriteString("struck out with its wash: ")
 	case r.Standing == model.Struck:
@@ -31,7 +33,9 @@ func EntrySays(r *model.Row, sys quantity.System, named func(id string) string) 
 	case r.Standing == model.Corrected:
 		b.WriteString("corrected: ")
 	}
+	note := "; "
 	if c, corrects := r.Now.Body.(*model.Correction); corrects {
+		note = "; why: "
 		sayCorrection(&b, c, named(c.Of))
 	} else {
 		sayEntry(&b, r.Now.Body, sys)
@@ -40,7 +44,7 @@ func EntrySays(r *model.Row, sys quantity.System, named func(id string) string) 
 		b.WriteString("; its wash is struck out, it was read all the same")
 	}
 	if r.Now.Note != "" {
-		b.WriteString("; " + r.Now.Note)
+		b.WriteString(note + r.Now.Note)
 	}
 	return b.String()
 }

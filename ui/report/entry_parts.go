@@ -30,6 +30,18 @@ func ReadingsStay(p model.Parts) string {
 	return fmt.Sprintf("; its %d readings stay", p.Readings)
 }
 
+// ReadingsToo says that the readings of a wash go with it: "its 3 readings too"; "" where it
+// has none.
+func ReadingsToo(p model.Parts) string {
+	switch p.Readings {
+	case 0:
+		return ""
+	case 1:
+		return "its reading too"
+	}
+	return fmt.Sprintf("its %d readings too", p.Readings)
+}
+
 // WithStages says how many stages are told in the line of a wash: ", 24 stages"; "" for none.
 func WithStages(n int) string {
 	switch n {
