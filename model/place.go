@@ -70,7 +70,7 @@ func (p *Place) positionFields() []Field {
 	return []Field{
 		field(LatitudeKey, "latitude", "from a map or a phone's compass; it places the sun", "38.6 N", &p.Latitude, ParseLatitude, degrees).onSides("NS"),
 		field(LongitudeKey, "longitude", "from a map or a phone's compass; it places the sun", "109.5 W", &p.Longitude, ParseLongitude, degrees).onSides("EW"),
-		field("zone", "time zone", "its name, or a city or state in it", "America/Denver", &p.Zone, ParseZone, (*time.Location).String),
+		field("zone", "time zone", "its name, a city in it, or Pacific", p.zoneExample(), &p.Zone, ParseZone, (*time.Location).String),
 		measure("elevation", "elevation", "above the sea; zero where it is below", "4000 ft", "0 ft", "19000 ft", &p.Elevation),
 	}
 }

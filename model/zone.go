@@ -18,7 +18,7 @@ const ZoneKey = "zone"
 // theirs, such as Arizona or Pacific time; or by letters such as PDT, where they mean one.
 // Small letters and spaces do too. Errors are of type [*quantity.ParseError].
 func ParseZone(text string) (*time.Location, error) {
-	const example = "America/Denver or Europe/Oslo"
+	const example = "Pacific, Mountain, Central or Eastern, or like America/Denver or Europe/Oslo"
 	zone, several := findZone(text)
 	switch {
 	case zone != nil:
@@ -26,7 +26,26 @@ func ParseZone(text string) (*time.Location, error) {
 	case len(several) > 0:
 		return nil, &quantity.ParseError{What: "time zone", Text: text, Reason: "fits " + strings.Join(several, " and "), Example: several[0]}
 	}
-	return nil, &quantity.ParseError{What: "time zone", Text: text, Reason: "is no zone of the time zone data, and no city of it", Example: example}
+	return nil, &quantity.ParseError{What: "time zone", Text: text, Reason: "is no time zone, and none is named after it", Example: example}
+}
+
+// zoneExample is a zone for example at a place: in the United States that which most places
+// of the longitude keep, and elsewhere, or where the place is not stated, any.
+func (p *Place) zoneExample() string {
+	north, northGiven := p.Latitude.Get()
+	east, eastGiven := p.Longitude.Get()
+	if !northGiven || !eastGiven || north < 24*quantity.Degree || north > 50*quantity.Degree || east < -125*quantity.Degree || east > -67*quantity.Degree {
+		return "America/Denver"
+	}
+	for _, zone := range []struct {
+		name string
+		west quantity.Angle // of its eastern border, in the main
+	}{{"Pacific", 114}, {"Mountain", 102}, {"Central", 87}} {
+		if east < -zone.west*quantity.Degree {
+			return zone.name
+		}
+	}
+	return "Eastern"
 }
 
 // foundZone is what was found of a text.

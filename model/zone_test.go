@@ -121,3 +121,36 @@ func FuzzParseZone(f *testing.F) {
 		require.Equal(t, zone.String(), again.String())
 	})
 }
+
+// A city that no zone is named after is refused with words that work, and a place that is
+// stated has the word of its own longitude for example.
+func TestAZoneThatIsRefusedTellsWhatWorks(t *testing.T) {
+	_, err := ParseZone("Spokane")
+	require.Error(t, err)
+	for _, word := range []string{"Pacific", "Mountain", "Central", "Eastern", "America/Denver", "Europe/Oslo"} {
+		assert.Contains(t, err.Error(), word)
+		_, err := ParseZone(word)
+		assert.NoError(t, err, word)
+	}
+	// Near Spokane, Denver, Chicago, New York and Oslo, and nowhere.
+	for position, want := range map[string]string{
+		"47.66 N, 117.43 W": "Pacific", "39.74 N, 104.98 W": "Mountain", "41.85 N, 87.65 W": "Central", "40.71 N, 74.01 W": "Eastern",
+		"59.92 N, 10.75 E": "America/Denver", "": "America/Denver",
+	} {
+		var p Place
+		north, east, _ := SplitPosition(position)
+		for _, f := range p.Fields() {
+			switch f.Key {
+			case LatitudeKey:
+				require.NoError(t, f.Set(north))
+			case LongitudeKey:
+				require.NoError(t, f.Set(east))
+			}
+		}
+		for _, f := range p.Fields() {
+			if f.Key == ZoneKey {
+				assert.Equal(t, want, f.Example, position)
+			}
+		}
+	}
+}

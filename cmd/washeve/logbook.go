@@ -51,6 +51,7 @@ func (p *program) printJSON(v any) error {
 // logStrike takes an entry out of the count, by a later entry that says so.
 func (p *program) logStrike() *cobra.Command {
 	var note string
+	var readings bool
 	c := &cobra.Command{
 		Use: "strike ID", Short: "Strike an entry: it stays to be seen and no longer counts",
 		Args: oneArgument(theEntry),
@@ -63,32 +64,62 @@ func (p *program) logStrike() *cobra.Command {
 			if err != nil {
 				return err
 			}
-			at := log.After(struck.ID, model.MomentOf(p.now()))
-			strike := model.Entry{At: at, Note: note, Body: &model.Correction{Of: struck.ID, Strike: model.Yes}}
-			if strike.ID, err = model.NewID(at, rand.Reader); err != nil {
+			ids := []string{struck.ID}
+			if readings {
+				ids = append(ids, model.ReadingsOf(log.Rows(), struck.ID)...)
+			}
+			strikes, err := p.strikesOf(log, ids, note)
+			if err != nil {
 				return err
 			}
-			faults, err := p.journal().Append(strike)
+			faults, err := p.journal().Append(strikes...)
 			p.tell(faults)
 			if err != nil {
 				return err
 			}
-			if err := p.wrote(strike); err != nil {
+			if err := p.wrote(strikes[0]); err != nil {
 				return err
 			}
-			p.tellParts(log, struck)
+			p.tellParts(log, struck, readings)
 			return nil
 		},
 	}
 	c.Flags().StringVar(&note, "note", "", "why")
+	c.Flags().BoolVar(&readings, "with-readings", false, "of a wash: the readings that were taken in it, too")
 	return c
 }
 
-// tellParts tells what becomes of the parts of a wash that was struck out.
-func (p *program) tellParts(log model.Log, struck model.Entry) {
-	parts := model.PartsOf(log.Rows(), struck.ID)
-	if words := report.StagesGo(parts) + report.ReadingsStay(parts); words != "" && !p.json {
-		fmt.Fprintf(p.out, "The wash is struck out%s.\n", words)
+// strikesOf are the entries that strike those of some identifiers out.
+func (p *program) strikesOf(log model.Log, ids []string, note string) ([]model.Entry, error) {
+	strikes := make([]model.Entry, len(ids))
+	for i, of := range ids {
+		at := log.After(of, model.MomentOf(p.now()))
+		id, err := model.NewID(at, rand.Reader)
+		if err != nil {
+			return nil, err
+		}
+		strikes[i] = model.Entry{ID: id, At: at, Note: note, Body: &model.Correction{Of: of, Strike: model.Yes}}
+	}
+	return strikes, nil
+}
+
+// tellParts tells what becomes of the parts of a wash that was struck out, and by which
+// commands its readings go as well.
+func (p *program) tellParts(log model.Log, struck model.Entry, readings bool) {
+	rows := log.Rows()
+	parts := model.PartsOf(rows, struck.ID)
+	words := report.StagesGo(parts) + report.ReadingsStay(parts)
+	if readings && parts.Readings > 0 {
+		words = report.StagesGo(parts) + ", " + report.ReadingsToo(parts)
+	}
+	if words == "" || p.json {
+		return
+	}
+	fmt.Fprintf(p.out, "The wash is struck out%s.\n", words)
+	if !readings {
+		for _, id := range model.ReadingsOf(rows, struck.ID) {
+			fmt.Fprintf(p.out, "To strike its reading out as well: washeve log strike %s\n", id)
+		}
 	}
 }
 

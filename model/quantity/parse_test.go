@@ -95,6 +95,7 @@ func TestReadingsAndScales(t *testing.T) {
 		"-1 ppm":         "is below zero",
 		"-0 ppm":         "is below zero",
 		"240 gal":        `has the unit "gal", which is neither ppm nor uS/cm`,
+		"8 grains":       "is a hardness: state it on the line hardness",
 		"240 ppm brix":   "is no scale of a TDS pen",
 		"240 ppm x9":     "is no plain factor between x0.3 and x1",
 		"1e308 mS/cm":    "is too large to be real",

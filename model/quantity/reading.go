@@ -112,6 +112,9 @@ func ParseReading(text string) (Reading, error) {
 			return Reading{Number: number, Scale: scale}, err
 		}
 	}
+	if _, hard := hardnessKind.unit(unit); hard {
+		return fail("is a hardness: state it on the line hardness")
+	}
 	return fail(fmt.Sprintf("has the unit %q, which is neither ppm nor uS/cm", clip(unit)))
 }
 
