@@ -234,3 +234,26 @@ func TestNewsOfTheLog(t *testing.T) {
 	_, opens := p.Send(hands.Key("c")).(screen.Go)
 	assert.True(t, opens)
 }
+
+// A reading of another time is added where one of now is: its time is stated where it is asked
+// whether the standing water was out, and is now unless it is.
+func TestAReadingOfLastEvening(t *testing.T) {
+	o := seasonOptions(t)
+	p := play(t, o, "r 3 enter")
+	assert.Contains(t, p.Seen(), "Read now; w: another time.")
+	p.Keys("w 'yesterday 19:00'")
+	assert.Contains(t, p.Seen(), "It was read yesterday 19:00")
+	p.Keys("enter")
+	assert.Contains(t, p.Seen(), "Read at 2026-09-12 19:00; w: another time.")
+	p.Keys("y")
+	var found bool
+	for _, e := range o.book().Kept {
+		s, reads := e.Body.(*model.Sample)
+		found = found || reads && s.Reading.Or(quantity.Reading{}).Number == 3 && e.At.String() == "2026-09-12T19:00:00-06:00"
+	}
+	assert.True(t, found, "written as of then")
+
+	p = play(t, seasonOptions(t), "r 3 enter w 'today 23:00' enter")
+	assert.Contains(t, oneLine(p.Seen()), "is still to come", "at eight in the morning")
+	assert.Contains(t, p.Keys("esc").Seen(), "Read now; w: another time.", "esc goes back to the question")
+}

@@ -36,5 +36,4 @@ func TestAReadingOfAnotherDayIsAskedAsOneOfNow(t *testing.T) {
 	state("point", "tap")
 	assert.False(t, sample().Flow.Given())
 	assert.Empty(t, p.M.form.Problem())
-	assert.Contains(t, play(t, seasonOptions(t), "r").Seen(), "A reading of another time is added by n.")
 }

@@ -25,7 +25,7 @@ import (
 // states are the ways the screen can stand, each with the keys that lead there.
 func states() map[string]string {
 	return map[string]string{
-		"at the start": "", "in the log": "down down down", "reading": "r", "number": "r 1 enter", "amount": "r 1 enter o 4", "wash": "w", "typing": "w enter",
+		"at the start": "", "in the log": "down down down", "reading": "r", "number": "r 1 enter", "time": "r 1 enter w", "amount": "r 1 enter o 4", "wash": "w", "typing": "w enter",
 		"kinds": "n", "searching": "/ 'x'", "found": "/ 'reading' enter", "asked": "x", "with something done": "r 3 enter y", "at the end": "end",
 	}
 }

@@ -3,14 +3,13 @@ package bed
 import (
 	tea "github.com/charmbracelet/bubbletea"
 
-	"washeve/model"
 	"washeve/ui/entry"
 	"washeve/ui/screen"
 )
 
 // startReading tells the flush and asks for the number.
 func (m Model) startReading() Model {
-	r := m.o.NewReading(m.plan, m.ahead.Faster)
+	r := m.o.NewReading(m.plan, m.ahead.Faster).OfAnyTime()
 	m.reading = &r
 	return m
 }
@@ -25,7 +24,7 @@ func (m Model) inReading(msg tea.KeyMsg) Model {
 		m.reading, m.kept = nil, nil
 		return m.say("No reading added.")
 	case entry.Write:
-		return m.write(r.Written(m.sys), model.Entry{Body: r.Sample()})
+		return m.write(r.Written(m.sys), r.Entry())
 	}
 	return m
 }

@@ -91,7 +91,7 @@ func (m Model) act(does keys.Action) (screen.Screen, tea.Cmd) {
 		m.list.search.typing = true
 		return m, nil
 	case add:
-		return m.startReading().say("A reading of another time is added by " + m.th.Key("n", "new") + "."), nil
+		return m.startReading(), nil
 	case wash:
 		return m.state(&model.WashDone{}), nil
 	case salt:

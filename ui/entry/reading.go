@@ -2,6 +2,7 @@ package entry
 
 import (
 	"strings"
+	"time"
 
 	tea "github.com/charmbracelet/bubbletea"
 
@@ -21,6 +22,7 @@ const (
 	otherRun  keys.Action = "other amount"
 	overRun   keys.Action = "type an amount"
 	otherFlow keys.Action = "other flow"
+	otherTime keys.Action = "when"
 	before    keys.Action = "before"
 )
 
@@ -32,6 +34,7 @@ const (
 	theFlush        // is the standing water out
 	theAmount       // of the flush, where it was another than the plan's
 	theAge          // of the fill, where nobody said it
+	theTime         // that it was read, where that is not now
 	theDoubt        // is it to be written although it is odd
 )
 
@@ -39,8 +42,11 @@ const (
 // standing water was out, then how old the fill is where nobody said so.
 type Reading struct {
 	sample  model.Sample
-	flow    quantity.Flow // of the job
-	faster  quantity.Flow // that teaches
+	read    model.Moment     // when; not given for now
+	clock   func() time.Time // that tells now
+	anyTime bool             // it may have been read before now
+	flow    quantity.Flow    // of the job
+	faster  quantity.Flow    // that teaches
 	flush   quantity.Volume
 	soFar   quantity.Volume // the fill has given, by what is known
 	isNew   bool            // nobody said so
@@ -63,6 +69,7 @@ type Reading struct {
 func (d Desk) NewReading(plan planner.Plan, faster quantity.Flow) Reading {
 	r := Reading{
 		sample: model.Sample{Point: model.AfterBed, Place: plan.Place, Bed: plan.BedName, Pen: d.Pen(), Feed: yesOrNo(plan.BedBehind)},
+		clock:  d.Clock,
 		flow:   plan.Sprayer.Flow, faster: faster, flush: plan.Flush.Volume, scales: d.Known().Scales(d.Pen()),
 		soFar: plan.Bed.SoFar, isNew: plan.TakenAsNew() || plan.AgedByReadings(), aged: plan.AgedByReadings(), fresh: plan.Bed.OutletNow.P50, slip: d.Slips(&plan), sys: d.Units,
 	}
@@ -86,6 +93,8 @@ func (r Reading) asks(at wants, text string) Reading {
 		r.edit = form.Start(text, quantity.Show(r.flush, r.sys)).Telling(r.shortOf).OfFigures()
 	case theAge:
 		r.edit = form.Start(text, r.anAge())
+	case theTime:
+		r.edit = form.Start(text, model.PastMoments)
 	}
 	return r
 }
@@ -94,7 +103,9 @@ func (r Reading) asks(at wants, text string) Reading {
 func (r Reading) Typing() bool { return r.types() && r.edit.Letters() }
 
 // types tells that a text is asked for.
-func (r Reading) types() bool { return r.at == theNumber || r.at == theAmount || r.at == theAge }
+func (r Reading) types() bool {
+	return r.at == theNumber || r.at == theAmount || r.at == theAge || r.at == theTime
+}
 
 // Begun tells that something of the number was typed.
 func (r Reading) Begun() bool { return r.at != theNumber || r.edit.Text() != "" }
@@ -130,6 +141,8 @@ func (r Reading) Update(msg tea.KeyMsg) (Reading, keys.Action) {
 		r = r.asks(theAmount, "")
 		r.edit = r.edit.Type(msg, r.check)
 		return r, ""
+	case otherTime:
+		return r.asks(theTime, ""), ""
 	case otherFlow:
 		r.quick = !r.quick
 		r.flow, r.faster = r.faster, r.flow
@@ -180,6 +193,9 @@ func (r Reading) Reads(text string) (Reading, error) {
 func (r Reading) check(text string) error {
 	s := r.sample
 	switch r.at {
+	case theTime:
+		_, err := r.moment(text)
+		return err
 	case theAmount:
 		return sampleField(&s, "flush_water").Set(text)
 	case theAge:
@@ -189,17 +205,6 @@ func (r Reading) check(text string) error {
 		return sampleField(&s, "gallons_so_far").Set(text)
 	}
 	return sampleField(&s, "reading").Set(text)
-}
-
-// anAge is an age of a fill for example.
-func (r Reading) anAge() string { return quantity.Show(120*quantity.Gallon, r.sys) }
-
-// unknown is the word for an age that nobody knows; an empty line says so as well.
-const unknown = "unknown"
-
-func nobodyKnows(text string) bool {
-	text = strings.TrimSpace(text)
-	return text == "" || strings.EqualFold(text, unknown)
 }
 
 func sampleField(s *model.Sample, key string) model.Field {
@@ -233,6 +238,9 @@ func (r Reading) taken() (Reading, keys.Action) {
 		return r, ""
 	}
 	switch r.at {
+	case theTime:
+		r.read, _ = r.moment(text)
+		return r.asks(theFlush, ""), ""
 	case theAmount:
 		amount, _ := quantity.Parse[quantity.Volume](text)
 		if !washday.Flushes(amount, r.flush) {
@@ -252,6 +260,8 @@ func (r Reading) taken() (Reading, keys.Action) {
 // wanted says what is still needed on the line that is typed.
 func (r Reading) wanted() string {
 	switch r.at {
+	case theTime:
+		return "A time is needed, like " + model.PastMoments + "."
 	case theAmount:
 		return "An amount is needed, like " + quantity.Show(r.flush, r.sys) + "."
 	case theAge:

@@ -1,6 +1,7 @@
 package entry
 
 import (
+	"washeve/model"
 	"washeve/model/quantity"
 	"washeve/ui/cells"
 	"washeve/ui/form"
@@ -34,12 +35,17 @@ func (r Reading) flushKeys() []keys.Binding {
 	if !r.hasFaster() {
 		noFaster = "this tank allows no faster flow"
 	}
+	onlyNow := ""
+	if !r.anyTime {
+		onlyNow = "a reading of the new fill is of now"
+	}
 	return []keys.Binding{
 		keys.New("Reading", flushed, "y", "yes", "y", "Y").Explained("it is out, and its water counts"),
 		keys.New("Reading", already, "a", "already, in a wash", "a", "A"),
 		keys.New("Reading", firstCup, "n", "no: a first cup", "n", "N"),
 		keys.New("Reading", otherRun, "o", "other amount", "o", "O"),
 		keys.New("Reading", overRun, "0-9", "type it", form.NumberKeys()...).Explained("type how much was run out"),
+		keys.New("Reading", otherTime, "w", "when", "w", "W").Explained("it was not read now: say when").Unless(onlyNow),
 		keys.New("Reading", otherFlow, "f", "flow", "f").Explained("it was read at the faster flow, or at the job's").Unless(noFaster),
 		keys.New("Reading", before, "esc", "the number", "esc").Explained("back to the number"),
 	}
@@ -69,7 +75,7 @@ func (r Reading) Lines(th theme.Theme, sys quantity.System, width int) []string 
 			add(th.Muted, "like "+r.scales.Bare("6"), 1)
 		}
 	case theFlush:
-		add(th.Text, r.reads(), 1)
+		add(th.Text, r.reads()+r.when(th), 2)
 		add(th.Accent, r.isItOut(sys, th), 3)
 		if !r.isNew {
 			add(th.Muted, r.given(sys), 1)
@@ -84,6 +90,9 @@ func (r Reading) Lines(th theme.Theme, sys quantity.System, width int) []string 
 		add(th.Text, r.ageWords(), 3)
 		typed("It had given ")
 		add(th.Muted, "like "+r.anAge()+"; "+quantity.Show(quantity.Volume(0), sys)+" where it was just filled; empty where nobody knows", 2)
+	case theTime:
+		typed("It was read ")
+		add(th.Muted, "like "+model.PastMoments, 1)
 	case theDoubt:
 		add(th.Text, "It reads "+r.sample.Reading.Words(), 1)
 		add(th.Doubt, allTheSame(r.asked, th.YesOrNo()), 4)

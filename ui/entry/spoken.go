@@ -71,16 +71,18 @@ func (r Reading) Spoken(th theme.Theme, sys quantity.System) talk.Page {
 		p.Asks = &talk.Question{
 			Ask: "It had given before", Like: r.anAge() + ", " + quantity.Show(quantity.Volume(0), sys) + " where it was just filled, or " + unknown, Edit: &r.edit, More: []string{r.ageWords()},
 		}
+	case theTime:
+		p.Asks = &talk.Question{Ask: "It was read", Like: "yesterday 19:30", Edit: &r.edit}
 	case theFlush:
-		p.Prompt, p.Words = "Was the standing water out? yes, ran 5 gal, already, no, faster, back, or help", r.words(sys)
-		p.Tell = func() []string { return r.told(sys) }
+		p.Prompt, p.Words = "Was the standing water out? yes, ran 5 gal, already, no, when, faster, back, or help", r.words(sys)
+		p.Tell = func() []string { return r.told(th, sys) }
 	}
 	return p
 }
 
 // told is what there is to know where it is asked whether the standing water is out.
-func (r Reading) told(sys quantity.System) []string {
-	told := []string{r.reads()}
+func (r Reading) told(th theme.Theme, sys quantity.System) []string {
+	told := []string{r.reads() + r.when(th)}
 	if r.ahead {
 		told = append(told, r.flushFirst(sys))
 	}
@@ -97,6 +99,7 @@ func (r Reading) words(sys quantity.System) []talk.Word {
 		{Say: "already", Does: already, Help: "it was out by a wash, which counts that water: the reading counts"},
 		{Say: "no", Does: firstCup, Help: "a first cup: the reading is shown and not used"},
 		{Say: "faster", Does: otherFlow, Help: "it was read at the flow that teaches most, or again at the job's"},
+		{Say: "when", Does: otherTime, Takes: "yesterday 19:30", Like: "when yesterday 19:30", Help: "it was not read now, but then"},
 		{Say: "back", Does: before, Help: "back to the number"},
 	}
 }
