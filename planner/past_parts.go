@@ -1,7 +1,7 @@
 package planner
 
 import (
-	"slices"
+	"sort"
 	"strings"
 
 	"washeve/model"
@@ -24,7 +24,7 @@ func washEvents(log model.Log) []event {
 		}
 		events = append(events, parted(log, w, changes)...)
 	}
-	slices.SortStableFunc(events, event.compare)
+	sort.SliceStable(events, func(i, j int) bool { return events[i].compare(events[j]) < 0 })
 	return events
 }
 

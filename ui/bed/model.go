@@ -125,11 +125,18 @@ func (m Model) seen() Model {
 	return m.renewed()
 }
 
+// say puts words on the status line. It is called so often that a copy of it at each call
+// would be a hundredth of the program.
+//
+//go:noinline
 func (m Model) say(text string) Model {
 	m.status, m.alarm = text, false
 	return m
 }
 
+// warn is [Model.say] of what did not go as it should.
+//
+//go:noinline
 func (m Model) warn(text string) Model {
 	m.status, m.alarm = text, true
 	return m
