@@ -104,6 +104,7 @@ func jobs() map[string][2][]string {
 		"a walk through a step":    {lines("walk vehicle; ; ; ; 33; ; 8 ft; .; new shade left; drop shade 2 side"), lines("v; down; down; down; enter; ctrl+u; =33 ft; enter; down; down; enter; ctrl+u; =8 ft; enter; d; n; 2; X")},
 		"the day":                  {lines("day; start 7:30; turn left; later; undo; heading north; back"), lines("D; s; =7:30; enter; ,; right; u; n; =north; enter; esc")},
 		"a reading":                {lines("bed; reading 4 ppm NaCl; yes; back"), lines("B; r; =4 ppm NaCl; enter; y; esc")},
+		"a reading, last evening":  {lines("bed; reading 4 ppm NaCl; when yesterday 19:00; yes; back"), lines("B; r; =4 ppm NaCl; enter; w; =yesterday 19:00; enter; y; esc")},
 		"a first cup that counts":  {lines("bed; reading; 40; no; use 1; undo; yes"), lines("B; r; =40; enter; n; i; u; y")},
 		"a wash that was done":     {lines("bed; wash; change DI water 25; change note windy; write; strike 1; yes"), lines("B; w; enter; =25; enter; end; down; down; down; down; down; down; down; down; down; down; down; down; down; down; down; down; down; down; down; enter; =windy; enter; w; x; y")},
 		"salt":                     {lines("bed; salt; change salt 4 lb; write; undo; yes"), lines("B; s; enter; ctrl+u; =4 lb; enter; w; u; y")},
