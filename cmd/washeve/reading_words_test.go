@@ -17,7 +17,7 @@ func TestAReadingIsToldWithItsNumberOnTheBedPage(t *testing.T) {
 	dir := mine(t)
 	said := saidIn(t, dir, "bed", "reading abc", "reading 3", "back", "back", "back")
 	assert.Contains(t, said, `Read: reading, and "abc" behind it. Not taken: `)
-	assert.Contains(t, said, "It reads 3 ppm NaCl.\nFirst let the standing water run out: ")
+	assert.Contains(t, said, "It reads 3 ppm NaCl. Read now; when: another time.\nFirst let the standing water run out: ")
 	assert.NotContains(t, kept(t, dir)["log.toml"], "reading = ")
 
 	for _, c := range []struct {

@@ -78,6 +78,7 @@ func stations() []station {
 		{"bed", "bed, a first cup", true, []hop{bed, {"/", "show all"}, {"f i r s t enter", "3 entries hold"}}},
 		{"bed", "bed, an entry written", true, []hop{bed, {"s", "write it in the log"}, {"w", "Written"}}},
 		{"bed", "bed, asks whether to strike", true, []hop{bed, {"x", "y yes"}}},
+		{"bed", "bed, asks whether to strike a wash with its readings", true, []hop{{"W", "Begin it now?"}, {"y", "step 1 of"}, {pen, "step 7 of"}, {"r", "The pen shows:"}, {"7 enter", "Good water now"}, {"x", "End the wash here?"}, {"y", "ended early"}, {"esc", "flow cap"}, bed, {"x", "its reading too"}}},
 		{"bed", "bed, asks about a reading over the feed", true, []hop{bed, {"r", "It reads"}, {"9 0 0 enter", "Was the standing"}, {"y", "y yes   n no"}}},
 		{"bed entry", "bed, an entry stated", false, []hop{bed, {"w", "A new entry: wash"}, {"down", "› time"}}},
 		{"entry", "bed, an entry typed", false, []hop{bed, {"w", "A new entry: wash"}, {"3", "line before"}}},
