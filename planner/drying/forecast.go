@@ -87,7 +87,7 @@ func Day(in Input) (Forecast, error) {
 	if err != nil {
 		return Forecast{}, err
 	}
-	return p.Day(in)
+	return p.forecast(in), nil
 }
 
 func (f *Forecast) light() {

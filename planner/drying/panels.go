@@ -56,6 +56,11 @@ func (p Panels) Day(in Input) (Forecast, error) {
 	if err := in.check(); err != nil {
 		return Forecast{}, err
 	}
+	return p.forecast(in), nil
+}
+
+// forecast is the day for an input that was checked.
+func (p Panels) forecast(in Input) Forecast {
 	f := p.base
 	f.faces = in.Faces
 	f.Unknown, f.Assumed, f.Job = in.unknown(), in.assumed(), in.job()
@@ -63,7 +68,7 @@ func (p Panels) Day(in Input) (Forecast, error) {
 	f.work()
 	f.Windows = windowsOf(f.Steps)
 	f.begin()
-	return f, nil
+	return f
 }
 
 // withoutWork is the input with faces that nothing is to be done on.

@@ -9,46 +9,33 @@ import (
 // StagesGo says which stages are struck out with a wash: ", with its 24 stages"; "" where it
 // has none.
 func StagesGo(p model.Parts) string {
-	switch p.Stages {
-	case 0:
-		return ""
-	case 1:
-		return ", with its stage"
-	}
-	return fmt.Sprintf(", with its %d stages", p.Stages)
+	return ofCount(p.Stages, ", with its stage", ", with its %d stages")
 }
 
 // ReadingsStay says that the readings of a wash outlive it: "; its 3 readings stay"; "" where
 // it has none.
 func ReadingsStay(p model.Parts) string {
-	switch p.Readings {
-	case 0:
-		return ""
-	case 1:
-		return "; its reading stays"
-	}
-	return fmt.Sprintf("; its %d readings stay", p.Readings)
+	return ofCount(p.Readings, "; its reading stays", "; its %d readings stay")
 }
 
 // ReadingsToo says that the readings of a wash go with it: "its 3 readings too"; "" where it
 // has none.
 func ReadingsToo(p model.Parts) string {
-	switch p.Readings {
-	case 0:
-		return ""
-	case 1:
-		return "its reading too"
-	}
-	return fmt.Sprintf("its %d readings too", p.Readings)
+	return ofCount(p.Readings, "its reading too", "its %d readings too")
 }
 
 // WithStages says how many stages are told in the line of a wash: ", 24 stages"; "" for none.
 func WithStages(n int) string {
+	return ofCount(n, ", 1 stage", ", %d stages")
+}
+
+// ofCount is what is said of so many: "" of none, and many holds the number.
+func ofCount(n int, one, many string) string {
 	switch n {
 	case 0:
 		return ""
 	case 1:
-		return ", 1 stage"
+		return one
 	}
-	return fmt.Sprintf(", %d stages", n)
+	return fmt.Sprintf(many, n)
 }

@@ -1,8 +1,6 @@
 package report
 
 import (
-	"strconv"
-
 	"washeve/planner"
 	"washeve/planner/trip"
 )
@@ -16,11 +14,5 @@ func TripBefore(p trip.Plan) string {
 			n++
 		}
 	}
-	switch n {
-	case 0:
-		return ""
-	case 1:
-		return "1 wash"
-	}
-	return strconv.Itoa(n) + " washes"
+	return ofCount(n, "1 wash", "%d washes")
 }
